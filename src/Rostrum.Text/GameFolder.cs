@@ -1,0 +1,101 @@
+namespace Rostrum.Text;
+
+/// <summary>The files of one game, read by name and fenced to its folder.</summary>
+/// <remarks>Libraries see files through this value only. A head supplies the two functions; the fence is here, so that it holds
+/// for every head. It binds names that are written inside files; what a user types on a command line may lie anywhere.</remarks>
+public sealed class GameFolder
+{
+    /// <summary>The largest file that is read, in bytes: 4 MB.</summary>
+    public const int LargestFileBytes = 4 * 1024 * 1024;
+
+    private readonly Func<string, FolderFile?> _open;
+    private readonly Func<string, IReadOnlyList<string>> _list;
+
+    /// <summary>A folder behind two functions.</summary>
+    /// <param name="name">The folder's own name, for messages.</param>
+    /// <param name="open">Gives a file by its name relative to the folder (with <c>/</c>), or null where there is none.</param>
+    /// <param name="list">Gives the names of the files in a sub-folder (<c>""</c> for the folder itself), in ordinal order.</param>
+    public GameFolder(string name, Func<string, FolderFile?> open, Func<string, IReadOnlyList<string>> list)
+    {
+        Name = name;
+        _open = open;
+        _list = list;
+    }
+
+    /// <summary>The folder's own name.</summary>
+    public string Name { get; }
+
+    /// <summary>A folder that exists only in memory, for tests and for text that is pasted.</summary>
+    public static GameFolder InMemory(string name, params (string Name, string Content)[] files)
+    {
+        var byName = files.ToDictionary(f => f.Name, f => f.Content, StringComparer.Ordinal);
+        return new GameFolder(
+            name,
+            file => byName.TryGetValue(file, out string? content) ? FolderFile.Of(content) : null,
+            sub => [.. byName.Keys.Where(n => FolderOf(n) == sub).Order(StringComparer.Ordinal)]);
+    }
+
+    /// <summary>Reads a file.</summary>
+    /// <param name="name">Relative to the folder, with <c>/</c> between parts.</param>
+    /// <returns>The text, or the one reason why there is none.</returns>
+    public FolderReading Read(string name)
+    {
+        if (!StaysInside(name))
+        {
+            return new FolderReading(null, FolderRefusal.LeavesFolder);
+        }
+
+        FolderFile? file = _open(name);
+        return file switch
+        {
+            null => new FolderReading(null, FolderRefusal.Missing),
+            { SizeBytes: > LargestFileBytes } => new FolderReading(null, FolderRefusal.TooLarge),
+            _ => file.Read() is { } content
+                ? new FolderReading(new SourceText(name, content), FolderRefusal.None)
+                : new FolderReading(null, FolderRefusal.NotText),
+        };
+    }
+
+    /// <summary>The names of the files in a sub-folder, in ordinal order; empty where there is no such sub-folder.</summary>
+    public IReadOnlyList<string> FilesIn(string subFolder) => StaysInside(subFolder) ? _list(subFolder) : [];
+
+    /// <summary>True for a plain relative name that cannot leave the folder.</summary>
+    public static bool StaysInside(string name) =>
+        !name.StartsWith('/') && !name.Contains('\\', StringComparison.Ordinal) && !name.Contains(':', StringComparison.Ordinal)
+        && !name.Contains('\0', StringComparison.Ordinal) && !name.Split('/').Contains("..");
+
+    private static string FolderOf(string name) => name.LastIndexOf('/') is var at and >= 0 ? name[..at] : "";
+}
+
+/// <summary>A file before it is read, so that a large one is refused unread.</summary>
+/// <param name="SizeBytes">Bytes on disk.</param>
+/// <param name="Read">Gives the text, or null where the bytes are not UTF-8 text.</param>
+public sealed record FolderFile(long SizeBytes, Func<string?> Read)
+{
+    /// <summary>A file whose text is already at hand.</summary>
+    public static FolderFile Of(string content) => new(System.Text.Encoding.UTF8.GetByteCount(content), () => content);
+}
+
+/// <summary>Why a file was not read.</summary>
+public enum FolderRefusal
+{
+    /// <summary>It was read.</summary>
+    None,
+
+    /// <summary>There is no such file.</summary>
+    Missing,
+
+    /// <summary>The name leads out of the game's folder.</summary>
+    LeavesFolder,
+
+    /// <summary>It is larger than <see cref="GameFolder.LargestFileBytes"/>.</summary>
+    TooLarge,
+
+    /// <summary>It is not UTF-8 text.</summary>
+    NotText,
+}
+
+/// <summary>What came of reading a file.</summary>
+/// <param name="Text">The text; null exactly when <paramref name="Refusal"/> is not <see cref="FolderRefusal.None"/>.</param>
+/// <param name="Refusal">The reason why there is no text.</param>
+public readonly record struct FolderReading(SourceText? Text, FolderRefusal Refusal);

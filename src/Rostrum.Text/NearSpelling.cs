@@ -1,0 +1,43 @@
+using F23.StringSimilarity;
+
+namespace Rostrum.Text;
+
+/// <summary>Finds the word that an author most likely meant.</summary>
+/// <remarks>Distance: optimal string alignment (one insertion, deletion, change or swap of neighbours counts 1), case ignored.
+/// Cut-off: at most 2, and at most a third of the written word's length, but 1 for words of two to five letters.</remarks>
+public static class NearSpelling
+{
+    private static readonly OptimalStringAlignment Distance = new();
+
+    /// <summary>The nearest of the candidates, or null where none is near enough.</summary>
+    /// <param name="written">What stands in the text.</param>
+    /// <param name="candidates">What could stand there; the first of equally near ones wins.</param>
+    public static string? Find(string written, IEnumerable<string> candidates)
+    {
+        string wanted = written.ToLowerInvariant();
+        string? best = null;
+        double bestDistance = CutOff(wanted.Length) + 0.5;
+        foreach (string candidate in candidates)
+        {
+            if (Math.Abs(candidate.Length - wanted.Length) > bestDistance)
+            {
+                continue;
+            }
+
+            double distance = Distance.Distance(wanted, candidate.ToLowerInvariant());
+            if (distance < bestDistance)
+            {
+                (best, bestDistance) = (candidate, distance);
+            }
+        }
+
+        return best;
+    }
+
+    private static int CutOff(int length) => length switch
+    {
+        < 2 => 0,
+        < 6 => 1,
+        _ => 2,
+    };
+}

@@ -1,0 +1,51 @@
+namespace Rostrum.Text;
+
+/// <summary>Small tools for sentences that people read: lists, plurals, numbers, clipped quotes.</summary>
+public static class Prose
+{
+    private static readonly string[] Words =
+        ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
+
+    /// <summary>Joins as English does: <c>a</c>, <c>a and b</c>, <c>a, b and c</c>.</summary>
+    public static string And(IEnumerable<string> parts) => Join(parts, "and");
+
+    /// <summary>Joins as English does: <c>a</c>, <c>a or b</c>, <c>a, b or c</c>.</summary>
+    public static string Or(IEnumerable<string> parts) => Join(parts, "or");
+
+    /// <summary><c>1 piece</c>, <c>3 pieces</c>.</summary>
+    public static string Count(long number, string one, string many) => $"{number} {(number is 1 or -1 ? one : many)}";
+
+    /// <summary>The number as a word up to twelve, in digits beyond; 0 is <c>no</c>.</summary>
+    public static string Word(long number) => number is >= 0 and <= 12 ? Words[number] : number.ToString(System.Globalization.CultureInfo.InvariantCulture);
+
+    /// <summary>The number that a word up to twelve stands for, or null.</summary>
+    public static int? NumberOf(string word)
+    {
+        int at = Array.IndexOf(Words, word.ToLowerInvariant());
+        return at > 0 ? at : null;
+    }
+
+    /// <summary>The word with <c>a</c> or <c>an</c> before it, chosen by its first letter.</summary>
+    public static string A(string word) => word.Length > 0 && "aeiouAEIOU".Contains(word[0], StringComparison.Ordinal) ? $"an {word}" : $"a {word}";
+
+    /// <summary>The first letter made large.</summary>
+    public static string Sentence(string words) => words.Length == 0 ? words : char.ToUpperInvariant(words[0]) + words[1..];
+
+    /// <summary>At most <paramref name="limit"/> characters on one line, with an ellipsis where it was cut.</summary>
+    public static string Clip(string words, int limit = 40)
+    {
+        string flat = words.ReplaceLineEndings(" ");
+        return flat.Length <= limit ? flat : string.Concat(flat.AsSpan(0, limit - 1), "…");
+    }
+
+    private static string Join(IEnumerable<string> parts, string word)
+    {
+        string[] all = [.. parts];
+        return all.Length switch
+        {
+            0 => "",
+            1 => all[0],
+            _ => $"{string.Join(", ", all[..^1])} {word} {all[^1]}",
+        };
+    }
+}
