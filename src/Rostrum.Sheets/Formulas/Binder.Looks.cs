@@ -1,0 +1,175 @@
+using System.Collections.Immutable;
+using Rostrum.Sheets.Model;
+using Rostrum.Text;
+
+namespace Rostrum.Sheets.Formulas;
+
+/// <content>Looks, what lies in something, and tests against looks.</content>
+internal sealed partial class Binder
+{
+    private Term BindLookTerm(Syntax.Looks syntax) => new Term.LookOf(BindLook(syntax), From(syntax));
+
+    /// <summary>The look that words tell.</summary>
+    public Look BindLook(Syntax.Looks syntax)
+    {
+        var build = new LookBuilder();
+        foreach (Syntax.Name part in syntax.Parts)
+        {
+            if (!part.Senses.Any(s => build.TryAdd(s.Symbol)))
+            {
+                problems.Add(Placed(FormulaProblems.NotALook(part.Span, part.Words, part.Senses[0].Symbol)));
+            }
+        }
+
+        if (build.Clash is { } clash)
+        {
+            problems.Add(Placed(FormulaProblems.Contradiction(syntax.Span, clash.First.Name, clash.Second.Name)));
+        }
+
+        LookOwner owner = syntax.Owner switch
+        {
+            Owner.My => LookOwner.Mine,
+            Owner.Their => LookOwner.Theirs,
+            _ => LookOwner.Anyone,
+        };
+        return build.Build(owner, string.Join(' ', syntax.Parts.Select(p => p.Words)));
+    }
+
+    private Term BindPartOf(Syntax.PartOf part)
+    {
+        Look look = BindLook(part.Look);
+        Term container = Bind(part.Container);
+        Sort? element = ElementOf(look, container);
+        if (element is null)
+        {
+            problems.Add(Placed(FormulaProblems.WrongSort(part.Container.Span, container.Sort, Sort.Place)));
+            return Broken(part, Sort.SetOf(Sort.Any));
+        }
+
+        bool isOrdered = container.Sort.Kind is not (SortKind.Set or SortKind.Any);
+        var within = new Term.Within(look, container, isOrdered ? Sort.ListOf(element) : Sort.SetOf(element), From(part));
+        return part.IsOnly ? new Term.TheOnly(within, element, From(part)) : within;
+    }
+
+    private static Sort? ElementOf(Look look, Term container)
+    {
+        Sort sort = container.Sort;
+        if (look.SpotNoun is not null)
+        {
+            Sort spot = look.SpotNoun is SlotNoun ? Sort.Slot : Sort.Space;
+            bool holdsSpots = sort.Kind is SortKind.Place or SortKind.Line or SortKind.Any or SortKind.Fit || (sort.IsMany && sort.Element!.Fits(spot));
+            return holdsSpots ? spot : null;
+        }
+
+        bool holdsThings = sort.Kind is SortKind.Place or SortKind.Line or SortKind.Space or SortKind.Slot or SortKind.Any or SortKind.Fit
+            || (sort.IsMany && sort.Element!.Kind is SortKind.Space or SortKind.Slot or SortKind.Thing or SortKind.Line or SortKind.Any);
+        return holdsThings ? Sort.ThingOf(look.Kind) : null;
+    }
+
+    private Term BindShows(Syntax.Shows shows)
+    {
+        Term subject = Bind(shows.Subject);
+        if (subject.Sort.Kind is not (SortKind.Space or SortKind.Slot or SortKind.Any or SortKind.Nothing))
+        {
+            problems.Add(Placed(FormulaProblems.WrongSort(shows.Subject.Span, subject.Sort, Sort.Space)));
+            return Broken(shows, Sort.Truth);
+        }
+
+        ImmutableArray<Look> looks = [.. shows.Choices.Select(LookIn).OfType<Look>()];
+        Term test = new Term.Matches(subject, looks, true, From(shows));
+        return shows.IsNegated ? UnlessNothing(subject, test, shows) : test;
+    }
+
+    private Look? LookIn(Syntax syntax)
+    {
+        switch (syntax)
+        {
+            case Syntax.Looks looks:
+                return BindLook(looks);
+            case Syntax.Name name when name.Senses.Any(s => s.Symbol is ParameterName { Stands: Look }):
+                return (Look)((ParameterName)name.Senses.First(s => s.Symbol is ParameterName { Stands: Look }).Symbol).Stands;
+            case Syntax.Name name:
+                return BindLook(new Syntax.Looks(Owner.None, [name], name.Span));
+            default:
+                problems.Add(Placed(FormulaProblems.Expected(syntax.Span, Prose.Clip(syntax.Span.Text), "words that tell a thing, such as a kind or a value")));
+                return null;
+        }
+    }
+
+    // A test of nothing is no, `is not` included; only `is nothing` and `not (…)` see it.
+    private Term UnlessNothing(Term subject, Term test, Syntax at)
+    {
+        Term isThere = Operation(Op.Not, Sort.Truth, at, Operation(Op.IsNothing, Sort.Truth, at, subject));
+        return Operation(Op.And, Sort.Truth, at, isThere, Operation(Op.Not, Sort.Truth, at, test));
+    }
+
+    /// <summary>Gathers the parts of a look.</summary>
+    private sealed class LookBuilder
+    {
+        private readonly ImmutableArray<AttributeValue>.Builder _values = ImmutableArray.CreateBuilder<AttributeValue>();
+        private readonly ImmutableArray<Trait>.Builder _traits = ImmutableArray.CreateBuilder<Trait>();
+        private Kind? _kind;
+        private Card? _card;
+        private Named? _spot;
+
+        /// <summary>Two values of one attribute, which nothing has.</summary>
+        public (AttributeValue First, AttributeValue Second)? Clash { get; private set; }
+
+        public bool TryAdd(Named symbol)
+        {
+            switch (symbol)
+            {
+                case ParameterName { Stands: Look look }:
+                    Merge(look);
+                    return true;
+                case Kind kind:
+                    _kind = kind;
+                    return true;
+                case AttributeValue value:
+                    AddValue(value);
+                    return true;
+                case Card card:
+                    (_card, _kind) = (card, card.Kind);
+                    return true;
+                case SpaceNoun or SlotNoun:
+                    _spot = symbol;
+                    return true;
+                case AdjectiveName adjective:
+                    _traits.Add(new Trait(adjective.Adjective, null));
+                    return true;
+                case Word { Subjects.Length: 1 } word:
+                    _traits.Add(new Trait(Adjective.Word, word));
+                    return true;
+                default:
+                    return false;
+            }
+        }
+
+        public Look Build(LookOwner owner, string words) =>
+            new(_kind ?? _values.Select(v => v.Attribute.Kind).FirstOrDefault(), _values.ToImmutable(), _card, owner, _traits.ToImmutable(), words) { SpotNoun = _spot };
+
+        private void AddValue(AttributeValue value)
+        {
+            AttributeValue? other = _values.FirstOrDefault(v => ReferenceEquals(v.Attribute, value.Attribute) && !ReferenceEquals(v, value));
+            if (other is not null)
+            {
+                Clash = (other, value);
+            }
+
+            _values.Add(value);
+        }
+
+        private void Merge(Look look)
+        {
+            _kind ??= look.Kind;
+            _card ??= look.Card;
+            _spot ??= look.SpotNoun;
+            foreach (AttributeValue value in look.Values)
+            {
+                AddValue(value);
+            }
+
+            _traits.AddRange(look.Traits);
+        }
+    }
+}

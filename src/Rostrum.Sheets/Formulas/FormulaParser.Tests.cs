@@ -1,0 +1,203 @@
+using System.Collections.Immutable;
+using Rostrum.Sheets.Model;
+
+namespace Rostrum.Sheets.Formulas;
+
+/// <content>Tests: <c>is</c>, <c>shows</c>, <c>can</c>, <c>was done</c>.</content>
+internal sealed partial class FormulaParser
+{
+    private static readonly (string Words, string Tail)[] Comparisons =
+        [("at least", "at least"), ("at most", "at most"), ("more than", "more than"), ("less than", "less than")];
+
+    private static readonly string[] Moments = ["this turn", "the turn before", "this round", "the round before", "before"];
+
+    // test = sum { ("is"|"am") ["not"] tail | "shows" look | "can" call } | (ACTION | "this action") "was done" when ["by" sum]
+    private Syntax ReadTest()
+    {
+        if (DoneAhead() is { } done)
+        {
+            return done;
+        }
+
+        Syntax subject = ReadSum();
+        while (!_failed)
+        {
+            if (Take("is") || Take("am"))
+            {
+                subject = ReadTail(subject, Take("not"));
+            }
+            else if (Take("shows"))
+            {
+                bool negated = Take("not");
+                ImmutableArray<Syntax> looks = ReadChoices();
+                subject = new Syntax.Shows(subject, looks, negated, subject.Span.To(looks[^1].Span));
+            }
+            else if (Current.Is("can") && Take("can"))
+            {
+                subject = ReadCan(subject);
+            }
+            else
+            {
+                break;
+            }
+        }
+
+        return subject;
+    }
+
+    private Syntax ReadTail(Syntax subject, bool negated)
+    {
+        if (Take("nothing"))
+        {
+            return Test(subject, negated, "nothing", []);
+        }
+
+        foreach ((string words, string tail) in Comparisons)
+        {
+            if (TakeWords(words))
+            {
+                return Test(subject, negated, tail, [ReadSum()]);
+            }
+        }
+
+        if (TakeWords("next to"))
+        {
+            return Test(subject, negated, "next to", [ReadSum()]);
+        }
+
+        if (Take("in"))
+        {
+            return Test(subject, negated, "in", [ReadSum()]);
+        }
+
+        if (Current.Is("between") && !Ahead(1, "("))
+        {
+            _at++;
+            Syntax low = ReadSum();
+            return Take("and")
+                ? Test(subject, negated, "between", [low, ReadSum()])
+                : Fail(FormulaProblems.Expected(Current.Span, Current.Text, "'and' and the higher number"));
+        }
+
+        return Test(subject, negated, "is", ReadChoices());
+    }
+
+    private static Syntax.Test Test(Syntax subject, bool negated, string tail, ImmutableArray<Syntax> operands) =>
+        new(subject, negated, tail, operands, subject.Span.To(operands.IsEmpty ? subject.Span : operands[^1].Span));
+
+    // choice { "or" choice }: after `or` only a look, a value or a number that no test follows continues the list
+    private ImmutableArray<Syntax> ReadChoices()
+    {
+        var choices = ImmutableArray.CreateBuilder<Syntax>();
+        choices.Add(ReadChoice());
+        while (Current.Is("or") && !_failed)
+        {
+            int before = _at;
+            _at++;
+            SkipArticle();
+            if (!StartsChoice())
+            {
+                _at = before;
+                break;
+            }
+
+            Syntax next = ReadChoice();
+            if (Current.Is("is") || Current.Is("am") || Current.Is("shows") || Current.Is("can") || Current.Is("was") || _failed)
+            {
+                Rewind(before);
+                break;
+            }
+
+            choices.Add(next);
+        }
+
+        return choices.ToImmutable();
+    }
+
+    private Syntax ReadChoice()
+    {
+        SkipArticle();
+        int start = _at;
+        Owner owner = ReadOwner();
+        if (IsLookAhead(preferKind: true))
+        {
+            Syntax looks = ReadLooks(owner);
+            if (!Current.Is("of") && !Current.Is("in") && !Current.Is("("))
+            {
+                return looks;
+            }
+        }
+
+        _at = start;
+        return ReadSum();
+    }
+
+    private bool StartsChoice()
+    {
+        if (Current.Kind == TokenKind.Number || Current.Is("my") || Current.Is("their"))
+        {
+            return true;
+        }
+
+        (int length, ImmutableArray<NameSense> senses) = _names.Match(_tokens, _at);
+        bool isCall = length > 0 && _at + length < _tokens.Length && _tokens[_at + length].Is("(");
+        return length > 0 && !isCall && !Current.Is("no");
+    }
+
+    private void Rewind(int to)
+    {
+        _at = to;
+        _failed = false;
+    }
+
+    private Syntax ReadCan(Syntax subject)
+    {
+        (int length, ImmutableArray<NameSense> senses) = _names.Match(_tokens, _at);
+        if (length == 0 || !senses.Any(s => s.Symbol is ActionName))
+        {
+            return Fail(length == 0 && Current.Kind == TokenKind.Word ? NameHelp.Unknown(_names, _tokens, _at) : FormulaProblems.Expected(Current.Span, Current.Text, "an action"));
+        }
+
+        int first = _at;
+        _at += length;
+        return new Syntax.Can(subject, new Syntax.Name(WordsFrom(first), senses, SpanFrom(first)), subject.Span.To(SpanFrom(first)));
+    }
+
+    private Syntax? DoneAhead()
+    {
+        int start = _at;
+        int length = Current.Is("this") && Ahead(1, "action") ? 2 : ActionLengthAhead();
+        if (length == 0 || !Ahead(length, "was"))
+        {
+            return null;
+        }
+
+        (_, ImmutableArray<NameSense> senses) = _names.Match(_tokens, _at);
+        var action = new Syntax.Name(WordsFrom(start, length), senses, _tokens[start].Span.To(_tokens[start + length - 1].Span));
+        _at += length + 1;
+        bool negated = Take("not");
+        if (!Take("done"))
+        {
+            return Fail(FormulaProblems.Expected(Current.Span, Current.Text, "'done' and when"));
+        }
+
+        string? when = Moments.FirstOrDefault(TakeWords);
+        if (when is null)
+        {
+            return Fail(FormulaProblems.Expected(Current.Span, Current.Text, "'this turn', 'the turn before', 'this round', 'the round before' or 'before'"));
+        }
+
+        Syntax? by = Take("by") ? ReadSum() : null;
+        return new Syntax.Done(action, negated, when, by, SpanFrom(start));
+    }
+
+    private int ActionLengthAhead()
+    {
+        // `lay a peat was done`: the phrase of an action, cut off before its gaps.
+        (int length, ImmutableArray<NameSense> senses) = _names.Match(_tokens, _at);
+        return senses.IsDefaultOrEmpty || !senses.Any(s => s.Symbol is ActionName) ? 0 : length;
+    }
+
+    private string WordsFrom(int first, int? length = null) =>
+        string.Join(' ', _tokens.Skip(first).Take(length ?? _at - first).Select(t => t.Text));
+}

@@ -1,0 +1,125 @@
+using Rostrum.Sheets.Model;
+using Rostrum.Text;
+
+namespace Rostrum.Sheets.Formulas;
+
+/// <summary>Messages about formulas: shape (ROS010x), names (ROS02xx) and sorts (ROS03xx).</summary>
+internal static class FormulaProblems
+{
+    public static Diagnostic Unexpected(SourceSpan at, string found, string? before) => new(
+        "ROS0103", Severity.Error, at,
+        before is null ? $"'{found}' cannot begin a formula." : $"After '{before}' the formula cannot go on with '{found}'.",
+        "Finish the part before it, or join the two with a word such as 'and', 'times' or a comma in brackets.");
+
+    public static Diagnostic Expected(SourceSpan at, string found, string wanted) => new(
+        "ROS0103", Severity.Error, at,
+        found.Length == 0 ? $"The formula ends where {wanted} should stand." : $"'{found}' stands where {wanted} should stand.",
+        $"Write {wanted} here.");
+
+    public static Diagnostic EndsEarly(SourceSpan at, string? after) => new(
+        "ROS0103", Severity.Error, at,
+        after is null ? "There is no formula here." : $"The formula ends after '{after}', and something is missing.",
+        "Say what comes next, or take the last word out.");
+
+    public static Diagnostic Unclosed(SourceSpan at) => new(
+        "ROS0104", Severity.Error, at, "This bracket is never closed.", "Put ')' where the part in brackets ends.");
+
+    public static Diagnostic StraySign(SourceSpan at, string sign) => new(
+        "ROS0106", Severity.Error, at, $"Formulas do not use the sign '{sign}'.",
+        sign switch
+        {
+            "*" => "Write 'times'.",
+            "=" => "Write 'is'.",
+            "<" or ">" => "Write 'is less than', 'is at most', 'is more than' or 'is at least'.",
+            "/" => "Write 'down(number, by 2)' or 'up(number, by 2)'.",
+            _ => "Say it in words.",
+        });
+
+    public static Diagnostic MixedLogic(SourceSpan at) => new(
+        "ROS0107", Severity.Error, at, "'and' beside 'or' can be read in two ways.", "Put brackets round the part that belongs together.");
+
+    public static Diagnostic TooDeep(SourceSpan at) => new(
+        "ROS0108", Severity.Error, at, "This formula has more than 64 parts inside each other.", "Give a part of it a name under 'words'.");
+
+    public static Diagnostic UnknownName(SourceSpan at, string written, string? near, Named? symbol) => new(
+        "ROS0201", Severity.Error, at, $"Nothing is called '{Prose.Clip(written)}'.",
+        near is null ? "Declare it, or check its spelling." : $"Did you mean '{near}'?")
+    {
+        Fix = near is null ? null : Fix.Replace(at, near, FixGrade.Safe),
+        Related = symbol?.DeclaredAt is { } declared ? [new RelatedPlace(declared, $"'{symbol.Name}' is declared here")] : [],
+    };
+
+    public static Diagnostic NotANoun(SourceSpan at, string written, Named symbol) => new(
+        "ROS0202", Severity.Error, at, $"'{written}' is {symbol.Role} and has no 'of'.",
+        symbol is OperationName ? $"Write '{written}(…)'." : "Use an attribute, a line, a table, a place of each player or a word of one subject before 'of'.");
+
+    public static Diagnostic UnusedLetter(SourceSpan at, string letter) => new(
+        "ROS0203", Severity.Error, at, $"The letter '{letter}' is named and never used.",
+        $"Use '{letter}' in what follows, or leave out '{letter} in'.");
+
+    public static Diagnostic DoubtfulIt(SourceSpan at) => new(
+        "ROS0204", Severity.Error, at, "'it' could be the inner or the outer of two things that are gone through.",
+        "Give the outer one a letter, as in 's in my chamber'.");
+
+    public static Diagnostic NoIt(SourceSpan at) => new(
+        "ROS0205", Severity.Error, at, "There is nothing that 'it' could be.", "Use 'it' only behind 'where' or after the comma of a call that goes through something.");
+
+    public static Diagnostic WhoseIs(SourceSpan at, string place) => new(
+        "ROS0206", Severity.Error, at, $"Every player has '{place}', and the formula does not say whose is meant.", $"Write 'my {place}', or '{place} of p' for a player p.")
+    {
+        Fix = new Fix($"write 'my {place}'", FixGrade.Choice, [new TextEdit(at, $"my {place}")]),
+    };
+
+    public static Diagnostic NotOwned(SourceSpan at, string written) => new(
+        "ROS0207", Severity.Error, at, $"'{written}' belongs to the whole table, so it is nobody's.", "Leave out 'my' or 'their'.");
+
+    public static Diagnostic TheirNeedsTwo(SourceSpan at, string written) => new(
+        "ROS0208", Severity.Error, at, $"'{written}' is only clear in a game of exactly two players.", "Name the player: 'chamber of p', with p in players.");
+
+    public static Diagnostic NoSuchLabel(SourceSpan at, string family, string label, string first, string last) => new(
+        "ROS0209", Severity.Error, at, $"There is no {family} {label}.", $"They are named {first} to {last}.");
+
+    public static Diagnostic Circle(SourceSpan at, string word, string through) => new(
+        "ROS0210", Severity.Error, at, $"'{word}' is explained by itself: {through}.", "Say one of these words without the others.");
+
+    public static Diagnostic WantedTruth(SourceSpan at, Sort found) => new(
+        "ROS0301", Severity.Error, at, $"Something that is yes or no should stand here, but this is {found.InWords}.",
+        found.Kind is SortKind.Thing or SortKind.Space ? "Ask something of it, such as 'is empty', 'is a jug' or 'shows a jug'." : "Compare it, as in 'is at least 3', or ask 'any(…)'.");
+
+    public static Diagnostic WrongSort(SourceSpan at, Sort found, Sort wanted) => new(
+        "ROS0302", Severity.Error, at, $"{Prose.Sentence(wanted.InWords)} should stand here, but this is {found.InWords}.",
+        wanted.Kind == SortKind.Number && (found.IsMany || found.Kind is SortKind.Line or SortKind.Place) ? "Write 'count(…)' round it." : "Ask it for what is wanted, or name something else.")
+    {
+        Fix = wanted.Kind == SortKind.Number && (found.IsMany || found.Kind is SortKind.Line or SortKind.Place)
+            ? new Fix("count it", FixGrade.Choice, [new TextEdit(at.Part(0, 0), "count("), new TextEdit(at.Part(at.Length, 0), ")")])
+            : null,
+    };
+
+    public static Diagnostic SpaceAgainstLook(SourceSpan at, SourceSpan isAt) => new(
+        "ROS0303", Severity.Error, at, "A space is not a thing; only the thing that lies on it can be that.", "Write 'shows' to ask the top thing of the space.")
+    {
+        Fix = isAt.Length == 0 ? null : new Fix("write 'shows'", FixGrade.Safe, [new TextEdit(isAt, "shows")]),
+    };
+
+    public static Diagnostic NeverThat(SourceSpan at, string attribute, string value) => new(
+        "ROS0304", Severity.Error, at, $"A {attribute} is never '{value}'.", $"Name one of the values of {attribute}.");
+
+    public static Diagnostic WrongSubjects(SourceSpan at, string word, int wanted, int found) => new(
+        "ROS0305", Severity.Error, at, $"'{word}' is said of {Prose.Count(wanted, "subject", "subjects")}, but here are {found}.",
+        wanted == 1 ? $"Write 's is {word}' or '{word} of s'." : $"Write '{word}(a, b)' with {Prose.Word(wanted)} subjects.");
+
+    public static Diagnostic WrongParts(SourceSpan at, string name, string form) => new(
+        "ROS0306", Severity.Error, at, $"'{name}' lacks a part, or has one too many.", $"Write it as {form}.");
+
+    public static Diagnostic NotJoining(SourceSpan at, string word, Sort element) => new(
+        "ROS0305", Severity.Error, at, $"'{word}' is not a truth about two of these ({element.InWords}).", "Name a word of two such subjects that is yes or no.");
+
+    public static Diagnostic Contradiction(SourceSpan at, string first, string second) => new(
+        "ROS0307", Severity.Warning, at, $"Nothing is both '{first}' and '{second}'.", "Keep one of the two words.");
+
+    public static Diagnostic NotALook(SourceSpan at, string written, Named symbol) => new(
+        "ROS0308", Severity.Error, at, $"'{written}' is {symbol.Role} and does not tell a thing.", "Use a kind, a value, a card or an adjective here.");
+
+    public static Diagnostic BranchesDiffer(SourceSpan at, Sort first, Sort second) => new(
+        "ROS0309", Severity.Error, at, $"One side is {first.InWords}, the other {second.InWords}.", "Both sides must be of one sort.");
+}

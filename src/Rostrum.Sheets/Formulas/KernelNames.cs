@@ -1,0 +1,71 @@
+using Rostrum.Sheets.Model;
+
+namespace Rostrum.Sheets.Formulas;
+
+/// <summary>The names of the kernel as symbols: operations, directions, adjectives.</summary>
+internal static class KernelNames
+{
+    private static readonly string[] StepNouns = ["left", "right", "north", "south", "east", "west", "northeast", "northwest", "southeast", "southwest"];
+
+    /// <summary>A vocabulary of the kernel's names only.</summary>
+    public static Vocabulary Fresh()
+    {
+        var names = new Vocabulary();
+        foreach (Operation operation in Model.Operations.All.Where(o => o.Form is OperationForm.Function or OperationForm.Name || (o.Form == OperationForm.Noun && o.Id != Op.Step)))
+        {
+            names.Add(operation.Name, new OperationName(operation));
+        }
+
+        foreach (string noun in StepNouns)
+        {
+            names.Add(noun, new StepName(Direction.All.First(d => d.Name == noun)));
+        }
+
+        names.Add("empty", new AdjectiveName("empty", Adjective.Empty));
+        names.Add("full", new AdjectiveName("full", Adjective.Full));
+        names.Add("face up", new AdjectiveName("face up", Adjective.FaceUp));
+        names.Add("face down", new AdjectiveName("face down", Adjective.FaceDown));
+        names.Add("supply", new Place("supply", PlaceForm.Supply, false, -1, null));
+        names.Add("box", new Place("box", PlaceForm.Box, false, -2, null));
+        return names;
+    }
+}
+
+/// <summary>An operation as a name.</summary>
+internal sealed class OperationName(Operation operation) : Named(operation.Name, null)
+{
+    public Operation Operation { get; } = operation;
+
+    public override string Role => "an operation";
+}
+
+/// <summary>A direction as a name: <c>left of s</c>, or alone as a direction.</summary>
+internal sealed class StepName(Direction direction) : Named(direction.Name, null)
+{
+    public Direction Direction { get; } = direction;
+
+    public override string Role => "a direction";
+}
+
+/// <summary>An adjective of the kernel as a name.</summary>
+internal sealed class AdjectiveName(string name, Adjective adjective) : Named(name, null)
+{
+    public Adjective Adjective { get; } = adjective;
+
+    public override string Role => "an adjective";
+}
+
+/// <summary>A letter, a choice of an action or a subject of a word. Its sort and frame position are known to the binder that met it.</summary>
+internal sealed class LetterName(string name, Rostrum.Text.SourceSpan? at) : Named(name, at)
+{
+    public override string Role => "a letter";
+}
+
+/// <summary>A parameter of an idiom that stands for a ready term, look, table, family or word.</summary>
+internal sealed class ParameterName(string name, object stands) : Named(name, null)
+{
+    /// <summary>A <see cref="Term"/>, <see cref="Look"/>, or a <see cref="Named"/> symbol.</summary>
+    public object Stands { get; } = stands;
+
+    public override string Role => "a parameter";
+}

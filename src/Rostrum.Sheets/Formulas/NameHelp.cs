@@ -1,0 +1,37 @@
+using System.Collections.Immutable;
+using Rostrum.Sheets.Model;
+using Rostrum.Text;
+
+namespace Rostrum.Sheets.Formulas;
+
+/// <summary>Finds what an unknown word most likely stands for.</summary>
+internal static class NameHelp
+{
+    private const int MostWords = 3;
+
+    /// <summary>The message for a word that nobody declared, with the nearest name; names of several words are tried too.</summary>
+    public static Diagnostic Unknown(Vocabulary names, ImmutableArray<Token> tokens, int at)
+    {
+        string[] known = [.. names.All.Select(n => n.Words).Distinct()];
+        for (int first = Math.Max(0, at - MostWords + 1); first <= at; first++)
+        {
+            for (int length = MostWords; first + length > at && length > 0; length--)
+            {
+                if (first + length <= tokens.Length - 1 && (length > 1 || first == at) && Near(tokens, first, length, known) is { } near)
+                {
+                    SourceSpan span = tokens[first].Span.To(tokens[first + length - 1].Span);
+                    Named? symbol = names.Find(near).Select(s => s.Symbol).FirstOrDefault();
+                    return FormulaProblems.UnknownName(span, span.Text, near, symbol);
+                }
+            }
+        }
+
+        return FormulaProblems.UnknownName(tokens[at].Span, tokens[at].Text, null, null);
+    }
+
+    private static string? Near(ImmutableArray<Token> tokens, int first, int length, string[] known)
+    {
+        string written = string.Join(' ', tokens.Skip(first).Take(length).Select(t => t.Text));
+        return NearSpelling.Find(written, known.Where(k => Vocabulary.Split(k).Length == length));
+    }
+}

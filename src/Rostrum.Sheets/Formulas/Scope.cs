@@ -1,0 +1,64 @@
+using Rostrum.Sheets.Model;
+
+namespace Rostrum.Sheets.Formulas;
+
+/// <summary>The letters at hand while a formula is bound, each with its sort and its position in the frame.</summary>
+internal sealed class Scope
+{
+    private readonly List<Entry> _entries = [];
+    private readonly Dictionary<Named, Entry> _byName = [];
+
+    /// <summary>The number of frame positions used so far, at the deepest.</summary>
+    public int FrameSize { get; private set; }
+
+    /// <summary>Letters that stand outside any pick: subjects of a word, choices of an action.</summary>
+    public Entry Declare(LetterName name, Sort sort)
+    {
+        Entry entry = Push(name, sort, isElement: false);
+        return entry;
+    }
+
+    /// <summary>The element of a pick; with a letter or as <c>it</c>.</summary>
+    public Entry Push(LetterName? letter, Sort sort, bool isElement = true)
+    {
+        var entry = new Entry(_entries.Count, letter, sort, isElement);
+        _entries.Add(entry);
+        FrameSize = Math.Max(FrameSize, _entries.Count);
+        if (letter is not null)
+        {
+            _byName[letter] = entry;
+        }
+
+        return entry;
+    }
+
+    /// <summary>Leaves the innermost pick.</summary>
+    public void Pop()
+    {
+        Entry last = _entries[^1];
+        _entries.RemoveAt(_entries.Count - 1);
+        if (last.Letter is not null)
+        {
+            _byName.Remove(last.Letter);
+        }
+    }
+
+    /// <summary>The entry of a letter, or null.</summary>
+    public Entry? Find(Named name) => _byName.TryGetValue(name, out Entry? entry) ? entry : null;
+
+    /// <summary>The innermost element, or null.</summary>
+    public Entry? It => _entries.FindLast(e => e.IsElement);
+
+    /// <summary>True where an outer element has no letter, so that <c>it</c> could be either.</summary>
+    public bool ItIsDoubtful => _entries.Where(e => e.IsElement).SkipLast(1).Any(e => e.Letter is null);
+
+    /// <summary>A letter with its place in the frame.</summary>
+    /// <param name="Slot">0-based frame position.</param>
+    /// <param name="Letter">The letter; null for <c>it</c> only.</param>
+    /// <param name="Sort">What it stands for.</param>
+    /// <param name="IsElement">True for the element of a pick.</param>
+    internal sealed record Entry(int Slot, LetterName? Letter, Sort Sort, bool IsElement)
+    {
+        public bool IsUsed { get; set; }
+    }
+}

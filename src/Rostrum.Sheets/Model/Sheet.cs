@@ -1,0 +1,163 @@
+using System.Collections.Immutable;
+using Rostrum.Text;
+using Rostrum.Text.Outline;
+
+namespace Rostrum.Sheets.Model;
+
+/// <summary>A game's rules as data: the typed tree that every executor walks. Complete on construction, never patched.</summary>
+public sealed record Sheet
+{
+    /// <summary>The game's name.</summary>
+    public required string Game { get; init; }
+
+    /// <summary>The fewest players; null where the sheet does not say.</summary>
+    public int? FewestPlayers { get; init; }
+
+    /// <summary>The most players; null where the sheet does not say.</summary>
+    public int? MostPlayers { get; init; }
+
+    /// <summary>The names of the seats, clockwise; empty where they have none.</summary>
+    public ImmutableArray<string> SeatNames { get; init; } = [];
+
+    /// <summary>The variants that this reading has on, in the order in which they were laid over the base.</summary>
+    public ImmutableArray<string> VariantsOn { get; init; } = [];
+
+    /// <summary>All variants that the sheet offers.</summary>
+    public ImmutableArray<VariantFacts> Variants { get; init; } = [];
+
+    /// <summary>The sources, in the order of the sheet.</summary>
+    public ImmutableArray<RuleSource> Sources { get; init; } = [];
+
+    /// <summary>The kinds of pieces, dice and cards.</summary>
+    public ImmutableArray<KindFacts> Kinds { get; init; } = [];
+
+    /// <summary>The cards.</summary>
+    public ImmutableArray<CardTable> CardTables { get; init; } = [];
+
+    /// <summary>The boards.</summary>
+    public ImmutableArray<BoardFacts> Boards { get; init; } = [];
+
+    /// <summary>The places that are no boards.</summary>
+    public ImmutableArray<PlaceFacts> Places { get; init; } = [];
+
+    /// <summary>The marks.</summary>
+    public ImmutableArray<Mark> Marks { get; init; } = [];
+
+    /// <summary>What the letters of drawings stand for.</summary>
+    public ImmutableArray<DrawingSign> Signs { get; init; } = [];
+
+    /// <summary>How the pieces are drawn.</summary>
+    public Appearance Appearance { get; init; } = Appearance.None;
+
+    /// <summary>The words, by <see cref="Word.Index"/>.</summary>
+    public ImmutableArray<WordMeaning> Meanings { get; init; } = [];
+
+    /// <summary>The tables, by <see cref="Table.Index"/>.</summary>
+    public ImmutableArray<TableFacts> Tables { get; init; } = [];
+
+    /// <summary>The constants.</summary>
+    public ImmutableArray<NumberConstant> Numbers { get; init; } = [];
+
+    /// <summary>The actions and blocks, by <see cref="ActionName.Index"/>.</summary>
+    public ImmutableArray<ActionFacts> Actions { get; init; } = [];
+
+    /// <summary>The laws.</summary>
+    public ImmutableArray<Law> Laws { get; init; } = [];
+
+    /// <summary>The powers.</summary>
+    public ImmutableArray<Power> Powers { get; init; } = [];
+
+    /// <summary>The ends.</summary>
+    public ImmutableArray<EndRule> Ends { get; init; } = [];
+
+    /// <summary>The scoring clauses.</summary>
+    public ImmutableArray<ScoreClause> Score { get; init; } = [];
+
+    /// <summary>The tie-breaks, in order, as the author wrote them.</summary>
+    public ImmutableArray<string> Ties { get; init; } = [];
+
+    /// <summary>The rating ladder: (lowest total, name), lowest first; the first step has no lower limit.</summary>
+    public ImmutableArray<RatingStep> Rating { get; init; } = [];
+
+    /// <summary>What variants take off or add before rating: (variant, points).</summary>
+    public ImmutableArray<(string Variant, long Points)> RatingCredit { get; init; } = [];
+
+    /// <summary>The facts.</summary>
+    public ImmutableArray<Fact> Facts { get; init; } = [];
+
+    /// <summary>Every reading and conflict, by <see cref="Choice.Id"/>.</summary>
+    public ImmutableArray<Choice> Choices { get; init; } = [];
+
+    /// <summary>What the author left out, in the author's words.</summary>
+    public ImmutableArray<string> NotModelled { get; init; } = [];
+
+    /// <summary>Questions for the publisher.</summary>
+    public ImmutableArray<OpenQuestion> Questions { get; init; } = [];
+
+    /// <summary>Other steps: set-up, turn, closing, course; by the name of their block.</summary>
+    public ImmutableArray<(string Block, ImmutableArray<Step> Steps, Citation? Cite)> Blocks { get; init; } = [];
+
+    /// <summary>The text tree after the variants were laid over it.</summary>
+    public required OutlineMapping Tree { get; init; }
+
+    /// <summary>The names that formulas may use.</summary>
+    public required Formulas.Vocabulary Names { get; init; }
+
+    /// <summary>The board with this place.</summary>
+    public BoardFacts Board(Place place) => Boards.First(b => ReferenceEquals(b.Place, place));
+
+    /// <summary>What is said of this kind.</summary>
+    public KindFacts KindOf(Kind kind) => Kinds.First(k => ReferenceEquals(k.Kind, kind));
+
+    /// <summary>The cards of this kind.</summary>
+    public CardTable Cards(Kind kind) => CardTables.First(c => ReferenceEquals(c.Kind, kind));
+}
+
+/// <summary>A variant that a sheet offers.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Says">The author's sentence, or null.</param>
+/// <param name="When">The variants with which it comes on by itself; empty for none.</param>
+/// <param name="After">The variant that is laid before it, or null.</param>
+/// <param name="Cite">Where the rules say so.</param>
+/// <param name="Tree">What it changes.</param>
+public sealed record VariantFacts(string Name, string? Says, ImmutableArray<string> When, string? After, string? Cite, OutlineMapping Tree);
+
+/// <summary>The cards of one kind with their cells.</summary>
+/// <param name="Kind">The kind.</param>
+/// <param name="Columns">The columns.</param>
+/// <param name="Rows">The cards in order.</param>
+public sealed record CardTable(Kind Kind, ImmutableArray<Column> Columns, ImmutableArray<CardRow> Rows);
+
+/// <summary>A card with its cells.</summary>
+/// <param name="Card">The card.</param>
+/// <param name="Count">How many of it there are.</param>
+/// <param name="Cells">By <see cref="Column.Index"/>; <see cref="Term.Nothing"/> for an empty cell.</param>
+/// <param name="FrameSize">How many frame positions the cells need.</param>
+/// <param name="Cite">Where the rules say so.</param>
+/// <param name="Says">The card in words: its sentence, or null.</param>
+public sealed record CardRow(Card Card, int Count, ImmutableArray<Term> Cells, int FrameSize, Citation? Cite, string? Says);
+
+/// <summary>A letter or sign of drawings.</summary>
+/// <param name="Sign">One character.</param>
+/// <param name="Stands">A kind, a value or a card.</param>
+public sealed record DrawingSign(char Sign, Named Stands);
+
+/// <summary>A step of a rating ladder.</summary>
+/// <param name="From">The lowest total; null for the step below all others.</param>
+/// <param name="Name">Its name.</param>
+public sealed record RatingStep(long? From, string Name);
+
+/// <summary>How pieces are drawn: names from the catalogues of the picture room, by value or kind.</summary>
+/// <param name="Outlines">The outline of things with this value or of this kind.</param>
+/// <param name="Colours">The colour.</param>
+/// <param name="Emblems">The emblem that tells a thing apart without colour.</param>
+/// <param name="Flaws">What is drawn over a thing with this value, such as a crack.</param>
+public sealed record Appearance(
+    ImmutableArray<(Named Of, string Drawn)> Outlines,
+    ImmutableArray<(Named Of, string Drawn)> Colours,
+    ImmutableArray<(Named Of, string Drawn)> Emblems,
+    ImmutableArray<(Named Of, string Drawn)> Flaws)
+{
+    /// <summary>Nothing is said.</summary>
+    public static Appearance None { get; } = new([], [], [], []);
+}
