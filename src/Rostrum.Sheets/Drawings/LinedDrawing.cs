@@ -1,0 +1,112 @@
+using System.Collections.Immutable;
+
+namespace Rostrum.Sheets.Drawings;
+
+/// <summary>Reads a drawing on several lines, each of which begins with a row label, <c>|</c> or <c>/</c>.</summary>
+internal static class LinedDrawing
+{
+    /// <summary>Cuts it into rows and the ruler.</summary>
+    public static DrawingText Read(DrawingInput input)
+    {
+        DrawnLine[] lines = [.. LinesOf(input)];
+        DrawnLine[] rows = [.. lines.Where(l => !l.IsRuler)];
+        if (rows.Length == 0)
+        {
+            input.Problems.Add(DrawingProblems.Empty(input.Whole));
+            return new DrawingText(input.Whole, [], []);
+        }
+
+        DrawnLine? ruler = lines.LastOrDefault(l => l.IsRuler);
+        ReportMisplacedRulers(lines, input);
+        return ruler is null
+            ? new DrawingText(input.Whole, HexRows(rows), [])
+            : new DrawingText(input.Whole, [.. rows.Select(r => UnderRuler(r, ruler, input))], Cells(ruler.Words)) { HasRuler = true };
+    }
+
+    private static IEnumerable<DrawnLine> LinesOf(DrawingInput input)
+    {
+        int start = 0;
+        bool first = true;
+        while (start <= input.Text.Length)
+        {
+            int end = input.Text.AsSpan(start).IndexOfAny('\n', '\r');
+            end = end < 0 ? input.Text.Length : start + end;
+            if (!string.IsNullOrWhiteSpace(input.Text[start..end]))
+            {
+                yield return LineOf(input, start, end, first);
+                first = false;
+            }
+
+            start = end + 1;
+        }
+    }
+
+    private static DrawnLine LineOf(DrawingInput input, int start, int end, bool first)
+    {
+        DrawnWord[] words = [.. input.Words(start, end)];
+        start = input.KeepsMargin ? words[0].Start : start;
+        char sign = input.Text[words[0].Start];
+        if (char.IsWhiteSpace(input.Text[start]))
+        {
+            input.Problems.Add(DrawingProblems.LineBeginsWithBlank(words[0].Span, first));
+            return new DrawnLine(start, null, words[0], words, IsRuler: false);
+        }
+
+        if (sign is '/' or '|')
+        {
+            return new DrawnLine(start, null, words[0], [.. input.Words(start + 1, end)], IsRuler: sign == '/');
+        }
+
+        return new DrawnLine(start, words[0].Text, words[0], words[1..], IsRuler: false);
+    }
+
+    private static void ReportMisplacedRulers(DrawnLine[] lines, DrawingInput input)
+    {
+        foreach (DrawnLine line in lines[..^1])
+        {
+            if (line.IsRuler)
+            {
+                input.Problems.Add(DrawingProblems.RulerNotLast(line.First.Span));
+            }
+        }
+    }
+
+    private static ImmutableArray<DrawnCell> Cells(IEnumerable<DrawnWord> words) =>
+        [.. words.Select((w, i) => new DrawnCell(w.Text, w.Span, i))];
+
+    // A full row goes by order, so that cells may be wider than their labels; a shorter one goes by place.
+    private static DrawnRow UnderRuler(DrawnLine line, DrawnLine ruler, DrawingInput input)
+    {
+        if (line.Words.Length == ruler.Words.Length)
+        {
+            return line.ToRow(0, Cells(line.Words));
+        }
+
+        int[] places = [.. ruler.Words.Select(w => w.Start - ruler.Start)];
+        ImmutableArray<DrawnCell> byPlace =
+            [.. line.Words.Select(w => new DrawnCell(w.Text, w.Span, Array.IndexOf(places, w.Start - line.Start)))];
+        if (line.Words.Length < ruler.Words.Length && byPlace.All(c => c.Column >= 0))
+        {
+            return line.ToRow(0, byPlace);
+        }
+
+        input.Problems.Add(DrawingProblems.Ragged(line.First.Span.To(line.Words.LastOrDefault(line.First).Span), line.Words.Length, ruler.Words.Length));
+        return line.ToRow(0, Cells(line.Words));
+    }
+
+    // Half a step is half of the least distance between two cells of one row.
+    private static ImmutableArray<DrawnRow> HexRows(DrawnLine[] lines)
+    {
+        int pitch = lines.SelectMany(l => l.Words.Zip(l.Words.Skip(1), (a, b) => b.Start - a.Start)).DefaultIfEmpty(2).Min();
+        int left = lines.Where(l => l.Words.Length > 0).Select(l => l.Indent).DefaultIfEmpty(0).Min();
+        return [.. lines.Select(l => l.ToRow(l.Words.Length == 0 ? 0 : ((2 * (l.Indent - left)) + (pitch / 2)) / pitch, Cells(l.Words)))];
+    }
+
+    private sealed record DrawnLine(int Start, string? Label, DrawnWord First, DrawnWord[] Words, bool IsRuler)
+    {
+        public int Indent => Words[0].Start - Start;
+
+        public DrawnRow ToRow(int halfSteps, ImmutableArray<DrawnCell> cells) =>
+            new(Label, Label is null ? First.Span.Part(0, 0) : First.Span, halfSteps, cells);
+    }
+}
