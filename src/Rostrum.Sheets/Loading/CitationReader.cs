@@ -1,0 +1,54 @@
+using System.Globalization;
+using Rostrum.Sheets.Model;
+using Rostrum.Text;
+using Rostrum.Text.Outline;
+
+namespace Rostrum.Sheets.Loading;
+
+/// <summary>Reads <c>cite: book 8</c>.</summary>
+internal static class CitationReader
+{
+    /// <summary>The citation of a value; null (with a message) where it names no known source or page.</summary>
+    public static Citation? Read(LoadContext context, OutlineNode value)
+    {
+        OutlineScalar? scalar = value switch
+        {
+            OutlineScalar s => s,
+            OutlineSequence { Items: [OutlineScalar first, ..] } => first,
+            _ => null,
+        };
+        if (scalar is null)
+        {
+            context.Problems.Add(SheetProblems.WantedText(value.Span, "a source and a page, such as 'book 8'"));
+            return null;
+        }
+
+        return Read(context, scalar.Text, scalar.Span);
+    }
+
+    /// <summary>The citation that some words make.</summary>
+    public static Citation? Read(LoadContext context, string words, SourceSpan at)
+    {
+        string text = words.Trim();
+        int blank = text.LastIndexOf(' ');
+        int? page = null;
+        string name = text;
+        if (blank > 0 && int.TryParse(text[(blank + 1)..].TrimStart('p'), NumberStyles.None, CultureInfo.InvariantCulture, out int number))
+        {
+            (name, page) = (text[..blank].Trim(), number);
+        }
+
+        if (!context.Sources.TryGetValue(name, out RuleSource? source))
+        {
+            context.Problems.Add(SheetProblems.UnknownSource(at, name, NearSpelling.Find(name, context.Sources.Keys), context.Sources.Count == 0));
+            return null;
+        }
+
+        if (page is { } p && source.Pages is { } pages && (p < 1 || p > pages))
+        {
+            context.Problems.Add(SheetProblems.NoSuchPage(at, source.Title, p, pages));
+        }
+
+        return new Citation(source, page, at);
+    }
+}

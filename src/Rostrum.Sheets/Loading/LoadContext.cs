@@ -1,0 +1,73 @@
+using Rostrum.Sheets.Formulas;
+using Rostrum.Sheets.Idioms;
+using Rostrum.Sheets.Model;
+using Rostrum.Text;
+using Rostrum.Text.Outline;
+
+namespace Rostrum.Sheets.Loading;
+
+/// <summary>What the sections share while one sheet is read.</summary>
+/// <param name="folder">The game's files.</param>
+/// <param name="idioms">The idiom library.</param>
+/// <param name="problems">Where messages go.</param>
+internal sealed class LoadContext(GameFolder folder, IdiomLibrary idioms, DiagnosticBag problems)
+{
+    private readonly Dictionary<string, RuleSource> _sources = new(StringComparer.OrdinalIgnoreCase);
+
+    public GameFolder Folder { get; } = folder;
+
+    public IdiomLibrary Idioms { get; } = idioms;
+
+    public DiagnosticBag Problems { get; } = problems;
+
+    public Declarations Declared { get; } = new();
+
+    /// <summary>What the letters of drawings stand for.</summary>
+    public Dictionary<char, Named> Signs { get; } = [];
+
+    /// <summary>The meanings of words, filled as they are bound.</summary>
+    public List<WordMeaning?> Meanings { get; } = [];
+
+    public IReadOnlyDictionary<string, RuleSource> Sources => _sources;
+
+    public void AddSource(RuleSource source) => _sources[source.Name] = source;
+
+    /// <summary>Declares a name for formulas; one that holds a word of the grammar or that means something else already is reported.</summary>
+    public void Declare(Named symbol, string? plural = null)
+    {
+        string[] parts = Vocabulary.Split(symbol.Name);
+        string? grammar = parts.FirstOrDefault(Vocabulary.GrammarWords.Contains);
+        if (grammar is not null && parts.Length > 0 && symbol.DeclaredAt is { } at)
+        {
+            Problems.Add(SheetProblems.GrammarWordInName(at, symbol.Name, grammar));
+            return;
+        }
+
+        Named? other = Declared.Names.Find(symbol.Name).Select(s => s.Symbol).FirstOrDefault(s => !MayShare(s, symbol));
+        if (other is not null && symbol.DeclaredAt is { } here)
+        {
+            Problems.Add(SheetProblems.NameTaken(here, symbol.Name, symbol.Role, other));
+            return;
+        }
+
+        Declared.Names.Add(symbol.Name, symbol);
+        if (plural is not null && plural != symbol.Name)
+        {
+            Declared.Names.Add(plural, symbol, isPlural: true);
+        }
+    }
+
+    /// <summary>Binds a formula of the sheet in a scope.</summary>
+    public FormulaReader Formulas(Scope scope) => new(this, scope, Declared.Names, []);
+
+    /// <summary>Reads the citation of a clause; null where it has none.</summary>
+    public Citation? Cite(OutlineMapping clause) => clause.Find("cite") is { } entry ? CitationReader.Read(this, entry.Value) : null;
+
+    // A place may bear its kind's plural; a board and its kind, a mark and a place may not share.
+    private static bool MayShare(Named one, Named other) => (one, other) switch
+    {
+        (Place, Kind) or (Kind, Place) => true,
+        (OperationName, _) or (_, OperationName) => false,
+        _ => false,
+    };
+}

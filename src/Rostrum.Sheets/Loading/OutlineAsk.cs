@@ -1,0 +1,114 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Rostrum.Sheets.Model;
+using Rostrum.Text;
+using Rostrum.Text.Outline;
+
+namespace Rostrum.Sheets.Loading;
+
+/// <summary>Asks the text tree for what a section expects, with one message where it is not there.</summary>
+internal static class OutlineAsk
+{
+    /// <summary>The entries of a section; a message where it is no table of names.</summary>
+    public static ImmutableArray<OutlineEntry> Entries(LoadContext context, OutlineNode node, string what)
+    {
+        switch (node)
+        {
+            case OutlineMapping mapping:
+                return mapping.Entries;
+            case OutlineEmpty:
+                return [];
+            default:
+                context.Problems.Add(SheetProblems.WantedEntries(node.Span, what));
+                return [];
+        }
+    }
+
+    /// <summary>Reports every key that may not stand here, each with the nearest that may.</summary>
+    public static void CheckKeys(LoadContext context, OutlineMapping mapping, string section, Func<string, bool>? alsoAllowed = null)
+    {
+        ImmutableArray<string> own = SheetDialect.EntryKeys[section];
+        foreach (OutlineEntry entry in mapping.Entries)
+        {
+            string key = entry.Key.Text;
+            if (!own.Contains(key) && !SheetDialect.ClauseKeys.Contains(key) && !(alsoAllowed?.Invoke(key) ?? false))
+            {
+                context.Problems.Add(SheetProblems.UnknownKey(entry.Key.Span, key, section, [.. own, .. SheetDialect.ClauseKeys]));
+            }
+        }
+    }
+
+    /// <summary>The text of a value; null (with a message) where it is no text.</summary>
+    public static OutlineScalar? Text(LoadContext context, OutlineNode node, string what)
+    {
+        if (node is OutlineScalar scalar)
+        {
+            return scalar;
+        }
+
+        context.Problems.Add(SheetProblems.WantedText(node.Span, what));
+        return null;
+    }
+
+    /// <summary>The prose under a key, blanks folded; null where there is none.</summary>
+    public static string? Prose(OutlineMapping mapping, string key) => mapping.Find(key)?.Value is OutlineScalar scalar ? Fold(scalar.Text) : null;
+
+    /// <summary>The number of a value; null (with a message) where it is no number.</summary>
+    public static long? Number(LoadContext context, OutlineNode node, string what)
+    {
+        if (Text(context, node, what) is not { } scalar)
+        {
+            return null;
+        }
+
+        if (NumberIn(scalar.Text) is { } number)
+        {
+            return number;
+        }
+
+        context.Problems.Add(SheetProblems.WantedNumber(scalar.Span, scalar.Text, what));
+        return null;
+    }
+
+    /// <summary>The number that a text is: digits, a number word to twelve, <c>minus 2</c>; null for anything else.</summary>
+    public static long? NumberIn(string text)
+    {
+        string folded = Fold(text);
+        if (folded.StartsWith("minus ", StringComparison.OrdinalIgnoreCase))
+        {
+            return -NumberIn(folded[6..]);
+        }
+
+        bool isNumber = long.TryParse(folded, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out long number) && Math.Abs(number) <= int.MaxValue;
+        return isNumber ? number : Rostrum.Text.Prose.NumberOf(folded);
+    }
+
+    /// <summary>The items of a list value, or the single text itself; commas and blanks part a bare text where <paramref name="splits"/> says so.</summary>
+    public static ImmutableArray<OutlineScalar> Items(LoadContext context, OutlineNode node, string what)
+    {
+        switch (node)
+        {
+            case OutlineSequence list:
+                return [.. list.Items.Select(i => Text(context, i, what)).OfType<OutlineScalar>()];
+            case OutlineScalar scalar:
+                return [scalar];
+            case OutlineEmpty:
+                return [];
+            default:
+                context.Problems.Add(SheetProblems.WantedText(node.Span, what));
+                return [];
+        }
+    }
+
+    /// <summary>All blanks and line ends as one blank.</summary>
+    public static string Fold(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+
+    /// <summary>The usual English plural: <c>jugs</c>, <c>dishes</c>, <c>berries</c>, <c>shelves</c>.</summary>
+    public static string PluralOf(string singular) => singular switch
+    {
+        _ when singular.EndsWith("shelf", StringComparison.Ordinal) || singular.EndsWith("leaf", StringComparison.Ordinal) => singular[..^1] + "ves",
+        _ when singular.EndsWith('s') || singular.EndsWith('x') || singular.EndsWith("ch", StringComparison.Ordinal) || singular.EndsWith("sh", StringComparison.Ordinal) => singular + "es",
+        _ when singular.Length > 1 && singular.EndsWith('y') && !"aeiou".Contains(singular[^2], StringComparison.Ordinal) => singular[..^1] + "ies",
+        _ => singular + "s",
+    };
+}

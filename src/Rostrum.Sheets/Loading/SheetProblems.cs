@@ -1,0 +1,156 @@
+using Rostrum.Sheets.Model;
+using Rostrum.Text;
+
+namespace Rostrum.Sheets.Loading;
+
+/// <summary>Messages about the sections of a sheet: shape (ROS011x), names (ROS02xx), clauses that clash (ROS04xx), sources (ROS05xx).</summary>
+internal static class SheetProblems
+{
+    public static Diagnostic UnknownKey(SourceSpan at, string key, string section, IEnumerable<string> known)
+    {
+        string? near = NearSpelling.Find(key, known);
+        return new("ROS0201", Severity.Error, at, $"'{Prose.Clip(key)}' is not something that {Under(section)} can have.",
+            near is null ? $"It can have: {Prose.And(known.Where(k => !SheetDialect.ClauseKeys.Contains(k)).Take(12).Select(k => $"'{k}'"))}." : $"Did you mean '{near}'?")
+        {
+            Fix = near is null ? null : Fix.Replace(at, near),
+        };
+    }
+
+    public static Diagnostic WantedEntries(SourceSpan at, string what) => new(
+        "ROS0111", Severity.Error, at, $"Here should stand {what}, each with its name and a colon.", "Write one a line, a little further in: 'name: what it is'.");
+
+    public static Diagnostic WantedText(SourceSpan at, string what) => new(
+        "ROS0112", Severity.Error, at, $"Here should stand {what}.", "Write it behind the colon, in one line.");
+
+    public static Diagnostic WantedNumber(SourceSpan at, string found, string what) => new(
+        "ROS0113", Severity.Error, at, $"'{Prose.Clip(found)}' is not a number, and {what} is one.", "Write it in digits, such as 12.");
+
+    public static Diagnostic Missing(SourceSpan at, string owner, string key, string example) => new(
+        "ROS0114", Severity.Error, at, $"'{owner}' does not say its '{key}'.", $"Add a line such as '{example}'.");
+
+    public static Diagnostic NotReadable(SourceSpan at, string file, FolderRefusal refusal) => new(
+        "ROS0115", Severity.Error, at,
+        refusal switch
+        {
+            FolderRefusal.LeavesFolder => $"'{file}' leads out of the game's folder.",
+            FolderRefusal.TooLarge => $"'{file}' is larger than 4 MB.",
+            FolderRefusal.NotText => $"'{file}' is not a text in UTF-8.",
+            _ => $"There is no file '{file}' in the game's folder.",
+        },
+        refusal == FolderRefusal.LeavesFolder ? "Put the file into the game's folder and name it from there." : "Check the name, or save the file again as UTF-8 text.");
+
+    public static Diagnostic WrongFormat(SourceSpan at, string found) => new(
+        "ROS0116", Severity.Error, at, $"This is rule sheet format '{Prose.Clip(found)}', and only 1 is known.", "Write 'rule sheet: 1'.")
+    {
+        Fix = Fix.Replace(at, "1", FixGrade.Choice),
+    };
+
+    public static Diagnostic UnknownWord(SourceSpan at, string found, string what, IEnumerable<string> known)
+    {
+        string? near = NearSpelling.Find(found, known);
+        return new("ROS0201", Severity.Error, at, $"'{Prose.Clip(found)}' is not {what}.",
+            near is null ? $"Known are {Prose.And(known.Take(12).Select(k => $"'{k}'"))}." : $"Did you mean '{near}'?")
+        {
+            Fix = near is null ? null : Fix.Replace(at, near),
+        };
+    }
+
+    public static Diagnostic GrammarWordInName(SourceSpan at, string name, string word) => new(
+        "ROS0211", Severity.Error, at, $"The name '{name}' holds the word '{word}', which formulas need for themselves.", "Give it a name without that word.");
+
+    public static Diagnostic NameTaken(SourceSpan at, string name, string role, Named other) => new(
+        "ROS0212", Severity.Error, at, $"'{name}' is {other.Role} already, so it cannot be {role} too.", "Give one of the two another name.")
+    {
+        Related = other.DeclaredAt is { } first ? [new RelatedPlace(first, $"'{other.Name}' is declared here")] : [],
+    };
+
+    public static Diagnostic BadHead(SourceSpan at, string head) => new(
+        "ROS0117", Severity.Error, at, $"'{Prose.Clip(head)}' cannot be read as a name with its subjects.", "Write it like 'clash (ware v, ware w)'.");
+
+    public static Diagnostic UnknownSubject(SourceSpan at, string sort, IEnumerable<string> known) =>
+        UnknownWord(at, sort, "a kind of piece, a space, a line, 'number' or 'player'", known);
+
+    public static Diagnostic SizeOfBoard(SourceSpan at, string found) => new(
+        "ROS0118", Severity.Error, at, $"'{Prose.Clip(found)}' is not a size.", "Write it like '5 across 4 up', each from 1 to 60.");
+
+    public static Diagnostic LabelsDoNotFit(SourceSpan at, int labels, int lines, string what) => new(
+        "ROS0119", Severity.Error, at, $"There are {labels} labels for {Prose.Count(lines, what, what + "s")}.", "Give each line one label, as in 'bay A to E'.");
+
+    public static Diagnostic UnknownSign(SourceSpan at, char sign, IEnumerable<char> known) => new(
+        "ROS0213", Severity.Error, at, $"No sign '{sign}' is declared, so this cell cannot be read.",
+        known.Any() ? $"Declared under 'signs' are {string.Join(' ', known)}." : "Declare it under 'signs', as in 'signs: {j: jug}'.");
+
+    public static Diagnostic EmptyPattern(SourceSpan at) => new(
+        "ROS0120", Severity.Error, at, "This drawing marks nothing.", "Put at least one sign into it.");
+
+    public static Diagnostic UnknownSource(SourceSpan at, string name, string? near, bool none) => new(
+        "ROS0501", Severity.Error, at, $"No source is called '{Prose.Clip(name)}'.",
+        near is not null ? $"Did you mean '{near}'?" : none ? "Declare it under 'sources', as in 'book: {title: Rulebook, pages: 12}'." : "Declare it under 'sources'.")
+    {
+        Fix = near is null ? null : new Fix($"write '{near}'", FixGrade.Safe, [new TextEdit(at.Part(0, name.Length), near)]),
+    };
+
+    public static Diagnostic NoSuchPage(SourceSpan at, string title, int page, int pages) => new(
+        "ROS0502", Severity.Error, at, $"{title} has no page {page}; it has {Prose.Count(pages, "page", "pages")}.", $"Name a page from 1 to {pages}, or mend 'pages' of that source.");
+
+    public static Diagnostic NoCitation(SourceSpan at, string clause) => new(
+        "ROS0503", Severity.Warning, at, $"'{clause}' names no page.", "Add 'cite: book 8', with the source and page where the rule stands.");
+
+    public static Diagnostic UnknownAlternative(SourceSpan at, string found, IEnumerable<string> known)
+    {
+        string? near = NearSpelling.Find(found, known);
+        return new("ROS0504", Severity.Error, at, $"'follow' names '{Prose.Clip(found)}', which is none of the alternatives.",
+            near is null ? $"They are {Prose.And(known.Select(k => $"'{k}'"))}." : $"Did you mean '{near}'?")
+        {
+            Fix = near is null ? null : Fix.Replace(at, near),
+        };
+    }
+
+    public static Diagnostic UnknownVariant(SourceSpan at, string found, IEnumerable<string> known) =>
+        UnknownWord(at, found, "a variant of this sheet", known);
+
+    public static Diagnostic VariantsCollide(SourceSpan at, string key, string first, string second) => new(
+        "ROS0401", Severity.Error, at, $"'{first}' and '{second}' both change '{key}', and the sheet does not say which comes last.",
+        $"Add 'after: {first}' to '{second}', or the other way round.");
+
+    public static Diagnostic NothingToRemove(SourceSpan at, string key) => new(
+        "ROS0402", Severity.Warning, at, $"There is no '{key}' that could be removed.", "Check the spelling of the key, or leave the line out.");
+
+    public static Diagnostic TableGap(SourceSpan at, string table, long from, long to) => new(
+        "ROS0403", Severity.Warning, at, $"'{table}' says nothing for {(from == to ? $"{from}" : $"{from} to {to}")}.", "Add a row for it, or say 'beyond'.");
+
+    public static Diagnostic LawBindsNothing(SourceSpan at, string law) => new(
+        "ROS0404", Severity.Error, at, $"The law '{law}' demands nothing.", "Give it 'needs', 'forbids', 'must leave' or 'must not leave'.");
+
+    public static Diagnostic NotYet(SourceSpan at, string what) => new(
+        "ROS0405", Severity.Error, at, $"{Prose.Sentence(what)} cannot be used yet.", "Leave it out for now; a later version answers it.");
+
+    public static Diagnostic UnknownIdiom(SourceSpan at, string name, IEnumerable<string> known) =>
+        UnknownWord(at, name, "an idiom of the library", known);
+
+    public static Diagnostic IdiomLacks(SourceSpan at, string idiom, string parameter, string wanted) => new(
+        "ROS0121", Severity.Error, at, $"The idiom '{idiom}' needs '{parameter}', which is {wanted}.", $"Add a line '{parameter}: …'.");
+
+    public static Diagnostic IdiomDoesNotTake(SourceSpan at, string idiom, string key, IEnumerable<string> known)
+    {
+        string? near = NearSpelling.Find(key, known);
+        return new("ROS0201", Severity.Error, at, $"The idiom '{idiom}' has nothing called '{Prose.Clip(key)}'.",
+            near is null ? $"It takes {Prose.And(known.Select(k => $"'{k}'"))}." : $"Did you mean '{near}'?")
+        {
+            Fix = near is null ? null : Fix.Replace(at, near),
+        };
+    }
+
+    public static Diagnostic TwoMeanings(SourceSpan at, string clause) => new(
+        "ROS0406", Severity.Error, at, $"'{clause}' has both an idiom and a formula of its own.", "Keep one of the two.");
+
+    public static Diagnostic MoreRowsThanAllowed(SourceSpan at, string what, int limit) => new(
+        "ROS0122", Severity.Error, at, $"There are more than {limit} {what}.", "Split the game, or leave some of them out.");
+
+    public static Diagnostic UnknownStep(SourceSpan at, string found, string? near) => new(
+        "ROS0214", Severity.Error, at, $"'{Prose.Clip(found)}' is no step and no action.",
+        near is null ? "Begin with an action's own words, or with a step such as 'move', 'deal', 'shuffle' or 'if'." : $"Did you mean '{near}'?")
+    {
+        Fix = near is null ? null : new Fix($"write '{near}'", FixGrade.Choice, [new TextEdit(at, near)]),
+    };
+}
