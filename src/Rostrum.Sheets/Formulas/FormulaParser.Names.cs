@@ -53,7 +53,7 @@ internal sealed partial class FormulaParser
     {
         int first = _at;
         int of = first;
-        while (of - first < 4 && _tokens[of].Kind is TokenKind.Word or TokenKind.Number && !_tokens[of].Is("of"))
+        while (of - first < 4 && _tokens[of].Kind is TokenKind.Word or TokenKind.Number && !Vocabulary.GrammarWords.Contains(_tokens[of].Text))
         {
             of++;
         }
@@ -104,7 +104,7 @@ internal sealed partial class FormulaParser
 
     private static bool IsNoun(Named symbol) =>
         IsFamily(symbol) || symbol is OperationName { Operation.Form: OperationForm.Noun } or StepName or Model.Attribute or Column or Table or Mark
-            or Place { EachPlayer: true } or Word { Subjects.Length: 1 } or ParameterName { Stands: Table or Word or Model.Attribute };
+            or Place { EachPlayer: true } or Word { Subjects.Length: 1 } or ParameterName { Stands: Table or Word or Column or Model.Attribute };
 
     private Syntax ReadCall(Syntax.Name function)
     {

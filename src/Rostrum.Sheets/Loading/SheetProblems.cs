@@ -181,9 +181,6 @@ internal static class SheetProblems
     public static Diagnostic IdiomGivesNoValue(SourceSpan at, string idiom) => new(
         "ROS0408", Severity.Error, at, $"The idiom '{idiom}' scores and gives no condition.", "Use it under 'score', or take an idiom that gives a condition.");
 
-    public static Diagnostic GapWithoutChoice(SourceSpan at, string gap) => new(
-        "ROS0130", Severity.Error, at, $"The phrase has a gap '({Prose.Clip(gap)})', and nothing is chosen under that name.", $"Add '{Prose.Clip(gap)}' under 'choose'.");
-
     // `a sheet` stands for itself; the name of a section for what stands in it.
     private static string Under(string section) => section.Contains(' ', StringComparison.Ordinal) && section != "open questions" ? section : $"an entry under '{section}'";
 }

@@ -27,8 +27,8 @@ internal sealed class ActionsSection(LoadContext context)
             };
             OutlineAsk.CheckKeys(context, mapping, "actions");
             ActionPhrase phrase = mapping.Find("phrase")?.Value is OutlineScalar words
-                ? PhraseReader.Read(words, context.Problems)
-                : new ActionPhrase([new PhrasePart(name, false)]);
+                ? new PhraseReader(context.Problems).Read(words)
+                : PhraseReader.OfName(name);
             var action = new ActionName(name, phrase, _texts.Count, entry.Key.Span);
             Name(action, phrase);
             _texts.Add((action, mapping));
@@ -73,7 +73,14 @@ internal sealed class ActionsSection(LoadContext context)
 
     private void Name(ActionName action, ActionPhrase phrase)
     {
-        context.Declare(action);
+        // An action is only named in steps and after `can`: it may bear a word that formulas use otherwise, such as `place`.
+        if (context.Declared.Names.Find(action.Name).Select(s => s.Symbol).FirstOrDefault(s => s is ActionName) is { } other)
+        {
+            context.Problems.Add(SheetProblems.NameTaken(action.DeclaredAt!.Value, action.Name, action.Role, other));
+            return;
+        }
+
+        context.Declared.Names.Add(action.Name, action);
         string opening = string.Join(' ', phrase.Parts.TakeWhile(p => !p.IsGap).Select(p => p.Words));
         if (opening.Length > 0 && opening != action.Name)
         {
@@ -84,39 +91,19 @@ internal sealed class ActionsSection(LoadContext context)
     private ActionFacts Bind((ActionName Name, OutlineMapping Text) action)
     {
         var scope = new Scope();
-        FormulaReader reader = context.Formulas(scope);
+        Vocabulary names = context.Declared.Names.Inner();
         OutlineMapping text = action.Text;
-        ImmutableArray<ActionChoice> choices = text.Find("choose")?.Value is OutlineMapping chosen ? Choices(reader, chosen) : [];
-        ReportGaps(action.Name, choices, text);
-        ImmutableArray<Step> steps = text.Find("do") is { } inner ? Steps(reader, inner.Value) : [];
+        ImmutableArray<ActionChoice> choices = text.Find("choose") is { } chosen
+            ? new ChoiceReader(context.Declared, names, scope, context.Problems).Read(chosen.Value)
+            : [];
+        if (text.Find("phrase") is { } phrase)
+        {
+            new PhraseReader(context.Problems).CheckGaps(action.Name.Phrase, phrase.Value.Span, choices);
+        }
+
+        ImmutableArray<Step> steps = text.Find("do") is { } inner ? new StepReader(context.Declared, names, scope, context.Problems).Read(inner.Value) : [];
         Citation? cite = context.Cite(text);
         return new ActionFacts(action.Name, choices, steps, scope.FrameSize, OutlineAsk.Prose(text, "says"), cite) { Joins = OutlineAsk.Prose(text, "joins") };
-    }
-
-    private ImmutableArray<ActionChoice> Choices(FormulaReader reader, OutlineMapping chosen)
-    {
-        var choices = ImmutableArray.CreateBuilder<ActionChoice>();
-        foreach (OutlineEntry entry in chosen.Entries)
-        {
-            if (OutlineAsk.Text(context, entry.Value, "what may be chosen, such as 'a space in board'") is not { } words)
-            {
-                continue;
-            }
-
-            ActionChoice choice = ChoiceReader.Read(context, reader, OutlineAsk.Fold(entry.Key.Text), FormulaText.Of(words));
-            choices.Add(choice);
-        }
-
-        return choices.ToImmutable();
-    }
-
-    private void ReportGaps(ActionName action, ImmutableArray<ActionChoice> choices, OutlineMapping text)
-    {
-        foreach (PhrasePart gap in action.Phrase.Parts.Where(p => p.IsGap && !choices.Any(c => c.Name == p.Words)))
-        {
-            OutlineNode at = text.Find("phrase")?.Value ?? text;
-            context.Problems.Add(SheetProblems.GapWithoutChoice(at.Span, gap.Words));
-        }
     }
 
     private Power ReadPower(OutlineScalar key, OutlineMapping mapping, ImmutableArray<ActionFacts> actions, ImmutableArray<Law> laws)
