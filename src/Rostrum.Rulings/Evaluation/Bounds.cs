@@ -53,6 +53,13 @@ internal static class Bounds
     public static Number Hull(Number a, Number b) =>
         Between(Least(a.Low, b.Low), Greatest(a.High, b.High), a.Blame + b.Blame, a.MayBeNothing || b.MayBeNothing);
 
+    /// <summary>The higher of two numbers.</summary>
+    public static Number Higher(Number a, Number b)
+    {
+        long? low = a.Low is null ? b.Low : b.Low is null ? a.Low : Math.Max(a.Low.Value, b.Low.Value);
+        return Between(low, Greatest(a.High, b.High), a.Blame + b.Blame);
+    }
+
     /// <summary>The number where it belongs, 0 where it does not: for an element that may or may not count.</summary>
     public static Number OrZero(Number a, Blame why) =>
         Between(a.Low is { } low ? Math.Min(0, low) : null, a.High is { } high ? Math.Max(0, high) : null, a.Blame + why);
