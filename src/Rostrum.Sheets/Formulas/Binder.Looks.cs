@@ -111,6 +111,7 @@ internal sealed partial class Binder
         private Kind? _kind;
         private Card? _card;
         private Named? _spot;
+        private LookOwner _owner = LookOwner.Anyone;
 
         /// <summary>Two values of one attribute, which nothing has.</summary>
         public (AttributeValue First, AttributeValue Second)? Clash { get; private set; }
@@ -146,7 +147,7 @@ internal sealed partial class Binder
         }
 
         public Look Build(LookOwner owner, string words) =>
-            new(_kind ?? _values.Select(v => v.Attribute.Kind).FirstOrDefault(), _values.ToImmutable(), _card, owner, _traits.ToImmutable(), words) { SpotNoun = _spot };
+            new(_kind ?? _values.Select(v => v.Attribute.Kind).FirstOrDefault(), _values.ToImmutable(), _card, owner == LookOwner.Anyone ? _owner : owner, _traits.ToImmutable(), words) { SpotNoun = _spot };
 
         private void AddValue(AttributeValue value)
         {
@@ -164,6 +165,7 @@ internal sealed partial class Binder
             _kind ??= look.Kind;
             _card ??= look.Card;
             _spot ??= look.SpotNoun;
+            _owner = look.Owner;
             foreach (AttributeValue value in look.Values)
             {
                 AddValue(value);

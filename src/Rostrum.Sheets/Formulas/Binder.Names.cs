@@ -95,7 +95,7 @@ internal sealed partial class Binder
 
     private Term? OfPlayer(Named symbol, Term player, Syntax at) => symbol switch
     {
-        Place { EachPlayer: true } place => new Term.PlaceOf(place, player, From(at)),
+        Place { EachPlayer: true } or Place { Form: PlaceForm.Supply } => new Term.PlaceOf((Place)symbol, player, From(at)),
         Mark { EachPlayer: true } mark => new Term.MarkOf(mark, player, From(at)),
         Word { Subjects.Length: 1 } word when Sort.Player.Fits(word.Subjects[0].Sort) => Call(word, [player], at),
         _ => null,

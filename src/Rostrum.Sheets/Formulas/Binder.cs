@@ -34,7 +34,7 @@ internal sealed partial class Binder(Declarations declared, Scope scope, Diagnos
         Syntax.Shows s => BindShows(s),
         Syntax.Can c => new Term.NotYet("whether a player can do something", Sort.Truth, From(c)),
         Syntax.Done d => BindDone(d),
-        Syntax.OfLast o => new Term.NotYet($"the {o.Choice.Words} of the last {o.Action.Words}", Sort.Any, From(o)),
+        Syntax.OfLast o => BindOfLast(o),
         Syntax.Logic l => Operation(l.IsAnd ? Op.And : Op.Or, Sort.Truth, l, [.. l.Operands.Select(BindTruth)]),
         Syntax.Not n => Operation(Op.Not, Sort.Truth, n, BindTruth(n.Operand)),
         Syntax.If i => BindIf(i),
@@ -220,6 +220,18 @@ internal sealed partial class Binder(Declarations declared, Scope scope, Diagnos
         }
 
         return new Term.If(condition, then, otherwise, sort ?? Sort.Any, From(syntax));
+    }
+
+    private Term BindOfLast(Syntax.OfLast last)
+    {
+        ActionName action = last.Action.Senses.Select(s => s.Symbol).OfType<ActionName>().First();
+        string[] gaps = [.. action.Phrase.Parts.Where(p => p.IsGap).Select(p => p.Words)];
+        if (!gaps.Contains(last.Choice.Words, StringComparer.OrdinalIgnoreCase))
+        {
+            problems.Add(Placed(FormulaProblems.UnknownName(last.Choice.Span, last.Choice.Words, NearSpelling.Find(last.Choice.Words, gaps), action)));
+        }
+
+        return new Term.NotYet($"the {last.Choice.Words} of the last {last.Action.Words}", Sort.Any, From(last));
     }
 
     private Term BindDone(Syntax.Done done)

@@ -48,7 +48,34 @@ internal sealed partial class FormulaParser
         return read.Parts.Length > 1 ? read : new Syntax.Name(WordsFrom(first, length), senses, read.Span);
     }
 
-    // NOUN [LABEL] "of" factor | CHOICE "of" ["my"] "last" ACTION
+    // CHOICE "of" ["my"] "last" ACTION: the name of the choice is known only inside that action.
+    private Syntax.OfLast? LastChoiceAhead()
+    {
+        int first = _at;
+        int of = first;
+        while (of - first < 4 && _tokens[of].Kind is TokenKind.Word or TokenKind.Number && !Vocabulary.GrammarWords.Contains(_tokens[of].Text))
+        {
+            of++;
+        }
+
+        int last = of + 1 < _tokens.Length && _tokens[of + 1].Is("my") ? of + 2 : of + 1;
+        if (of == first || !_tokens[of].Is("of") || last + 1 >= _tokens.Length || !_tokens[last].Is("last"))
+        {
+            return null;
+        }
+
+        (int length, ImmutableArray<NameSense> senses) = _names.Match(_tokens, last + 1);
+        if (!senses.Any(s => s.Symbol is ActionName))
+        {
+            return null;
+        }
+
+        _at = last + 1 + length;
+        var choice = new Syntax.Name(WordsFrom(first, of - first), [], _tokens[first].Span.To(_tokens[of - 1].Span));
+        return new Syntax.OfLast(choice, new Syntax.Name(WordsFrom(last + 1), senses, SpanFrom(last + 1)), SpanFrom(first));
+    }
+
+    // NOUN [LABEL] "of" factor
     private Syntax? TryReadOf(ImmutableArray<NameSense> senses, int length)
     {
         int first = _at;
@@ -64,23 +91,6 @@ internal sealed partial class FormulaParser
         var noun = new Syntax.Name(WordsFrom(first, length), senses, _tokens[first].Span.To(_tokens[after - 1].Span));
         Token? label = hasLabel ? _tokens[after] : null;
         _at = ofAt + 1;
-        if (Current.Is("last") || (Current.Is("my") && Ahead(1, "last")))
-        {
-            int before = _at;
-            Take("my");
-            Take("last");
-            (int actionLength, ImmutableArray<NameSense> actionSenses) = _names.Match(_tokens, _at);
-            if (actionLength > 0 && actionSenses.Any(s => s.Symbol is ActionName))
-            {
-                int actionAt = _at;
-                _at += actionLength;
-                var action = new Syntax.Name(WordsFrom(actionAt), actionSenses, SpanFrom(actionAt));
-                return new Syntax.OfLast(noun, action, SpanFrom(first));
-            }
-
-            _at = before;
-        }
-
         if (!senses.Any(s => IsNoun(s.Symbol)))
         {
             return Fail(FormulaProblems.NotANoun(noun.Span, noun.Words, senses[0].Symbol));
@@ -94,7 +104,7 @@ internal sealed partial class FormulaParser
 
     private static bool IsNoun(Named symbol) =>
         IsFamily(symbol) || symbol is OperationName { Operation.Form: OperationForm.Noun } or StepName or Model.Attribute or Column or Table or Mark
-            or Place { EachPlayer: true } or Word { Subjects.Length: 1 } or ParameterName { Stands: Table or Word or Model.Attribute };
+            or Place { EachPlayer: true } or Word { Subjects.Length: 1 } or ParameterName { Stands: Table or Word or Column or Model.Attribute };
 
     private Syntax ReadCall(Syntax.Name function)
     {

@@ -7,6 +7,8 @@ namespace Rostrum.Sheets.Formulas;
 /// <content>Sums, products and what they are made of.</content>
 internal sealed partial class FormulaParser
 {
+    private static readonly string[] AfterDirection = ["while", "round", "off"];
+
     // sum = product { ("+" | "-" | "except" | "together with") product }
     private Syntax ReadSum()
     {
@@ -82,6 +84,11 @@ internal sealed partial class FormulaParser
 
     private Syntax ReadWordFactor(Token start)
     {
+        if (LastChoiceAhead() is { } remembered)
+        {
+            return remembered;
+        }
+
         if (Take("my"))
         {
             return ReadOwned(Owner.My, start);
@@ -99,18 +106,32 @@ internal sealed partial class FormulaParser
 
         if ((Current.Is("above") || Current.Is("below")) && Take(Current.Text))
         {
-            Syntax argument = ReadFactor();
-            Direction direction = Direction.All.First(d => start.Is(d.Name));
-            var noun = new Syntax.Name(direction.Name, [new NameSense(new StepName(direction), false)], start.Span);
-            return new Syntax.Of(noun, null, argument, start.Span.To(argument.Span));
+            return ReadUpright(start);
         }
 
-        if (_names.Match(_tokens, _at).Length > 0)
+        // `no (…)` goes through something; `no` alone is the word.
+        bool isWordNo = Current.Is("no") && !Ahead(1, "(") && _names.Match(_tokens, _at).Length == 1;
+        if (!isWordNo && _names.Match(_tokens, _at).Length > 0)
         {
             return ReadNamed();
         }
 
         return ReadKeyword(start);
+    }
+
+    // `above s` is a space; `above` before a word that ends a part is the direction.
+    private Syntax ReadUpright(Token start)
+    {
+        Direction direction = Direction.All.First(d => start.Is(d.Name));
+        var noun = new Syntax.Name(direction.Name, [new NameSense(new StepName(direction), false)], start.Span);
+        bool isAlone = (Current.Kind == TokenKind.End && _steps) || (Current.Kind == TokenKind.Sign && !Current.Is("(")) || AfterDirection.Any(Current.Is);
+        if (isAlone)
+        {
+            return noun;
+        }
+
+        Syntax argument = ReadFactor();
+        return new Syntax.Of(noun, null, argument, start.Span.To(argument.Span));
     }
 
     private Syntax ReadKeyword(Token start)
@@ -243,11 +264,14 @@ internal sealed partial class FormulaParser
     private Owner ReadOwner() => Take("my") ? Owner.My : Take("their") ? Owner.Their : Owner.None;
 
     private static bool IsOwnable(Named symbol) =>
-        symbol is Place { EachPlayer: true } or Mark { EachPlayer: true } or Word { Subjects.Length: 1 };
+        symbol is Place { EachPlayer: true } or Place { Form: PlaceForm.Supply } or Mark { EachPlayer: true } or Word { Subjects.Length: 1 };
 
     private static bool IsLook(Named symbol) =>
         symbol is Kind or AttributeValue or Card or SpaceNoun or SlotNoun or AdjectiveName or Word { Subjects.Length: 1 }
             or Mark { Sort.Kind: SortKind.Truth } or ParameterName { Stands: Model.Look };
+
+    /// <summary>True where one of the meanings can be a word of a look.</summary>
+    internal static bool TellsLook(ImmutableArray<NameSense> senses) => senses.Any(s => IsLook(s.Symbol));
 
     private bool IsLookAhead(bool preferKind)
     {
@@ -261,9 +285,14 @@ internal sealed partial class FormulaParser
         int first = _at;
         var parts = ImmutableArray.CreateBuilder<Syntax.Name>();
         SkipArticle();
-        while (IsLookAhead(preferKind: true) && !_failed)
+        while (!_failed && IsLookAhead(preferKind: true))
         {
             (int length, ImmutableArray<NameSense> senses) = _names.Match(_tokens, _at);
+            if (_steps && parts.Count > 0 && senses.Any(s => s.Symbol is AdjectiveName { Adjective: Adjective.FaceUp or Adjective.FaceDown }))
+            {
+                break; // The face at the end of a step belongs to the step.
+            }
+
             int start = _at;
             _at += length;
             parts.Add(new Syntax.Name(WordsFrom(start), senses, SpanFrom(start)));

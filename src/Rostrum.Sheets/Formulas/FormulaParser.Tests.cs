@@ -9,9 +9,11 @@ internal sealed partial class FormulaParser
     private static readonly (string Words, string Tail)[] Comparisons =
         [("at least", "at least"), ("at most", "at most"), ("more than", "more than"), ("less than", "less than")];
 
+    private static readonly string[] GoesOnAsSum = ["of", "in", "(", "+", "-", "times", "except", "together"];
+
     private static readonly string[] Moments = ["this turn", "the turn before", "this round", "the round before", "before"];
 
-    // test = sum { ("is"|"am") ["not"] tail | "shows" look | "can" call } | (ACTION | "this action") "was done" when ["by" sum]
+    // test = sum [("is"|"am") ["not"] tail | "shows" looks | "can" ACTION] | (ACTION | "this action") "was" ["not"] "done" when ["by" sum]
     private Syntax ReadTest()
     {
         if (DoneAhead() is { } done)
@@ -20,29 +22,19 @@ internal sealed partial class FormulaParser
         }
 
         Syntax subject = ReadSum();
-        while (!_failed)
+        if (Take("is") || Take("am"))
         {
-            if (Take("is") || Take("am"))
-            {
-                subject = ReadTail(subject, Take("not"));
-            }
-            else if (Take("shows"))
-            {
-                bool negated = Take("not");
-                ImmutableArray<Syntax> looks = ReadChoices();
-                subject = new Syntax.Shows(subject, looks, negated, subject.Span.To(looks[^1].Span));
-            }
-            else if (Current.Is("can") && Take("can"))
-            {
-                subject = ReadCan(subject);
-            }
-            else
-            {
-                break;
-            }
+            return ReadTail(subject, Take("not"));
         }
 
-        return subject;
+        if (Take("shows"))
+        {
+            bool negated = Take("not");
+            ImmutableArray<Syntax> looks = ReadChoices();
+            return new Syntax.Shows(subject, looks, negated, subject.Span.To(looks[^1].Span));
+        }
+
+        return Take("can") ? ReadCan(subject) : subject;
     }
 
     private Syntax ReadTail(Syntax subject, bool negated)
@@ -70,7 +62,7 @@ internal sealed partial class FormulaParser
             return Test(subject, negated, "in", [ReadSum()]);
         }
 
-        if (Current.Is("between") && !Ahead(1, "("))
+        if (Current.Is("between") && !IsBetweenSpaces())
         {
             _at++;
             Syntax low = ReadSum();
@@ -80,6 +72,22 @@ internal sealed partial class FormulaParser
         }
 
         return Test(subject, negated, "is", ReadChoices());
+    }
+
+    // `is between(s, t)` names spaces, `is between (1 + n) and 4` compares: only the first has a comma of its own.
+    private bool IsBetweenSpaces()
+    {
+        int depth = 0;
+        for (int i = _at + 1; i < _tokens.Length && (i == _at + 1 ? _tokens[i].Is("(") : depth > 0); i++)
+        {
+            depth += _tokens[i].Is("(") ? 1 : _tokens[i].Is(")") ? -1 : 0;
+            if (depth == 1 && _tokens[i].Is(","))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static Syntax.Test Test(Syntax subject, bool negated, string tail, ImmutableArray<Syntax> operands) =>
@@ -92,7 +100,7 @@ internal sealed partial class FormulaParser
         choices.Add(ReadChoice());
         while (Current.Is("or") && !_failed)
         {
-            int before = _at;
+            (int before, int depth, Vocabulary names) = (_at, _depth, _names);
             _at++;
             SkipArticle();
             if (!StartsChoice())
@@ -104,7 +112,7 @@ internal sealed partial class FormulaParser
             Syntax next = ReadChoice();
             if (Current.Is("is") || Current.Is("am") || Current.Is("shows") || Current.Is("can") || Current.Is("was") || _failed)
             {
-                Rewind(before);
+                Rewind(before, depth, names);
                 break;
             }
 
@@ -122,7 +130,7 @@ internal sealed partial class FormulaParser
         if (IsLookAhead(preferKind: true))
         {
             Syntax looks = ReadLooks(owner);
-            if (!Current.Is("of") && !Current.Is("in") && !Current.Is("("))
+            if (!GoesOnAsSum.Any(Current.Is))
             {
                 return looks;
             }
@@ -144,9 +152,9 @@ internal sealed partial class FormulaParser
         return length > 0 && !isCall && !Current.Is("no");
     }
 
-    private void Rewind(int to)
+    private void Rewind(int to, int depth, Vocabulary names)
     {
-        _at = to;
+        (_at, _depth, _names) = (to, depth, names);
         _failed = false;
     }
 

@@ -13,6 +13,7 @@ internal sealed partial class FormulaParser
     private int _at;
     private int _depth;
     private bool _failed;
+    private bool _steps;
 
     public FormulaParser(FormulaText text, Vocabulary names, DiagnosticBag problems)
     {

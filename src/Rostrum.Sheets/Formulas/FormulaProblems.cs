@@ -3,29 +3,29 @@ using Rostrum.Text;
 
 namespace Rostrum.Sheets.Formulas;
 
-/// <summary>Messages about formulas: shape (ROS010x), names (ROS02xx) and sorts (ROS03xx).</summary>
+/// <summary>Messages about formulas: shape (ROS018x), names (ROS02xx) and sorts (ROS03xx).</summary>
 internal static class FormulaProblems
 {
     public static Diagnostic Unexpected(SourceSpan at, string found, string? before) => new(
-        "ROS0103", Severity.Error, at,
+        "ROS0180", Severity.Error, at,
         before is null ? $"'{found}' cannot begin a formula." : $"After '{before}' the formula cannot go on with '{found}'.",
         "Finish the part before it, or join the two with a word such as 'and', 'times' or a comma in brackets.");
 
     public static Diagnostic Expected(SourceSpan at, string found, string wanted) => new(
-        "ROS0103", Severity.Error, at,
+        "ROS0180", Severity.Error, at,
         found.Length == 0 ? $"The formula ends where {wanted} should stand." : $"'{found}' stands where {wanted} should stand.",
         $"Write {wanted} here.");
 
     public static Diagnostic EndsEarly(SourceSpan at, string? after) => new(
-        "ROS0103", Severity.Error, at,
+        "ROS0180", Severity.Error, at,
         after is null ? "There is no formula here." : $"The formula ends after '{after}', and something is missing.",
         "Say what comes next, or take the last word out.");
 
     public static Diagnostic Unclosed(SourceSpan at) => new(
-        "ROS0104", Severity.Error, at, "This bracket is never closed.", "Put ')' where the part in brackets ends.");
+        "ROS0181", Severity.Error, at, "This bracket is never closed.", "Put ')' where the part in brackets ends.");
 
     public static Diagnostic StraySign(SourceSpan at, string sign) => new(
-        "ROS0106", Severity.Error, at, $"Formulas do not use the sign '{sign}'.",
+        "ROS0182", Severity.Error, at, $"Formulas do not use the sign '{sign}'.",
         sign switch
         {
             "*" => "Write 'times'.",
@@ -36,10 +36,10 @@ internal static class FormulaProblems
         });
 
     public static Diagnostic MixedLogic(SourceSpan at) => new(
-        "ROS0107", Severity.Error, at, "'and' beside 'or' can be read in two ways.", "Put brackets round the part that belongs together.");
+        "ROS0183", Severity.Error, at, "'and' beside 'or' can be read in two ways.", "Put brackets round the part that belongs together.");
 
     public static Diagnostic TooDeep(SourceSpan at) => new(
-        "ROS0108", Severity.Error, at, "This formula has more than 64 parts inside each other.", "Give a part of it a name under 'words'.");
+        "ROS0184", Severity.Error, at, "This formula has more than 64 parts inside each other.", "Give a part of it a name under 'words'.");
 
     public static Diagnostic UnknownName(SourceSpan at, string written, string? near, Named? symbol) => new(
         "ROS0201", Severity.Error, at, $"Nothing is called '{Prose.Clip(written)}'.",
@@ -112,7 +112,7 @@ internal static class FormulaProblems
         "ROS0306", Severity.Error, at, $"'{name}' lacks a part, or has one too many.", $"Write it as {form}.");
 
     public static Diagnostic NotJoining(SourceSpan at, string word, Sort element) => new(
-        "ROS0305", Severity.Error, at, $"'{word}' is not a truth about two of these ({element.InWords}).", "Name a word of two such subjects that is yes or no.");
+        "ROS0310", Severity.Error, at, $"'{word}' is not a truth about two of these ({element.InWords}).", "Name a word of two such subjects that is yes or no.");
 
     public static Diagnostic Contradiction(SourceSpan at, string first, string second) => new(
         "ROS0307", Severity.Warning, at, $"Nothing is both '{first}' and '{second}'.", "Keep one of the two words.");

@@ -25,6 +25,7 @@ internal static class KernelNames
         names.Add("full", new AdjectiveName("full", Adjective.Full));
         names.Add("face up", new AdjectiveName("face up", Adjective.FaceUp));
         names.Add("face down", new AdjectiveName("face down", Adjective.FaceDown));
+        names.Add("start player", new SeatName("start player", 0, null));
         names.Add("supply", new Place("supply", PlaceForm.Supply, false, -1, null));
         names.Add("box", new Place("box", PlaceForm.Box, false, -2, null));
         return names;

@@ -11,7 +11,7 @@ public static partial class Operations
             "The connected parts: two elements belong together where the word holds for them, or where they are neighbours and alike in the value.")
         {
             Mask = MaskForm.Flood, Telling = Telling.Elements,
-            Example = Ex("count(groups(s in my field where s is not empty, joined by touching))", "1"), Refused = Ex("groups(s in my field, joined by clash)", "ROS0305"),
+            Example = Ex("count(groups(s in my field where s is not empty, joined by touching))", "1"), Refused = Ex("groups(s in my field, joined by clash)", "ROS0310"),
         },
         new(Op.LongestWay, "longest way", OperationForm.Function,
             [PickOne, new("near", ParameterKind.Joining, Sort.Truth, "joined by"), new("measure", ParameterKind.Measure, Sort.Text, "counted as")],
@@ -20,7 +20,7 @@ public static partial class Operations
         {
             Mask = MaskForm.Flood, Telling = Telling.Extreme,
             Example = Ex("longest way(s in my field where s is not empty, joined by touching, counted as span)", "5"),
-            Refused = Ex("longest way(s in my field, joined by touching, counted as stroll)", "ROS0103"),
+            Refused = Ex("longest way(s in my field, joined by touching, counted as stroll)", "ROS0180"),
         },
         new(Op.MostPairs, "most pairs", OperationForm.Function,
             [PickOne, Value("others", Sort.SetOf(Sort.Any)), new("joined", ParameterKind.Joining, Sort.Truth, "joined by")],

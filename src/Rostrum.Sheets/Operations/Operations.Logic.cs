@@ -30,7 +30,7 @@ public static partial class Operations
         },
         new(Op.IsNothing, "is nothing", OperationForm.Test, [Value("a", Sort.Any)], "a truth", "Yes where there is none.")
         {
-            Example = Ex("below A1 is nothing", "yes"), Refused = Ex("below is nothing", "ROS0103"),
+            Example = Ex("below A1 is nothing", "yes"), Refused = Ex("below is nothing", "ROS0180"),
         },
         new(Op.In, "is in", OperationForm.Test, [Value("a", Sort.Any), Value("b", Sort.Any)], "a truth", "Yes where the element belongs to the set, or lies in the place.")
         {
