@@ -29,6 +29,9 @@ internal sealed class Blame
     /// <summary>One gap is to blame.</summary>
     public static Blame Of(GapKind kind, string what) => new([], [new Gap(kind, what)]);
 
+    /// <summary>The same causes with other facts in their stead.</summary>
+    public Blame Map(Func<Blank, Blank> instead) => Blanks.IsEmpty ? this : new Blame([.. Blanks.Select(instead).Distinct()], Gaps);
+
     /// <summary>Both together.</summary>
     public static Blame operator +(Blame first, Blame second)
     {

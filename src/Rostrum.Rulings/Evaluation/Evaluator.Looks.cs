@@ -62,7 +62,7 @@ internal sealed partial class Evaluator
         return at.Thing.Kind is null ? Value.Maybe(Blame.Of(BlankOf(at, Aspect.Kind))) : Value.Of(ReferenceEquals(at.Thing.Kind, kind));
     }
 
-    private static Value.Truth ValueFits(Value.ThingAt at, AttributeValue value)
+    private Value.Truth ValueFits(Value.ThingAt at, AttributeValue value)
     {
         if (at.Thing.Kind is null)
         {
@@ -74,7 +74,7 @@ internal sealed partial class Evaluator
             return Value.No;
         }
 
-        return at.Thing.Values[value.Attribute.Index] is { } index
+        return IndexOf(at.Thing, value.Attribute) is { } index
             ? Value.Of(index == value.Index)
             : Value.Maybe(Blame.Of(BlankOf(at, Aspect.Value, value.Attribute)));
     }

@@ -101,9 +101,21 @@ internal sealed partial class Evaluator
             return Value.None;
         }
 
-        return at.Thing.Kind is null || at.Thing.Values[attribute.Index] is not { } index
+        return at.Thing.Kind is null || IndexOf(at.Thing, attribute) is not { } index
             ? new Value.Unknown(Blame.Of(BlankOf(at, Aspect.Value, attribute)))
-            : ValueAt(_index.Facts(attribute), index);
+            : index < 0 ? Value.None : ValueAt(_index.Facts(attribute), index);
+    }
+
+    /// <summary>The 0-based value of a thing's attribute: as the position gives it, else as its card has it; -1 where the card lacks it; null where not given.</summary>
+    private int? IndexOf(Thing thing, Rostrum.Sheets.Model.Attribute attribute)
+    {
+        if (thing.Values[attribute.Index] is { } given)
+        {
+            return given;
+        }
+
+        ImmutableArray<int> ofCard = thing.Card is { } card ? Sheet.Cards(card.Kind).Rows[card.Index].Values : [];
+        return attribute.Index < ofCard.Length ? ofCard[attribute.Index] : null;
     }
 
     private static Value ValueAt(AttributeFacts facts, int index)

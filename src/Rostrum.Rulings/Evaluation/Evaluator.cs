@@ -67,6 +67,7 @@ internal sealed partial class Evaluator(Position position, int me, Setting setti
             Term.TheOnly only => TheOnly(only, frame),
             Term.Listed listed => Value.Certain(listed.Items.Select(i => Evaluate(i, frame)), isList: true),
             Term.Fork fork => Evaluate(fork.Alternatives[Pick(fork.Choice)], frame),
+            Term.Idiomatic idiom => Evaluate(idiom.Inner, Frame(idiom.FrameSize)),
             Term.NotModelled gap => Missing(gap),
             Term.NotYet gap => new Value.Unknown(Blame.Of(GapKind.NotYet, gap.What)),
             Term.Joining => throw new InvalidOperationException("A joining word stands inside an operation only."),

@@ -10,12 +10,42 @@ internal static class Fillings
     private const int MostFillings = 1_000;
 
     /// <summary>The positions, one for each candidate in the order of the sheet; empty where the candidates cannot be listed, as for a heap of any size.</summary>
-    public static IReadOnlyList<Position> Of(Position position, Blank blank) => blank.Aspect switch
+    public static IReadOnlyList<Position> Of(Position position, Blank blank) => !IsBlank(position, blank) ? [] : blank.Aspect switch
     {
         Aspect.Mark => OfMark(position, blank),
         Aspect.Content => OfContent(position, blank),
-        _ when blank.Spot.Kind is SpotKind.Space or SpotKind.Slot && blank.Index < blank.Spot.In(position).Things.Length => OfThing(position, blank),
-        _ => [],
+        _ => OfThing(position, blank),
+    };
+
+    // What a position gives is never filled in again.
+    private static bool IsBlank(Position position, Blank blank)
+    {
+        if (blank.Aspect == Aspect.Mark)
+        {
+            return position.Marks[blank.Spot.Place][blank.Spot.Seat] is null;
+        }
+
+        if (blank.Spot.Kind is not (SpotKind.Space or SpotKind.Slot))
+        {
+            return false;
+        }
+
+        Stack stack = blank.Spot.In(position);
+        if (blank.Aspect == Aspect.Content)
+        {
+            return !stack.IsGiven;
+        }
+
+        return blank.Index >= 0 && blank.Index < stack.Things.Length && IsBlank(stack.Things[blank.Index], blank);
+    }
+
+    private static bool IsBlank(Thing thing, Blank blank) => blank.Aspect switch
+    {
+        Aspect.Kind => thing.Kind is null,
+        Aspect.Card => thing.Card is null,
+        Aspect.Owner => thing.Owner is null,
+        Aspect.Face => thing.IsFaceUp is null,
+        _ => blank.Attribute is { } attribute && ReferenceEquals(thing.Kind, attribute.Kind) && thing.Values[attribute.Index] is null,
     };
 
     private static Position[] OfContent(Position position, Blank blank)

@@ -27,6 +27,7 @@ internal sealed partial class Explainer
         Term.Apply { Operation.Id: Op.Largest or Op.Smallest } extreme => SplitExtreme(extreme, frame, factor),
         Term.If choice => SplitIf(choice, frame, factor),
         Term.Fork fork => Derive(fork.Alternatives[evaluator.Pick(fork.Choice)], frame, factor),
+        Term.Idiomatic idiom => Derive(idiom.Inner, Evaluator.Frame(idiom.FrameSize), factor),
         Term.Call call => SplitCall(call, frame, factor),
         _ => [Whole(term, frame, factor)],
     };

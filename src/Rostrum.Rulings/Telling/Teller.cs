@@ -20,6 +20,7 @@ internal sealed partial class Teller(Evaluator evaluator, Naming naming)
         Term.Matches matches => TellMatches(matches, frame),
         Term.Call call => TellCall(call, frame),
         Term.CardCell cell => TellCell(cell, frame),
+        Term.Idiomatic idiom => Tell(idiom.Inner, Evaluator.Frame(idiom.FrameSize)),
         Term.Fork fork => Tell(fork.Alternatives[evaluator.Pick(fork.Choice)], frame),
         Term.If condition when evaluator.Ask(condition.Condition, frame).Is is var holds && holds != Kleene.Unknown =>
             Tell(holds == Kleene.Yes ? condition.Then : condition.Otherwise, frame),
