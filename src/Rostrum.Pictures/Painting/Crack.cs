@@ -7,24 +7,25 @@ namespace Rostrum.Pictures;
 /// straight line (Sutherland and Hodgman, "Reentrant polygon clipping", Communications of the ACM 17(1), 1974, 32-42).</remarks>
 internal static class Crack
 {
-    // Where the middle of the gap runs: height (0 top, 1 bottom) and place from the left.
+    // Where the middle of the gap runs: place from the left, height (0 top, 1 bottom).
     private static readonly ImmutableArray<Point> Jag =
-        [new(0.78, -0.2), new(0.72, 0.1), new(0.86, 0.28), new(0.64, 0.46), new(0.8, 0.64), new(0.62, 0.82), new(0.72, 1.2)];
+        [new(0.52, -0.2), new(0.46, 0.06), new(0.6, 0.24), new(0.41, 0.44), new(0.6, 0.62), new(0.42, 0.82), new(0.52, 1.2)];
 
-    private const double HalfGap = 0.045;
+    private const double HalfGap = 0.035;
 
-    // The smaller part leans away from the larger one, turned about its foot.
-    private const double LeanDegrees = 13;
+    // Both parts lean outwards, each turned about the inner corner of its foot, so that the gap is widest at the top.
+    private const double LeanDegrees = 10;
+
+    private const double FootFromMiddle = 0.12;
 
     private const int StepsPerCurve = 10;
 
-    /// <summary>The two parts, the standing one first; even-odd like the whole.</summary>
-    public static (PathData Standing, PathData Leaning) Break(PathData whole)
+    /// <summary>The two parts, the left one first; even-odd like the whole.</summary>
+    /// <param name="whole">A silhouette, or an emblem in the coordinates of its silhouette.</param>
+    public static (PathData Left, PathData Right) Break(PathData whole)
     {
         ImmutableArray<ImmutableArray<Point>> contours = [.. Flattened(whole)];
-        PathData standing = Part(contours, side: -1);
-        PathData leaning = Part(contours, side: 1);
-        return (standing, leaning.Mapped(Leaned));
+        return (Part(contours, -1).Mapped(point => Leaned(point, -1)), Part(contours, 1).Mapped(point => Leaned(point, 1)));
     }
 
     private static PathData Part(ImmutableArray<ImmutableArray<Point>> contours, int side) => contours
@@ -94,13 +95,12 @@ internal static class Crack
         return point.X - above.X - ((below.X - above.X) * (point.Y - above.Y) / (below.Y - above.Y));
     }
 
-    private static Point Leaned(Point point)
+    private static Point Leaned(Point point, int side)
     {
-        const double PivotX = 0.86;
-        const double PivotY = 1;
-        (double sine, double cosine) = Math.SinCos(double.DegreesToRadians(LeanDegrees));
-        (double x, double y) = (point.X - PivotX, point.Y - PivotY);
-        return new Point(PivotX + (x * cosine) - (y * sine), PivotY + (x * sine) + (y * cosine));
+        double pivot = 0.5 + (side * FootFromMiddle);
+        (double sine, double cosine) = Math.SinCos(double.DegreesToRadians(side * LeanDegrees));
+        (double x, double y) = (point.X - pivot, point.Y - 1);
+        return new Point(pivot + (x * cosine) - (y * sine), 1 + (x * sine) + (y * cosine));
     }
 
     private static IEnumerable<ImmutableArray<Point>> Flattened(PathData shape)

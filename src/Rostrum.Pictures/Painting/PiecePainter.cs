@@ -3,10 +3,8 @@ namespace Rostrum.Pictures;
 /// <summary>Draws one piece standing on the bottom of a square box.</summary>
 internal static class PiecePainter
 {
-    // A broken piece needs room for the part that leans away, so both parts are drawn a little smaller.
-    private const double BrokenShare = 0.9;
-
-    private const double BrokenEmblemShift = -0.13;
+    // A broken piece needs room for the parts that lean away, so both are drawn a little smaller.
+    private const double BrokenShare = 0.84;
 
     public static IEnumerable<SceneNode> Paint(PieceLook look, Box box)
     {
@@ -44,26 +42,31 @@ internal static class PiecePainter
         }
     }
 
+    // The emblem breaks with the piece: it is part of its skin.
     private static IEnumerable<SceneNode> Cracked(PieceLook look, Box box)
     {
         double side = box.Width * BrokenShare;
-        Box smaller = new(box.X, box.Bottom - side, side, side);
-        (PathData standing, PathData leaning) = Crack.Break(look.Outline.Shape);
-        Box emblem = look.Outline.EmblemBox.Moved(BrokenEmblemShift, 0);
-        return
-        [
-            new SceneNode.Path(leaning.Into(smaller), Edge(look.Colour.Body, box)),
-            new SceneNode.Path(standing.Into(smaller), Edge(look.Colour.Body, box)),
-            .. Mark(look.Emblem, look.Colour.Mark, emblem, smaller),
-            .. Badge(box),
-        ];
+        Box smaller = new(box.Centre.X - (side / 2), box.Bottom - side, side, side);
+        (PathData left, PathData right) = Crack.Break(look.Outline.Shape);
+        yield return new SceneNode.Path(left.Into(smaller), Edge(look.Colour.Body, box));
+        yield return new SceneNode.Path(right.Into(smaller), Edge(look.Colour.Body, box));
+        if (look.Emblem is { } emblem)
+        {
+            (PathData first, PathData second) = Crack.Break(emblem.Shape.Into(look.Outline.EmblemBox));
+            yield return new SceneNode.Path(first.And(second).Into(smaller), new Paint(look.Colour.Mark));
+        }
+
+        foreach (SceneNode node in Badge(box))
+        {
+            yield return node;
+        }
     }
 
-    // A small disc with a jagged line at the upper right corner, where the gap opens.
+    // A small disc with a jagged line, over the gap where it is widest.
     private static IEnumerable<SceneNode> Badge(Box box)
     {
-        double radius = box.Width * 0.2;
-        Point centre = new(box.Right - (radius * 0.7), box.Y + (radius * 0.6));
+        double radius = box.Width * 0.19;
+        Point centre = new(box.Centre.X, box.Y + (radius * 0.55));
         double step = radius * 0.5;
         yield return new SceneNode.Circle(centre, radius, new Paint(Tones.Flaw, Tones.FlawInk, EdgeWidth(box) * 0.5));
         yield return new SceneNode.Path(
