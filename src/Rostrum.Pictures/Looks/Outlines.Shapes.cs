@@ -22,9 +22,15 @@ public static partial class Outlines
 
     private static PathData PlateLines => PathData.Ellipse(new Point(0.5, 0.48), 0.35, 0.35);
 
+    // A lantern: a ring to carry it by, a curved roof, a bellied glass, a foot.
     private static PathData Lamp => PathData.Empty
-        .From(0.5, 0).Curve(0.6, 0, 0.64, 0.12, 0.56, 0.18).To(0.8, 0.4).To(0.74, 0.44).To(0.8, 0.88).To(0.92, 0.88).To(0.92, 1)
-        .To(0.08, 1).To(0.08, 0.88).To(0.2, 0.88).To(0.26, 0.44).To(0.2, 0.4).To(0.44, 0.18).Curve(0.36, 0.12, 0.4, 0, 0.5, 0).Closed();
+        .From(0.43, 0.2).Curve(0.28, 0.16, 0.3, 0, 0.5, 0).Curve(0.7, 0, 0.72, 0.16, 0.57, 0.2)
+        .Curve(0.66, 0.3, 0.8, 0.34, 0.9, 0.36).To(0.82, 0.44).Curve(1.02, 0.58, 1.02, 0.76, 0.82, 0.88).To(0.9, 0.9).To(0.9, 1)
+        .To(0.1, 1).To(0.1, 0.9).To(0.18, 0.88).Curve(-0.02, 0.76, -0.02, 0.58, 0.18, 0.44).To(0.1, 0.36)
+        .Curve(0.2, 0.34, 0.34, 0.3, 0.43, 0.2).Closed()
+        .And(PathData.Ellipse(new Point(0.5, 0.115), 0.06, 0.045));
+
+    private static PathData LampLines => PathData.Polyline(new Point(0.18, 0.44), new Point(0.82, 0.44)).And(PathData.Polyline(new Point(0.18, 0.88), new Point(0.82, 0.88)));
 
     private static PathData Figure => PathData.Empty
         .From(0.5, 0).Curve(0.74, 0, 0.78, 0.3, 0.62, 0.4).Curve(0.8, 0.5, 0.86, 0.76, 0.9, 1)

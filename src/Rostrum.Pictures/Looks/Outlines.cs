@@ -12,7 +12,7 @@ public static partial class Outlines
         new("bowl", Bowl, Square(0.5, 0.58, 0.4), BowlLines),
         new("jug", Jug, Square(0.42, 0.66, 0.4), PathData.Empty),
         new("plate", Plate, Square(0.5, 0.48, 0.4), PlateLines),
-        new("lamp", Lamp, Square(0.5, 0.67, 0.36), PathData.Empty),
+        new("lamp", Lamp, Square(0.5, 0.66, 0.42), LampLines),
         new("disc", PathData.Ellipse(new Point(0.5, 0.5), 0.48, 0.48), Square(0.5, 0.5, 0.46), PathData.Empty),
         new("square", Rounded(0.04, 0.04, 0.92, 0.92, 0.1), Square(0.5, 0.5, 0.46), PathData.Empty),
         new("card", Rounded(0.16, 0, 0.68, 1, 0.1), Square(0.5, 0.5, 0.42), PathData.Empty),

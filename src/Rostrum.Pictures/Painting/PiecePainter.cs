@@ -56,17 +56,17 @@ internal static class PiecePainter
             yield return new SceneNode.Path(first.And(second).Into(smaller), new Paint(look.Colour.Mark));
         }
 
-        foreach (SceneNode node in Badge(box))
+        double rim = smaller.Y + (look.Outline.Top * side);
+        foreach (SceneNode node in Badge(new Point(box.Centre.X, rim - (box.Width * 0.1)), box))
         {
             yield return node;
         }
     }
 
-    // A small disc with a jagged line, over the gap where it is widest.
-    private static IEnumerable<SceneNode> Badge(Box box)
+    // A small disc with a jagged line, where the gap is widest; it touches the rim.
+    private static IEnumerable<SceneNode> Badge(Point centre, Box box)
     {
         double radius = box.Width * 0.19;
-        Point centre = new(box.Centre.X, box.Y + (radius * 0.55));
         double step = radius * 0.5;
         yield return new SceneNode.Circle(centre, radius, new Paint(Tones.Flaw, Tones.FlawInk, EdgeWidth(box) * 0.5));
         yield return new SceneNode.Path(
