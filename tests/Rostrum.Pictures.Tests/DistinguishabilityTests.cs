@@ -4,13 +4,17 @@ namespace Rostrum.Pictures.Tests;
 /// <remarks>Colour vision after Machado and others (2009) at severity 100. The thresholds are ours: see <see cref="TileDifference"/>.</remarks>
 public class DistinguishabilityTests
 {
+    private static readonly Dictionary<string, Lazy<PixelGrid[]>> Tiles = new[] { "light", "dark" }.ToDictionary(
+        palette => palette,
+        palette => new Lazy<PixelGrid[]>(() => [.. KilnNight.AllWare.Select(word => Tile(KilnNight.Ware(word), palette))]));
+
     public static MatrixTheoryData<string, Sight> Viewings => new(["light", "dark"], Enum.GetValues<Sight>());
 
     [Theory]
     [MemberData(nameof(Viewings))]
     public void All_ware_whole_and_cracked_differ_pairwise_at_24_pixels(string palette, Sight sight)
     {
-        PixelGrid[] tiles = [.. KilnNight.AllWare.Select(word => Tile(KilnNight.Ware(word), palette))];
+        PixelGrid[] tiles = Tiles[palette].Value;
 
         var pairs =
             from first in Enumerable.Range(0, tiles.Length)

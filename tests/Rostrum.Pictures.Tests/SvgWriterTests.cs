@@ -75,8 +75,8 @@ public class SvgWriterTests
         string svg = SvgWriter.Write(Chamber, SvgOptions.StandAlone(Palette.Light));
 
         Assert.Equal(3, svg.Split("@font-face").Length);
-        Assert.Contains(Convert.ToBase64String(ShippedFonts.Bytes(FontWeight.Bold).AsSpan()), svg, StringComparison.Ordinal);
-        Assert.Contains(Convert.ToBase64String(ShippedFonts.Bytes(FontWeight.Regular).AsSpan()), svg, StringComparison.Ordinal);
+        Assert.Contains(Convert.ToBase64String(ShippedFonts.Faces(FontWeight.Bold)[0].Bytes.AsSpan()), svg, StringComparison.Ordinal);
+        Assert.Contains(Convert.ToBase64String(ShippedFonts.Faces(FontWeight.Regular)[0].Bytes.AsSpan()), svg, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -12,13 +12,12 @@ public static class TextFlow
     /// <param name="weight">Regular or bold.</param>
     public static ImmutableArray<string> Lines(string text, double width, double size, FontWeight weight = FontWeight.Regular)
     {
-        FontMetrics metrics = ShippedFonts.Metrics(weight);
-        ImmutableArray<string>.Builder lines = ImmutableArray.CreateBuilder<string>();
+        List<string> lines = [];
         string line = "";
         foreach (string word in text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))
         {
             string longer = line.Length == 0 ? word : line + " " + word;
-            if (line.Length > 0 && metrics.Width(longer, size) > width)
+            if (line.Length > 0 && ShippedFonts.Width(longer, size, weight) > width)
             {
                 lines.Add(line);
                 longer = word;
@@ -27,11 +26,6 @@ public static class TextFlow
             line = longer;
         }
 
-        if (line.Length > 0)
-        {
-            lines.Add(line);
-        }
-
-        return lines.ToImmutable();
+        return line.Length > 0 ? [.. lines, line] : [];
     }
 }

@@ -40,22 +40,13 @@ internal sealed class CardCellPainter(TableMeasures measures)
         Box box = new(niche.Centre.X - (side / 2), niche.Bottom - side, side, side);
         Tone body = wanted.Colour?.Body ?? Tones.Blank;
         Tone mark = wanted.Colour?.Mark ?? Tones.DarkMark;
-        Outline outline = wanted.Outline ?? Outlines.Anything;
-        if (wanted.Outline is null)
-        {
-            yield return new SceneNode.Path(outline.Shape.Into(box), new Paint(body, Tones.PieceEdge, Line * 1.6, Line * 3));
-        }
-        else
-        {
-            foreach (SceneNode node in PiecePainter.Body(outline, body, mark, box))
-            {
-                yield return node;
-            }
-        }
-
-        foreach (SceneNode node in PiecePainter.Mark(wanted.Emblem, mark, outline.EmblemBox, box))
-        {
-            yield return node;
-        }
+        return
+        [
+            .. wanted.Outline is { } outline ? PiecePainter.Body(outline, body, mark, box) : [Patch(body, box)],
+            .. PiecePainter.Mark(wanted.Emblem, mark, (wanted.Outline ?? Outlines.Anything).EmblemBox, box),
+        ];
     }
+
+    private SceneNode.Path Patch(Tone body, Box box) =>
+        new(Outlines.Anything.Shape.Into(box), new Paint(body, Tones.PieceEdge, Line * 1.6, Line * 3));
 }

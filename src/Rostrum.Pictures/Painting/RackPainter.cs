@@ -91,7 +91,7 @@ internal sealed class RackPainter(ValueList<Heap> heaps, TableMeasures measures)
     private double CompartmentHeight(Heap heap) =>
         (1.6 * Padding) + (TextLines(heap).Length * LineHeight) + (heap.Pieces.Count > 0 ? Rows(heap).Length * PieceSide * 1.12 : 0);
 
-    private double TextWidth(Heap heap) => TextLines(heap).Max(line => ShippedFonts.Metrics(line.Weight).Width(line.Line, measures.SmallSize));
+    private double TextWidth(Heap heap) => TextLines(heap).Max(line => ShippedFonts.Width(line.Line, measures.SmallSize, line.Weight));
 
     private double RowWidth(HeapPieces[] row) => row.Sum(PieceWidth);
 

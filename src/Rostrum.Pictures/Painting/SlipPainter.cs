@@ -32,7 +32,7 @@ internal sealed class SlipPainter
             yield break;
         }
 
-        double width = _lines.Max(line => ShippedFonts.Metrics(FontWeight.Regular).Width(line, Size)) + (2 * Padding);
+        double width = _lines.Max(line => ShippedFonts.Width(line, Size, FontWeight.Regular)) + (2 * Padding);
         Box paper = new(upperLeft.X, upperLeft.Y, width, Height);
         yield return new SceneNode.Rectangle(paper.Moved(Size * 0.12, Size * 0.18), new Paint(Tones.TableEdge), 1);
         yield return new SceneNode.Rectangle(paper, new Paint(Tones.Paper), 1);

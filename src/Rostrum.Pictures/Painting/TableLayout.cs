@@ -66,7 +66,7 @@ internal sealed class TableLayout
         _picture.Boards.Any(board => board.Title is not null) ? TableMeasures.LineHeight(Measures.LabelSize) + (Measures.Shelf * 0.1) : 0;
 
     private double LabelWidth(string label) =>
-        ShippedFonts.Metrics(FontWeight.Bold).Width(label, Measures.LabelSize) + (Measures.LabelSize * 0.45);
+        ShippedFonts.Width(label, Measures.LabelSize, FontWeight.Bold) + (Measures.LabelSize * 0.45);
 
     private double BoardWidth(BoardPicture board) => _labelColumn + (board.Columns.Count * Measures.Shelf) + (2 * Measures.FrameWidth);
 

@@ -86,7 +86,7 @@ public abstract record SceneNode
     public sealed record Text(Point At, string Content, double Size, Tone Tone, TextAnchor Anchor = TextAnchor.Start, FontWeight Weight = FontWeight.Regular) : SceneNode
     {
         /// <summary>Its width in scene units, by the shipped font.</summary>
-        public double Width => ShippedFonts.Metrics(Weight).Width(Content, Size);
+        public double Width => ShippedFonts.Width(Content, Size, Weight);
     }
 
     /// <summary>Things that belong together.</summary>

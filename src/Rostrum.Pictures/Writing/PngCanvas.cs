@@ -12,11 +12,48 @@ internal sealed class PngCanvas(SKCanvas canvas, Palette palette) : IDisposable
         StrokeCap = SKStrokeCap.Round,
     };
 
-    private readonly Dictionary<FontWeight, SKTypeface> _faces = [];
+    private readonly Dictionary<ShippedFace, SKTypeface> _faces = [];
 
     public static SKColor Colour(Rgb colour) => new(colour.R, colour.G, colour.B);
 
     public void Draw(SceneNode node)
+    {
+        switch (node)
+        {
+            case SceneNode.Group group:
+                DrawAll(group.Children);
+                break;
+            case SceneNode.Text text:
+                DrawText(text);
+                break;
+            case SceneNode.Arrow arrow:
+                DrawLine(arrow.From, arrow.Neck, Pictures.Paint.Line(arrow.Tone, arrow.Width));
+                DrawPath(arrow.Head, new Paint(arrow.Tone));
+                break;
+            default:
+                DrawShape(node);
+                break;
+        }
+    }
+
+    public void DrawAll(IEnumerable<SceneNode> nodes)
+    {
+        foreach (SceneNode node in nodes)
+        {
+            Draw(node);
+        }
+    }
+
+    public void Dispose()
+    {
+        _brush.Dispose();
+        foreach (SKTypeface face in _faces.Values)
+        {
+            face.Dispose();
+        }
+    }
+
+    private void DrawShape(SceneNode node)
     {
         switch (node)
         {
@@ -33,29 +70,6 @@ internal sealed class PngCanvas(SKCanvas canvas, Palette palette) : IDisposable
             case SceneNode.Line l:
                 DrawLine(l.From, l.To, l.Paint);
                 break;
-            case SceneNode.Arrow a:
-                DrawLine(a.From, a.Neck, Pictures.Paint.Line(a.Tone, a.Width));
-                DrawPath(a.Head, new Paint(a.Tone));
-                break;
-            case SceneNode.Text t:
-                DrawText(t);
-                break;
-            case SceneNode.Group g:
-                foreach (SceneNode child in g.Children)
-                {
-                    Draw(child);
-                }
-
-                break;
-        }
-    }
-
-    public void Dispose()
-    {
-        _brush.Dispose();
-        foreach (SKTypeface face in _faces.Values)
-        {
-            face.Dispose();
         }
     }
 
@@ -95,29 +109,38 @@ internal sealed class PngCanvas(SKCanvas canvas, Palette palette) : IDisposable
 
     private void DrawText(SceneNode.Text text)
     {
-        using SKFont font = new(Face(text.Weight), (float)text.Size)
-        {
-            Subpixel = true,
-            Hinting = SKFontHinting.None,
-            Edging = SKFontEdging.Antialias,
-            LinearMetrics = true,
-        };
         double left = text.Anchor switch
         {
             TextAnchor.Middle => text.At.X - (text.Width / 2),
             TextAnchor.End => text.At.X - text.Width,
             _ => text.At.X,
         };
-        Paint(new Paint(text.Tone), brush => canvas.DrawText(text.Content, (float)left, (float)text.At.Y, SKTextAlign.Left, font, brush));
+        foreach (TextRun run in ShippedFonts.Runs(text.Content, text.Weight))
+        {
+            DrawRun(run, text, left);
+            left += run.Face.Metrics.Width(run.Text, text.Size);
+        }
     }
 
-    private SKTypeface Face(FontWeight weight)
+    private void DrawRun(TextRun run, SceneNode.Text text, double left)
     {
-        if (!_faces.TryGetValue(weight, out SKTypeface? face))
+        using SKFont font = new(Face(run.Face), (float)text.Size)
         {
-            using SKData data = SKData.CreateCopy(ShippedFonts.Bytes(weight).AsSpan());
-            face = SKTypeface.FromData(data) ?? throw new InvalidOperationException("The shipped font could not be loaded.");
-            _faces[weight] = face;
+            Subpixel = true,
+            Hinting = SKFontHinting.None,
+            Edging = SKFontEdging.Antialias,
+            LinearMetrics = true,
+        };
+        Paint(new Paint(text.Tone), brush => canvas.DrawText(run.Text, (float)left, (float)text.At.Y, SKTextAlign.Left, font, brush));
+    }
+
+    private SKTypeface Face(ShippedFace shipped)
+    {
+        if (!_faces.TryGetValue(shipped, out SKTypeface? face))
+        {
+            using SKData data = SKData.CreateCopy(shipped.Bytes.AsSpan());
+            face = SKTypeface.FromData(data) ?? throw new InvalidOperationException($"The font {shipped.Name} could not be loaded.");
+            _faces[shipped] = face;
         }
 
         return face;

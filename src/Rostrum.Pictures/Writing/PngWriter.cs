@@ -2,7 +2,7 @@ using SkiaSharp;
 
 namespace Rostrum.Pictures;
 
-/// <summary>Draws a scene as a PNG with the shipped font. The native drawing library loads at the first call and not before.</summary>
+/// <summary>Draws a scene as a PNG with the shipped fonts. The native drawing library loads at the first call and not before.</summary>
 /// <remarks>The same scene, palette and scale give the same bytes with the same version of the library.</remarks>
 public static class PngWriter
 {
@@ -35,11 +35,7 @@ public static class PngWriter
         canvas.Clear(PngCanvas.Colour(palette[Tones.Surround]));
         canvas.Scale((float)scale);
         using PngCanvas target = new(canvas, palette);
-        foreach (SceneNode node in scene.Nodes)
-        {
-            target.Draw(node);
-        }
-
+        target.DrawAll(scene.Nodes);
         return bitmap;
     }
 

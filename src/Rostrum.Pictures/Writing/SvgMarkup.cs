@@ -31,50 +31,56 @@ internal sealed class SvgMarkup(SvgOptions options)
     {
         switch (node)
         {
-            case SceneNode.Rectangle r:
-                string corner = r.Radius > 0 ? $" rx=\"{Number(r.Radius)}\"" : "";
-                Line(depth, $"<rect x=\"{Number(r.Box.X)}\" y=\"{Number(r.Box.Y)}\" width=\"{Number(r.Box.Width)}\" height=\"{Number(r.Box.Height)}\"{corner}{Coloured(r.Paint)}/>");
+            case SceneNode.Group group:
+                WriteGroup(group, depth);
                 break;
-            case SceneNode.Circle c:
-                Line(depth, $"<circle cx=\"{Number(c.Centre.X)}\" cy=\"{Number(c.Centre.Y)}\" r=\"{Number(c.Radius)}\"{Coloured(c.Paint)}/>");
+            case SceneNode.Text text:
+                WriteText(text, depth);
                 break;
-            case SceneNode.Path p:
-                Line(depth, $"<path d=\"{Steps(p.Data)}\" fill-rule=\"evenodd\"{Coloured(p.Paint)}/>");
+            case SceneNode.Arrow arrow:
+                WriteShape(new SceneNode.Line(arrow.From, arrow.Neck, Paint.Line(arrow.Tone, arrow.Width)), depth);
+                WriteShape(new SceneNode.Path(arrow.Head, new Paint(arrow.Tone)), depth);
                 break;
-            case SceneNode.Line l:
-                WriteLine(l.From, l.To, l.Paint, depth);
-                break;
-            case SceneNode.Arrow a:
-                WriteLine(a.From, a.Neck, Paint.Line(a.Tone, a.Width), depth);
-                Line(depth, $"<path d=\"{Steps(a.Head)}\"{Coloured(new Paint(a.Tone))}/>");
-                break;
-            case SceneNode.Text t:
-                WriteText(t, depth);
-                break;
-            case SceneNode.Group g:
-                WriteGroup(g, depth);
+            default:
+                WriteShape(node, depth);
                 break;
         }
     }
 
+    private void WriteShape(SceneNode node, int depth) => Line(depth, node switch
+    {
+        SceneNode.Rectangle r => $"<rect {Edges(r.Box)}{(r.Radius > 0 ? $" rx=\"{Number(r.Radius)}\"" : "")}{Coloured(r.Paint)}/>",
+        SceneNode.Circle c => $"<circle cx=\"{Number(c.Centre.X)}\" cy=\"{Number(c.Centre.Y)}\" r=\"{Number(c.Radius)}\"{Coloured(c.Paint)}/>",
+        SceneNode.Path p => $"<path d=\"{Steps(p.Data)}\" fill-rule=\"evenodd\"{Coloured(p.Paint)}/>",
+        SceneNode.Line l => $"<line x1=\"{Number(l.From.X)}\" y1=\"{Number(l.From.Y)}\" x2=\"{Number(l.To.X)}\" y2=\"{Number(l.To.Y)}\"{Coloured(l.Paint with { Fill = null })}/>",
+        _ => throw new InvalidOperationException("The kinds of node are closed."),
+    });
+
     private string Families => options.Font == SvgFont.Embedded
-        ? "Rostrum Letters, sans-serif"
+        ? string.Join(", ", ShippedFonts.Faces(FontWeight.Regular).Select((_, rank) => EmbeddedFamily(rank)).Append("sans-serif"))
         : $"{ShippedFonts.Family}, Verdana, DejaVu Sans, sans-serif";
 
     private void WriteFaces(Scene scene)
     {
         Line(1, "<style>");
-        foreach (FontWeight weight in Weights(scene.Nodes))
+        foreach ((FontWeight weight, ShippedFace face) in Faces(scene.Nodes))
         {
-            string data = Convert.ToBase64String(ShippedFonts.Bytes(weight).AsSpan());
-            Line(2, $"@font-face{{font-family:\"Rostrum Letters\";font-weight:{Css(weight)};src:url(data:font/ttf;base64,{data})}}");
+            string family = EmbeddedFamily(ShippedFonts.Faces(weight).IndexOf(face));
+            string data = Convert.ToBase64String(face.Bytes.AsSpan());
+            Line(2, $"@font-face{{font-family:\"{family}\";font-weight:{Css(weight)};src:url(data:font/ttf;base64,{data})}}");
         }
 
         Line(1, "</style>");
     }
 
-    private void WriteLine(Point from, Point to, Paint paint, int depth) =>
-        Line(depth, $"<line x1=\"{Number(from.X)}\" y1=\"{Number(from.Y)}\" x2=\"{Number(to.X)}\" y2=\"{Number(to.Y)}\"{Coloured(paint with { Fill = null })}/>");
+    // Names of our own, so that a font that the reader has installed under the real name does not step in.
+    private static string EmbeddedFamily(int rank) => rank switch
+    {
+        0 => "Rostrum Letters",
+        1 => "Rostrum More Letters",
+        2 => "Rostrum Arrows",
+        _ => "Rostrum Signs",
+    };
 
     private void WriteText(SceneNode.Text text, int depth)
     {
@@ -116,6 +122,9 @@ internal sealed class SvgMarkup(SvgOptions options)
         options.FollowsPage ? $"var({tone.CssProperty},{options.Palette[tone].Hex})" : options.Palette[tone].Hex;
 
     private static int Css(FontWeight weight) => weight == FontWeight.Bold ? 700 : 400;
+
+    private static string Edges(Box box) =>
+        $"x=\"{Number(box.X)}\" y=\"{Number(box.Y)}\" width=\"{Number(box.Width)}\" height=\"{Number(box.Height)}\"";
 
     private static string Steps(PathData data) => string.Join(' ', data.Steps.Select(step => step switch
     {

@@ -6,7 +6,7 @@ public enum SvgFont
     /// <summary>The shipped family by name, else the reader's own sans-serif; each line is held to its measured width.</summary>
     Named,
 
-    /// <summary>The shipped font inside the file (about 70 kB a weight), so that it looks the same everywhere.</summary>
+    /// <summary>The shipped fonts that the texts need inside the file (70 kB a weight for Latin text), so that it looks the same everywhere.</summary>
     Embedded,
 }
 

@@ -54,14 +54,14 @@ public static class SvgWriter
         return safe.ToString();
     }
 
-    /// <summary>The font faces that the texts of a scene need, in order of weight.</summary>
-    internal static ImmutableArray<FontWeight> Weights(IEnumerable<SceneNode> nodes) =>
-        [.. nodes.SelectMany(WeightsOf).Distinct().Order()];
+    /// <summary>The font files that the texts of a scene need, each with the weight that it serves, in order.</summary>
+    internal static ImmutableArray<(FontWeight Weight, ShippedFace Face)> Faces(IEnumerable<SceneNode> nodes) =>
+        [.. nodes.SelectMany(FacesOf).Distinct().OrderBy(use => use.Weight).ThenBy(use => ShippedFonts.Faces(use.Weight).IndexOf(use.Face))];
 
-    private static IEnumerable<FontWeight> WeightsOf(SceneNode node) => node switch
+    private static IEnumerable<(FontWeight Weight, ShippedFace Face)> FacesOf(SceneNode node) => node switch
     {
-        SceneNode.Text text => [text.Weight],
-        SceneNode.Group group => group.Children.SelectMany(WeightsOf),
+        SceneNode.Text text => ShippedFonts.Runs(text.Content, text.Weight).Select(run => (text.Weight, run.Face)),
+        SceneNode.Group group => group.Children.SelectMany(FacesOf),
         _ => [],
     };
 }
