@@ -32,7 +32,7 @@ internal static class BackMatterWriter
                 .Open("div", ("class", "text")).Line().Leaf("h2", title, ("id", id)).Line();
             WritePart(page, lesson, part);
             page.Out.Close().Line();
-            SlipWriter.Write(page, part == "checked" ? unmentioned : [], title);
+            SlipWriter.Write(page, part == "checked" ? unmentioned : [], "Also worked out", title);
             page.Out.Close().Line();
         }
     }

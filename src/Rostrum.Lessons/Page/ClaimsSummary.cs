@@ -17,8 +17,22 @@ public sealed record ClaimsSummary(int Right, int Wrong, int Unsettled, Immutabl
     {
         { Checked: 0 } => "Nothing on this page has been held against the rules yet.",
         { Wrong: 0, Unsettled: 0 } => $"{Count(Checked)} held against the rules: all agree.",
-        _ => $"{Count(Checked)} held against the rules: {Right} agree, {Wrong} do not, {Unsettled} cannot be settled.",
+        _ => $"{Count(Checked)} held against the rules: {string.Join(", ", Parts())}.",
     };
+
+    private IEnumerable<string> Parts()
+    {
+        yield return Right == 1 ? "1 agrees" : $"{Right} agree";
+        if (Wrong > 0)
+        {
+            yield return Wrong == 1 ? "1 does not" : $"{Wrong} do not";
+        }
+
+        if (Unsettled > 0)
+        {
+            yield return $"{Unsettled} cannot be settled";
+        }
+    }
 
     private static string Count(int number) => number == 1 ? "1 statement" : $"{number} statements";
 }

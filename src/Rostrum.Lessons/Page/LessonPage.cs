@@ -20,6 +20,9 @@ public sealed record LessonPage(string Game, string Title, string Presenter, str
     /// <summary>The figure beside the title: usually the lesson's first one, taken out of its topic. Null for none.</summary>
     public PageBlock.Figure? Opening { get; init; }
 
+    /// <summary>The slip that lies beside the opening figure, such as <c>E1/total</c>; null for none.</summary>
+    public string? OpeningSlipId { get; init; }
+
     /// <summary>The topics in the order of the lesson.</summary>
     public ImmutableArray<PageTopic> Topics { get; init; } = [];
 

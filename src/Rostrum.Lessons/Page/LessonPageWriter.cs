@@ -18,7 +18,7 @@ public static class LessonPageWriter
         ArgumentNullException.ThrowIfNull(assets);
         Refuse(PageProblems.Of(lesson));
 
-        var page = new PageContext();
+        var page = new PageContext(lesson);
         PageShell.Begin(page.Out, lesson.Language, $"{lesson.Title} \u00b7 {lesson.Presenter}", lesson.Lead, PageStyle.ForLesson(assets));
         page.Out.Open("body").Line().Leaf("a", "Skip to the lesson", ("class", "skip"), ("href", "#lesson")).Line();
         MastheadWriter.Write(page, lesson);
@@ -56,7 +56,7 @@ public static class LessonPageWriter
         }
 
         page.Out.Close().Line();
-        SlipWriter.Write(page, slips, topic.Title);
+        SlipWriter.Write(page, slips, "Checked here", topic.Title);
         page.Out.Close().Line();
     }
 

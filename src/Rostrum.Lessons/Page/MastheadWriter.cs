@@ -17,14 +17,25 @@ internal static class MastheadWriter
 
         WriteFacts(page, lesson);
         page.Out.Close().Line();
-        if (lesson.Opening is { } opening)
+        WriteOpening(page, lesson);
+        page.Out.Close().Line().Close().Line();
+    }
+
+    private static void WriteOpening(PageContext page, LessonPage lesson)
+    {
+        if (lesson.Opening is not { } opening)
         {
-            page.Out.Open("div", ("class", "opening")).Line();
-            BlockWriter.WriteFigure(page, opening);
-            page.Out.Close().Line();
+            return;
         }
 
-        page.Out.Close().Line().Close().Line();
+        page.Out.Open("div", ("class", "opening")).Line();
+        BlockWriter.WriteFigure(page, opening);
+        foreach (PageSlip slip in lesson.Slips.Where(slip => slip.Id == lesson.OpeningSlipId))
+        {
+            SlipWriter.WriteSlip(page, slip);
+        }
+
+        page.Out.Close().Line();
     }
 
     private static void WriteFacts(PageContext page, LessonPage lesson)

@@ -9,10 +9,10 @@ internal static class PageMentions
     public static IEnumerable<PageRun.Value> ValuesIn(PageTopic topic) =>
         topic.Blocks.SelectMany(RunsOf).OfType<PageRun.Value>();
 
-    /// <summary>For each topic the slips that it is the first to mention, in order of mention; one last entry for the slips never mentioned.</summary>
+    /// <summary>For each topic the slips that it is the first to mention, in order of mention; one last entry for the slips never mentioned. Without the opening slip.</summary>
     public static ImmutableArray<ImmutableArray<PageSlip>> ByTopic(LessonPage page)
     {
-        var left = page.Slips.ToDictionary(slip => slip.Id, StringComparer.Ordinal);
+        var left = page.Slips.Where(slip => slip.Id != page.OpeningSlipId).ToDictionary(slip => slip.Id, StringComparer.Ordinal);
         var sorted = ImmutableArray.CreateBuilder<ImmutableArray<PageSlip>>();
         foreach (PageTopic topic in page.Topics)
         {

@@ -28,7 +28,8 @@ public static class PageProblems
         var slips = page.Slips.Select(slip => slip.Id).ToHashSet(StringComparer.Ordinal);
         return page.Topics.SelectMany(PageMentions.ValuesIn)
             .Where(value => !slips.Contains(value.SlipId))
-            .Select(value => $"'{value.Said}' points to the slip '{value.SlipId}', which is not on the page.");
+            .Select(value => $"'{value.Said}' points to the slip '{value.SlipId}', which is not on the page.")
+            .Concat(page.OpeningSlipId is { } opening && !slips.Contains(opening) ? [$"The opening slip '{opening}' is not on the page."] : []);
     }
 
     private static IEnumerable<string> Sums(PageSlip slip)

@@ -11,36 +11,41 @@ namespace Rostrum.Lessons.Page;
 /// </remarks>
 internal static class PageTheme
 {
-    /// <summary>What text may be printed on.</summary>
-    public static ImmutableArray<string> Grounds { get; } = ["surround", "table", "shade", "slip"];
+    /// <summary>What text is printed on: the first part of its name, and every shade that this ground has.</summary>
+    public static ImmutableArray<(string Ground, ImmutableArray<string> Shades)> Grounds { get; } =
+    [
+        ("surround", ["surround", "surround-glow"]),
+        ("table", ["table", "table-shade"]),
+        ("slip", ["slip"]),
+    ];
 
     /// <summary>Every colour: name, in light, in dark; each <c>#rrggbb</c>.</summary>
     public static ImmutableArray<(string Name, string Light, string Dark)> Colours { get; } =
     [
-        // The dark room around the table.
-        ("surround", "#18221f", "#0c1110"),
+        // The dark room around the table, a little lighter near the lamp.
+        ("surround", "#151d1b", "#0b100f"),
+        ("surround-glow", "#2b3a35", "#1b2523"),
         ("surround-ink", "#f1f4ec", "#e7ece4"),
-        ("surround-faint", "#b3c1b9", "#a2b0a8"),
-        ("surround-lamp", "#f1c878", "#edc474"),
-        ("surround-line", "#3b4a45", "#2b3834"),
+        ("surround-faint", "#b5c3bb", "#a6b4ac"),
+        ("surround-link", "#f1c878", "#edc474"),
+        ("surround-line", "#43534d", "#2f3d38"),
+        ("surround-focus", "#f1c878", "#edc474"),
 
         // The cloth where the light falls, and where it falls off.
-        ("table", "#eaefe7", "#1e2927"),
+        ("table", "#ebf0e8", "#1f2a28"),
+        ("table-shade", "#dae2d8", "#161f1e"),
         ("table-ink", "#16211e", "#e5ebe2"),
-        ("table-faint", "#4a5a54", "#aab8b0"),
+        ("table-faint", "#465650", "#aab8b0"),
         ("table-link", "#0b5560", "#93d3d8"),
         ("table-right", "#175c3b", "#9ad9b0"),
         ("table-wrong", "#94271d", "#ffb3a6"),
         ("table-open", "#6e4600", "#f0c878"),
-        ("table-line", "#b9c5bb", "#3a4946"),
+        ("table-line", "#b4c1b6", "#3a4946"),
         ("table-focus", "#0b5560", "#93d3d8"),
-        ("shade", "#dbe3d9", "#161f1e"),
-        ("shade-ink", "#16211e", "#e5ebe2"),
-        ("shade-faint", "#44544e", "#aab8b0"),
-        ("shade-link", "#0b5560", "#93d3d8"),
 
         // Under a drawing: always light, because drawings bring their own ink. No text of ours.
-        ("drawing-edge", "#f2f4ea", "#dfe4d8"),
+        ("drawing-lit", "#f4f6ec", "#e3e8db"),
+        ("drawing-edge", "#d6ddcf", "#bfc8ba"),
 
         // Paper.
         ("slip", "#fffdf6", "#e6e0cf"),
@@ -51,9 +56,8 @@ internal static class PageTheme
         ("slip-wrong", "#97281d", "#862116"),
         ("slip-open", "#744a00", "#643f00"),
         ("slip-line", "#cdc9b8", "#b5ae99"),
-        ("slip-edge", "#a9b2a5", "#0c1110"),
+        ("slip-edge", "#a3ad9f", "#0b100f"),
         ("slip-focus", "#0b5560", "#0a4a54"),
-        ("surround-focus", "#f1c878", "#edc474"),
     ];
 
     /// <summary>The colours as custom properties, light first, dark where the reader asks for it.</summary>

@@ -8,8 +8,9 @@ internal static class SlipWriter
     /// <summary>Writes the slips of one topic; nothing if there are none.</summary>
     /// <param name="page">The page.</param>
     /// <param name="slips">In order of mention.</param>
+    /// <param name="label">What these slips are, such as <c>Checked here</c>.</param>
     /// <param name="topic">The topic's heading, said to screen readers only.</param>
-    public static void Write(PageContext page, ImmutableArray<PageSlip> slips, string topic)
+    public static void Write(PageContext page, ImmutableArray<PageSlip> slips, string label, string topic)
     {
         if (slips.IsEmpty)
         {
@@ -17,7 +18,7 @@ internal static class SlipWriter
         }
 
         page.Out.Open("aside", ("class", "slips"))
-            .Open("h3", ("class", "slips-head")).Text("Checked here").Leaf("span", $": {topic}", ("class", "unseen")).Close().Line();
+            .Open("h3", ("class", "slips-head")).Text(label).Leaf("span", $": {topic}", ("class", "unseen")).Close().Line();
         foreach (var facts in slips.Where(slip => slip.IsPlain).GroupBy(slip => slip.Basis))
         {
             WriteFacts(page, facts.Key, facts);
@@ -58,7 +59,8 @@ internal static class SlipWriter
         }
     }
 
-    private static void WriteSlip(PageContext page, PageSlip slip)
+    /// <summary>Writes one slip with its reasons, also if it is plain.</summary>
+    public static void WriteSlip(PageContext page, PageSlip slip)
     {
         page.Out.Open("details", ("class", "slip"), ("open", slip.IsOpenAtFirst ? "open" : null)).Open("summary")
             .Leaf("span", slip.Title, ("class", "slip-title")).Text(" ")

@@ -14,6 +14,7 @@ internal static partial class SamplePage
     {
         Lead = "You are a potter. Through a single night you load your own chamber of the village kiln. At dawn the chamber is fired, and you count what stays whole.",
         Opening = SampleDrawing.Chamber,
+        OpeningSlipId = "E1/total",
         Topics = SampleTopics.All,
         Slips = [.. SampleSlips.Facts, .. SampleSlips.Rulings, .. SampleSlips.Tallies],
         Sources =
