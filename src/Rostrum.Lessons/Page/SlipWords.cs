@@ -21,7 +21,7 @@ internal static class SlipWords
         SlipAnswer.Verdict { Tone: SlipTone.Yes } => "right",
         SlipAnswer.Verdict { Tone: SlipTone.No } => "wrong",
         SlipAnswer.Verdict => "open",
-        _ => "plain",
+        _ => "told",
     };
 
     /// <summary>Points alone, with a true minus sign.</summary>
