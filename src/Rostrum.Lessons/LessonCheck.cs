@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+using Rostrum.Lessons.Claims;
+using Rostrum.Lessons.Scripts;
+using Rostrum.Lessons.Shots;
+using Rostrum.Rulings.Games;
+using Rostrum.Text;
+
+namespace Rostrum.Lessons;
+
+/// <summary>A lesson with everything that was held against the sheet.</summary>
+/// <param name="Lesson">The lesson.</param>
+/// <param name="Claims">Every statement with its answer, in the order of the file.</param>
+/// <param name="Shots">Every shot with its position, in the order of the file.</param>
+/// <param name="Problems">What is wrong, by place.</param>
+public sealed record LessonReport(Lesson Lesson, ImmutableArray<CheckedClaim> Claims, ImmutableArray<CheckedShot> Shots, ImmutableArray<Diagnostic> Problems)
+{
+    /// <summary>The statement at a place, with its answer.</summary>
+    public CheckedClaim Find(LessonRun.Claim claim) => Claims.First(c => ReferenceEquals(c.Claim, claim));
+}
+
+/// <summary>Checks a lesson before it is filmed: its numbers and its shots.</summary>
+public static class LessonCheck
+{
+    /// <summary>The name of the lesson in a game's folder.</summary>
+    public const string FileName = "lesson.md";
+
+    /// <summary>Reads and checks the lesson of a game; null where it has none.</summary>
+    /// <param name="game">The game.</param>
+    public static LessonReport? Of(Game game)
+    {
+        ArgumentNullException.ThrowIfNull(game);
+        return game.Folder.Read(FileName).Text is { } text ? Of(game, text) : null;
+    }
+
+    /// <summary>Checks the text of a lesson.</summary>
+    public static LessonReport Of(Game game, SourceText text)
+    {
+        var problems = new DiagnosticBag();
+        Lesson lesson = LessonReader.Read(text, problems);
+        var check = new ClaimCheck(game);
+        ImmutableArray<CheckedClaim> claims = [.. lesson.Claims.Select(check.Of)];
+        ImmutableArray<CheckedShot> shots = [.. lesson.Shots.Select(s => ShotCheck.Of(game, check, s, problems))];
+        problems.AddRange(claims.Select(c => c.Problem).OfType<Diagnostic>());
+        return new LessonReport(lesson, claims, shots, problems.InOrder());
+    }
+}

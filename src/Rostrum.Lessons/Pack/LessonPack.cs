@@ -1,0 +1,41 @@
+using System.Collections.Immutable;
+using System.Text;
+using Rostrum.Lessons.Page;
+using Rostrum.Lessons.Shots;
+using Rostrum.Pictures;
+using Rostrum.Rulings.Games;
+
+namespace Rostrum.Lessons.Pack;
+
+/// <summary>Makes everything that is published with a lesson. Nothing is written to disk here.</summary>
+public static class LessonPack
+{
+    private const double PngScale = 2;
+
+    /// <summary>The files of the pack: the lesson's page, the player aid, each shot as a drawing and as pixels.</summary>
+    /// <param name="game">The game; its sheet must be sound.</param>
+    /// <param name="report">Its checked lesson.</param>
+    public static ImmutableArray<PackFile> Of(Game game, LessonReport report)
+    {
+        ArgumentNullException.ThrowIfNull(game);
+        ArgumentNullException.ThrowIfNull(report);
+        PageAssets assets = new(
+        [
+            new PageFont(400, false, ShippedFonts.Faces(FontWeight.Regular)[0].Bytes),
+            new PageFont(700, false, ShippedFonts.Faces(FontWeight.Bold)[0].Bytes),
+        ]);
+        var files = ImmutableArray.CreateBuilder<PackFile>();
+        files.Add(Text("lesson.html", "the lesson's page", LessonPageWriter.Write(new PageMaker(game, report).Make(), assets)));
+        files.Add(Text("player-aid.html", "the player aid, one page when printed", PlayerAidWriter.Write(AidMaker.Make(game, report), assets)));
+        foreach ((CheckedShot shot, string name) in PictureNames.Of(report))
+        {
+            Scene scene = ShotPicture.Of(shot);
+            files.Add(Text($"{name}.svg", shot.Shot.Caption, SvgWriter.Write(scene, SvgOptions.StandAlone(Palette.Light))));
+            files.Add(new PackFile($"{name}.png", shot.Shot.Caption, [.. PngWriter.Write(scene, PngScale, Palette.Dark)]));
+        }
+
+        return files.ToImmutable();
+    }
+
+    private static PackFile Text(string name, string says, string content) => new(name, says, [.. Encoding.UTF8.GetBytes(content)]);
+}

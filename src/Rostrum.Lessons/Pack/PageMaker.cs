@@ -1,0 +1,125 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Rostrum.Lessons.Claims;
+using Rostrum.Lessons.Page;
+using Rostrum.Lessons.Scripts;
+using Rostrum.Lessons.Shots;
+using Rostrum.Pictures;
+using Rostrum.Rulings.Games;
+using Rostrum.Sheets.Model;
+
+namespace Rostrum.Lessons.Pack;
+
+/// <summary>Fills the page of a lesson: its words, its pictures, a slip for every statement.</summary>
+internal sealed class PageMaker(Game game, LessonReport report)
+{
+    private const string Unofficial = "Unofficial. Rules in our own words; the rulebook and its publisher decide.";
+
+    private static readonly ImmutableArray<string> Cautions =
+    [
+        "Small parts may be swallowed: follow the age and safety notes on the box.",
+        "The pictures of this page do not flash or move.",
+        "If a copy was a gift or the lesson is paid for, say so where your law asks for it.",
+    ];
+
+    private readonly Sheet _sheet = game.Sheet().Sheet!;
+    private readonly Dictionary<string, PageSlip> _slips = new(StringComparer.Ordinal);
+
+    /// <summary>The page.</summary>
+    public LessonPage Make()
+    {
+        Lesson lesson = report.Lesson;
+        CheckedShot? opening = report.Shots.FirstOrDefault(s => s.Position is not null);
+        ImmutableArray<PageTopic> topics = [.. lesson.Topics.Select((t, i) => Topic(t, i, opening?.Shot))];
+        string? openingSlip = _slips.Keys.FirstOrDefault(k => opening is not null && k == $"tally:{opening.PositionName}/total");
+        return new LessonPage(_sheet.Game, lesson.Title, lesson.Presenter, Day(lesson.CorrectAsOf), lesson.Printing.Length == 0 ? "" : $"{lesson.Printing} printing")
+        {
+            Lead = _sheet.Tree.Find("says")?.Value is Text.Outline.OutlineScalar says ? says.Text.Trim() : "",
+            Opening = opening is null ? null : Figure(opening),
+            OpeningSlipId = openingSlip,
+            Topics = topics,
+            Slips = [.. _slips.Values],
+            Sources = [.. _sheet.Sources.OrderBy(s => s.Rank ?? int.MaxValue).Select(s => SourceTable.Row(_sheet, s))],
+            Questions = [.. QuestionList.Of(game, _sheet)],
+            Claims = Summary(),
+            UnofficialNote = Unofficial,
+            Cautions = Cautions,
+        };
+    }
+
+    /// <summary>A date of the front matter as people read it; other words stay.</summary>
+    internal static string Day(string words) =>
+        DateOnly.TryParseExact(words, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day) ? day.ToString("d MMMM yyyy", CultureInfo.InvariantCulture) : words;
+
+    private ClaimsSummary Summary() => new(
+        report.Claims.Count(c => c.Status == ClaimStatus.Right),
+        report.Claims.Count(c => c.Status is ClaimStatus.Wrong or ClaimStatus.Unasked),
+        report.Claims.Count(c => c.Status == ClaimStatus.Unsettled),
+        [.. report.Claims.Where(c => c.Problem is not null).Select(c => $"{c.Problem!.Message} {c.Problem.Hint}")]);
+
+    private PageTopic Topic(LessonTopic topic, int index, LessonBlock.Shot? opening) =>
+        new(topic.Title, $"topic-{index + 1}", [.. topic.Blocks.Where(b => !ReferenceEquals(b, opening)).SelectMany(Block)]);
+
+    private IEnumerable<PageBlock> Block(LessonBlock block)
+    {
+        switch (block)
+        {
+            case LessonBlock.Paragraph paragraph:
+                yield return new PageBlock.Paragraph(Runs(paragraph.Said));
+                break;
+            case LessonBlock.Subheading heading:
+                yield return new PageBlock.Subheading(heading.Words);
+                break;
+            case LessonBlock.List list:
+                yield return new PageBlock.List(list.IsNumbered, [.. list.Items.Select(Runs)]);
+                break;
+            case LessonBlock.Quote quote:
+                yield return new PageBlock.Quote(Runs(quote.Said), "");
+                break;
+            case LessonBlock.Shot shot when report.Shots.First(s => ReferenceEquals(s.Shot, shot)) is { Position: not null } found:
+                yield return Figure(found);
+                break;
+        }
+    }
+
+    private static PageBlock.Figure Figure(CheckedShot shot)
+    {
+        Scene scene = ShotPicture.Of(shot);
+        string name = PictureNames.NameOf(shot);
+        return new PageBlock.Figure(SvgWriter.Write(scene, SvgOptions.InPage(name[(name.IndexOf('/', StringComparison.Ordinal) + 1)..])), shot.Shot.Caption, scene.Description, $"{name}.svg");
+    }
+
+    private ImmutableArray<PageRun> Runs(ImmutableArray<LessonRun> runs) => [.. runs.Select(Run)];
+
+    private PageRun Run(LessonRun run) => run switch
+    {
+        LessonRun.Stressed { IsStrong: true } strong => new PageRun.Strong(strong.Words),
+        LessonRun.Stressed soft => new PageRun.Emphasis(soft.Words),
+        LessonRun.Code code => new PageRun.Code(code.Words),
+        LessonRun.Link link => new PageRun.Link(link.Words, link.Target),
+        LessonRun.Claim claim => Value(report.Find(claim)),
+        _ => new PageRun.Text(run.Words),
+    };
+
+    private PageRun Value(CheckedClaim claim)
+    {
+        string id = Uri.UnescapeDataString(claim.Claim.Target);
+        if (!_slips.ContainsKey(id) && SlipMaker.Make(claim, id) is { } slip)
+        {
+            _slips[id] = slip;
+        }
+
+        if (!_slips.ContainsKey(id))
+        {
+            return new PageRun.Text(claim.Claim.Words);
+        }
+
+        ValueStatus status = claim.Status switch
+        {
+            ClaimStatus.Right => ValueStatus.Right,
+            ClaimStatus.Unsettled => ValueStatus.Unsettled,
+            _ => ValueStatus.Wrong,
+        };
+        return new PageRun.Value(claim.Claim.Words, id, status) { Note = claim.Problem?.Message ?? "" };
+    }
+}

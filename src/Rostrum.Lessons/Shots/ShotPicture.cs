@@ -1,0 +1,30 @@
+using System.Collections.Immutable;
+using Rostrum.Pictures;
+using Rostrum.Pictures.Positions;
+using Rostrum.Rulings.Tallies;
+
+namespace Rostrum.Lessons.Shots;
+
+/// <summary>Draws a shot: the position, with the spaces of a clause pointed out where the shot asks for it.</summary>
+public static class ShotPicture
+{
+    /// <summary>The scene of a shot whose position is known.</summary>
+    /// <param name="shot">The shot.</param>
+    /// <param name="shelf">The width of a space, in pixels.</param>
+    public static Scene Of(CheckedShot shot, double shelf = 48)
+    {
+        ArgumentNullException.ThrowIfNull(shot);
+        return TablePainter.Paint(PositionPicture.Of(shot.Position!, new PictureWish(shot.Shot.Caption, null, Marks(shot))), shelf);
+    }
+
+    private static ImmutableArray<(string Space, MarkKind Kind, string Label)> Marks(CheckedShot shot)
+    {
+        if (shot.Clause is null)
+        {
+            return [];
+        }
+
+        TallyLine line = Tally.Of(shot.Position!, shot.Position!.Me).Lines.First(l => l.Clause == shot.Clause);
+        return [.. line.Because.Where(b => b.Points.Certain is not 0).SelectMany(b => b.Spaces).Distinct().Select(s => (s, MarkKind.Good, ""))];
+    }
+}
