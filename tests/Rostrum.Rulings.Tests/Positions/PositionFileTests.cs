@@ -43,8 +43,8 @@ public sealed class PositionFileTests
     {
         PositionFile file = Read.Fine(Text).File;
 
-        string? sticks = file.WithPlace(TestSheet.Round, 1, 0, 0, Stack.Empty);
-        string? slot = file.WithPlace(TestSheet.Round, 0, 0, 1, Stack.NotGiven);
+        string? sticks = file.WithPlace(1, 0, 0, Stack.Empty);
+        string? slot = file.WithPlace(0, 0, 1, Stack.NotGiven);
 
         Assert.Equal(Text.Replace("sticks:   4 ", "sticks:   [] ", StringComparison.Ordinal), sticks);
         Assert.Equal(Text.Replace("nothing", "?", StringComparison.Ordinal), slot);
@@ -55,16 +55,16 @@ public sealed class PositionFileTests
     {
         PositionFile file = Read.Fine("seat 1:\n  chamber: {A1: iron jug, B1: bowl}\n").File;
 
-        string? edited = file.WithSpace(TestSheet.Round, 0, 0, SpaceIndex("B1"), Stack.NotGiven);
+        string? edited = file.WithSpace(0, 0, SpaceIndex("B1"), Stack.NotGiven);
 
         Assert.Equal("seat 1:\n  chamber: {A1: iron jug, B1: ?}\n", edited);
     }
 
     [Fact]
     public void What_the_file_does_not_write_is_not_edited() =>
-        Assert.Null(Read.Fine("seat 1:\n  sticks: 4\n").File.WithSpace(TestSheet.Round, 0, 0, 3, Stack.Empty));
+        Assert.Null(Read.Fine("seat 1:\n  sticks: 4\n").File.WithSpace(0, 0, 3, Stack.Empty));
 
-    private static string? Edited(string space, Stack content) => Read.Fine(Text).File.WithSpace(TestSheet.Round, 0, 0, SpaceIndex(space), content);
+    private static string? Edited(string space, Stack content) => Read.Fine(Text).File.WithSpace(0, 0, SpaceIndex(space), content);
 
     private static int SpaceIndex(string space) => TestSheet.Round.Boards[0].Spaces.Single(s => s.Name.Name == space).Name.Index;
 }

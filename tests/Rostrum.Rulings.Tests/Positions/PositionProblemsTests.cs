@@ -36,6 +36,7 @@ public sealed class PositionProblemsTests
         { "ROS0143", "seat 5:\n  sticks: 4\n", "1,1", "There is no seat 5: the game is for at most 4 players." },
         { "ROS0143", "players: 2\nseat 3:\n  sticks: 4\n", "1,10", "There is no seat 3: this line says that 2 play." },
         { "ROS0143", "players: 1\n", "1,10", "This position seats 1 player, and the game is for 2 to 4." },
+        { "ROS0143", "players: 2\nseat 1:\n  sticks: [stick of seat 3]\n", "3,12", "There is no seat 3: 'players' says that 2 play." },
         { "ROS0144", "drying: [1 ware, nothing]\n", "1,9", "'drying' has 3 slots, and this gives 2." },
         { "ROS0145", "round: 10\n", "1,8", "'10' cannot be the value of 'round', which holds a number from 1 to 9." },
         { "ROS0145", "seat 1:\n  has passed: maybe\n", "2,15", "'maybe' cannot be the value of 'has passed', which holds yes or no." },

@@ -127,6 +127,7 @@ public sealed class PositionReaderTests
     [InlineData("seat 3:\n  sticks: 1\n", 3, 0)]
     [InlineData("players: 4\nturn of: seat 2\n", 4, 1)]
     [InlineData("turn of: seat 4\n", 4, 3)]
+    [InlineData("seat 1:\n  sticks: [stick of seat 4]\n", 4, 0)]
     public void There_are_as_many_seats_as_are_said_mentioned_or_needed(string text, int seats, int me)
     {
         Position position = Read.Fine(text).Position;
