@@ -37,7 +37,7 @@ internal sealed class CellPrinter(Sheet sheet, int? seat)
             return null;
         }
 
-        bool statesOpen = kind.Attributes.Any(a => IsOpenState(a, run.Thing));
+        bool statesOpen = kind.Attributes.Any(a => ThingSpot.IsWithheld(a, run.Thing));
         bool hasBody = signs.Length > 0 || owner.Length == 0;
         string count = run.Count > 1 || signs.Length == 0 ? Number(run.Count) : "";
         string cell = count + signs + owner + (statesOpen ? CellSigns.StatesNotGiven : "");
@@ -52,7 +52,7 @@ internal sealed class CellPrinter(Sheet sheet, int? seat)
             return kind.Attributes.All(a => thing.Values[a.Attribute.Index] == ThingSpot.ValueOf(a, thing.Owner)) ? _signs.SignOf(card)?.ToString() : null;
         }
 
-        AttributeFacts[] said = [.. kind.Attributes.Where(a => IsSaid(a, thing))];
+        AttributeFacts[] said = [.. kind.Attributes.Where(a => ThingSpot.IsSaid(a, thing))];
         char?[] signs = [.. said.Select(a => _signs.SignOf(a.Values[thing.Values[a.Attribute.Index]!.Value]))];
         if (signs.Length > 0)
         {
@@ -62,12 +62,6 @@ internal sealed class CellPrinter(Sheet sheet, int? seat)
         return _signs.SignOf(kind.Kind)?.ToString() ?? (ReferenceEquals(_signs.OnlyKind, kind.Kind) ? "" : null);
     }
 
-    private static bool IsSaid(AttributeFacts attribute, Thing thing) =>
-        !attribute.HoldsPlayer && thing.Values[attribute.Attribute.Index] is { } value && !(attribute.Attribute.IsState && value == 0);
-
-    private static bool IsOpenState(AttributeFacts attribute, Thing thing) =>
-        attribute is { HoldsPlayer: false, Attribute.IsState: true } && thing.Values[attribute.Attribute.Index] is null;
-
     private string? OwnerOf(KindFacts kind, Thing thing) =>
         thing.Owner == _spot.OwnerOf(kind) ? "" : thing.Owner is { } owner and not Thing.Nobody ? Number(owner + 1) : null;
 
@@ -75,7 +69,7 @@ internal sealed class CellPrinter(Sheet sheet, int? seat)
     private bool SaysSame(KindFacts kind, Thing thing, bool statesOpen) =>
         thing.IsFaceUp == _spot.FaceOf(kind)
         && kind.Attributes.All(a => !a.HoldsPlayer || thing.Values[a.Attribute.Index] == ThingSpot.ValueOf(a, thing.Owner))
-        && (!statesOpen || kind.Attributes.All(a => a.HoldsPlayer || !a.Attribute.IsState || thing.Values[a.Attribute.Index] != 0));
+        && (!statesOpen || kind.Attributes.All(a => a.HoldsPlayer || ThingSpot.IsSaid(a, thing) || thing.Values[a.Attribute.Index] is null));
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using Rostrum.Sheets.Model;
 using Rostrum.Text;
 using Rostrum.Text.Outline;
 

@@ -23,6 +23,11 @@ internal static class MarkReader
             reading.Problems.Add(PositionProblems.MarkValue(node.Span, found, mark.Name, Wanted(reading.Sheet, mark)));
         }
 
+        if (mark.Sort.Kind == SortKind.Player)
+        {
+            reading.Mention((int?)value, node.Span);
+        }
+
         return value;
     }
 

@@ -11,7 +11,7 @@ namespace Rostrum.Rulings.Positions;
 /// <param name="seat">The 0-based seat; null for the table.</param>
 internal sealed class PlacesReader(PositionReading reading, PositionDraft draft, int? seat)
 {
-    private readonly HashSet<string> _met = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<string, SourceSpan> _met = new(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>Reads one entry: the name of a board, a place or a mark and what it holds.</summary>
     public void Read(OutlineEntry entry)
@@ -67,9 +67,9 @@ internal sealed class PlacesReader(PositionReading reading, PositionDraft draft,
             return false;
         }
 
-        if (!_met.Add(name))
+        if (!_met.TryAdd(name, at))
         {
-            reading.Problems.Add(PositionProblems.SpaceTwice(at, $"'{name}'", at));
+            reading.Problems.Add(PositionProblems.SpaceTwice(at, $"'{name}'", _met[name]));
             return false;
         }
 

@@ -7,9 +7,9 @@ namespace Rostrum.Rulings.Positions;
 internal sealed class PositionDraft
 {
     private readonly Sheet _sheet;
-    private readonly ImmutableArray<Stack>[][] _boards;
-    private readonly ImmutableArray<Stack>[][] _places;
-    private readonly long?[][] _marks;
+    private ImmutableArray<Stack>[][] _boards;
+    private ImmutableArray<Stack>[][] _places;
+    private long?[][] _marks;
 
     public PositionDraft(Sheet sheet, int seats)
     {
@@ -21,13 +21,26 @@ internal sealed class PositionDraft
     }
 
     /// <summary>How many seats there are.</summary>
-    public int Seats { get; }
+    public int Seats { get; private set; }
 
     public void PutBoard(int index, int? seat, ImmutableArray<Stack> content) => _boards[index][seat ?? 0] = content;
 
     public void PutPlace(int index, int? seat, ImmutableArray<Stack> content) => _places[index][seat ?? 0] = content;
 
     public void PutMark(int index, int? seat, long? value) => _marks[index][seat ?? 0] = value;
+
+    /// <summary>Adds seats of which nothing is given.</summary>
+    /// <param name="seats">How many there are afterwards; never fewer than before.</param>
+    public void Grow(int seats)
+    {
+        var more = new PositionDraft(_sheet, seats);
+        _boards = [.. _boards.Zip(more._boards, Over)];
+        _places = [.. _places.Zip(more._places, Over)];
+        _marks = [.. _marks.Zip(more._marks, Over)];
+        Seats = seats;
+    }
+
+    private static T[] Over<T>(T[] known, T[] blank) => [.. known, .. blank.Skip(known.Length)];
 
     /// <summary>The position as it is now.</summary>
     public Position Finish(string name, int me) => new(

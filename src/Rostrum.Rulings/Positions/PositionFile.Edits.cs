@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Rostrum.Sheets.Model;
 using Rostrum.Text;
 
@@ -8,51 +7,47 @@ namespace Rostrum.Rulings.Positions;
 public sealed partial record PositionFile
 {
     /// <summary>The text with other content on one space.</summary>
-    /// <param name="sheet">The sheet with which the file was read.</param>
     /// <param name="board">Index in <see cref="Sheet.Boards"/>.</param>
     /// <param name="seat">0-based; 0 for a board of the table.</param>
     /// <param name="space">0-based.</param>
     /// <param name="content">What lies there afterwards.</param>
     /// <returns>Null where the file does not write that space, or where its legend has no sign for the content.</returns>
-    public string? WithSpace(Sheet sheet, int board, int seat, int space, Stack content) =>
-        Applied(EditOfSpace(sheet, board, seat, space, content));
+    public string? WithSpace(int board, int seat, int space, Stack content) =>
+        Applied(EditOfSpace(board, seat, space, content));
 
     /// <summary>The text with other content in one slot or heap.</summary>
-    /// <param name="sheet">The sheet with which the file was read.</param>
     /// <param name="place">Index in <see cref="Sheet.Places"/>.</param>
     /// <param name="seat">0-based; 0 for a place of the table.</param>
     /// <param name="slot">0-based; 0 for a place without slots.</param>
     /// <param name="content">What lies there afterwards.</param>
     /// <returns>Null where the file does not write that place.</returns>
-    public string? WithPlace(Sheet sheet, int place, int seat, int slot, Stack content) =>
-        Applied(EditOfPlace(sheet, place, seat, slot, content));
+    public string? WithPlace(int place, int seat, int slot, Stack content) =>
+        Applied(EditOfPlace(place, seat, slot, content));
 
     /// <summary>The edit behind <see cref="WithSpace"/>: the cell, and as many blanks behind it as keep the columns aligned.</summary>
-    public TextEdit? EditOfSpace(Sheet sheet, int board, int seat, int space, Stack content)
+    public TextEdit? EditOfSpace(int board, int seat, int space, Stack content)
     {
-        ArgumentNullException.ThrowIfNull(sheet);
         if (!Spots.TryGetValue(new PositionSpot(true, board, seat, space), out SourceSpan at))
         {
             return null;
         }
 
-        int? owner = sheet.Boards[board].Place.EachPlayer ? seat : null;
-        if (IsInDrawing(sheet.Boards[board].Place.Name, at))
+        int? owner = Sheet.Boards[board].Place.EachPlayer ? seat : null;
+        if (IsInDrawing(Sheet.Boards[board].Place.Name, at))
         {
-            return new CellPrinter(sheet, owner).Print(content) is { } cell ? CellEdit(at, cell) : null;
+            return new CellPrinter(Sheet, owner).Print(content) is { } cell ? CellEdit(at, cell) : null;
         }
 
-        return new TextEdit(at, new ThingPrinter(sheet).Print(content, new ThingSpot(PlaceForm.Board, [], owner, "")));
+        return new TextEdit(at, new ThingPrinter(Sheet).Print(content, new ThingSpot(PlaceForm.Board, [], owner, "")));
     }
 
     /// <summary>The edit behind <see cref="WithPlace"/>.</summary>
-    public TextEdit? EditOfPlace(Sheet sheet, int place, int seat, int slot, Stack content)
+    public TextEdit? EditOfPlace(int place, int seat, int slot, Stack content)
     {
-        ArgumentNullException.ThrowIfNull(sheet);
-        PlaceFacts facts = sheet.Places[place];
+        PlaceFacts facts = Sheet.Places[place];
         var spot = new ThingSpot(facts.Place.Form, facts.Holds, facts.Place.EachPlayer ? seat : null, "");
         return Spots.TryGetValue(new PositionSpot(false, place, seat, slot), out SourceSpan at)
-            ? new TextEdit(at, new ThingPrinter(sheet).Print(content, spot))
+            ? new TextEdit(at, new ThingPrinter(Sheet).Print(content, spot))
             : null;
     }
 

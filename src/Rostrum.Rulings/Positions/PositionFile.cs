@@ -1,10 +1,12 @@
 using System.Collections.Immutable;
+using Rostrum.Sheets.Model;
 using Rostrum.Text;
 using Rostrum.Text.Outline;
 
 namespace Rostrum.Rulings.Positions;
 
 /// <summary>A position as it was read from a file, which stays as its author wrote it: an edit changes what it must and no other byte.</summary>
+/// <param name="Sheet">The sheet with which it was read.</param>
 /// <param name="Source">The file.</param>
 /// <param name="Tree">Its outline.</param>
 /// <param name="Position">What lies on the table; null where something about it could not be read, so that no answer may rest on it.</param>
@@ -12,6 +14,7 @@ namespace Rostrum.Rulings.Positions;
 /// <param name="Says">The author's sentence, or null.</param>
 /// <param name="Variants">The variants that the file asks for; often empty.</param>
 public sealed partial record PositionFile(
+    Sheet Sheet,
     SourceText Source,
     OutlineMapping Tree,
     Position? Position,

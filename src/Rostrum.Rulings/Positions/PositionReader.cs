@@ -30,6 +30,7 @@ public static class PositionReader
         SupplyCheck.Report(reading);
         problems.AddRange(about.InOrder());
         return new PositionFile(
+            sheet,
             file,
             tree,
             about.HasErrors ? null : position,
@@ -63,6 +64,7 @@ public static class PositionReader
             }
         }
 
+        draft.Grow(seats.WithOwners(draft.Seats));
         return draft.Finish(name, seats.Me());
     }
 

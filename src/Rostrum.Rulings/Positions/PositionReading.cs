@@ -27,6 +27,18 @@ internal sealed class PositionReading(Sheet sheet, DiagnosticBag problems)
     /// <summary>Where the content of each space, slot and heap is written.</summary>
     public Dictionary<PositionSpot, SourceSpan> Spots { get; } = [];
 
+    /// <summary>The highest 0-based seat that owns something or stands in a mark, with the place that first says so; null where none is named.</summary>
+    public (int Seat, SourceSpan At)? HighestOwner { get; private set; }
+
+    /// <summary>Notes a 0-based seat that owns something or stands in a mark.</summary>
+    public void Mention(int? seat, SourceSpan at)
+    {
+        if (seat > (HighestOwner?.Seat ?? -1))
+        {
+            HighestOwner = (seat.Value, at);
+        }
+    }
+
     /// <summary>Notes so many equal things; none of them where that is more than a position may hold, which is reported.</summary>
     public Thing[] Write(Thing thing, int count, SourceSpan at)
     {
@@ -37,6 +49,7 @@ internal sealed class PositionReading(Sheet sheet, DiagnosticBag problems)
         }
 
         _things += count;
+        Mention(thing.Owner, at);
         Written.Add(new WrittenThing(thing, count, at));
         return [.. Enumerable.Repeat(thing, count)];
     }

@@ -42,6 +42,23 @@ internal sealed class SeatsReader(PositionReading reading, OutlineMapping tree)
         return Math.Max(mentioned, reading.Sheet.FewestPlayers ?? 1);
     }
 
+    /// <summary>How many sit at the table once owners and marks have been read too.</summary>
+    /// <param name="seats">What <see cref="Count"/> said.</param>
+    public int WithOwners(int seats)
+    {
+        if (reading.HighestOwner is not { } owner || owner.Seat < seats)
+        {
+            return seats;
+        }
+
+        if (tree.Find("players") is not null)
+        {
+            reading.Problems.Add(PositionProblems.SeatBeyond(owner.At, owner.Seat + 1, seats, $"'players' says that {seats} play"));
+        }
+
+        return owner.Seat + 1;
+    }
+
     /// <summary>The 0-based seat whose turn it is; seat 1 where nothing is said.</summary>
     public int Me()
     {

@@ -65,6 +65,12 @@ internal sealed record ThingPhrase(int Count, ThingDraft? Draft)
         }
 
         ThingDraft? draft = ThingResolver.Resolve(reading, [.. scan.Groups], WordCutter.WordsOf(text), spot);
+        if (draft is not null && draft.Kind.Kind.Family != KindFamily.Card && scan.FaceUpOrDown is { } face)
+        {
+            reading.Problems.Add(PositionProblems.DoNotGoTogether(WordCutter.WordsOf(text), draft.Kind.Kind.Name, face));
+            return null;
+        }
+
         return draft is null ? null : new ThingPhrase(count, scan.Complete(draft));
     }
 }

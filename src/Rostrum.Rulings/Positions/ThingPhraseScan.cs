@@ -21,6 +21,9 @@ internal sealed class ThingPhraseScan(PositionReading reading, ImmutableArray<Pl
     /// <summary>True where the phrase says <c>thing</c>.</summary>
     public bool SaysThing { get; private set; }
 
+    /// <summary>The face that the phrase says, such as <c>face down</c>; null where it says none.</summary>
+    public string? FaceUpOrDown => _face.Up switch { true => "face up", false => "face down", null => null };
+
     /// <summary>Reads from a word on; false (with messages) where a word means nothing.</summary>
     public bool Read(int start)
     {
@@ -48,7 +51,7 @@ internal sealed class ThingPhraseScan(PositionReading reading, ImmutableArray<Pl
     {
         SaysOwner = _owner.Said,
         Owner = _owner.Owner,
-        SaysFace = _face.Said,
+        SaysFace = _face.Said && draft.Kind.Kind.Family == KindFamily.Card,
         IsFaceUp = _face.Up,
         NotGiven = [.. draft.Kind.Attributes.Select(a => a.Attribute).Where(a => _notGiven.Contains(a.Name, StringComparer.OrdinalIgnoreCase))],
     };

@@ -28,17 +28,21 @@ internal sealed class ThingPrinter(Sheet sheet)
 
     private string Words(ThingRun run, ThingSpot spot)
     {
-        string count = run.Count == 1 ? "" : Number(run.Count) + " ";
         if (run.Thing.Kind is null)
         {
-            return count + (run.Count == 1 ? "thing" : "things");
+            return run.Count == 1 ? "thing" : Number(run.Count) + " things";
         }
 
         KindFacts kind = sheet.KindOf(run.Thing.Kind);
         string owner = run.Thing.Owner == spot.OwnerOf(kind) ? "" : " of " + OwnerOf(run.Thing.Owner);
         string face = run.Thing.IsFaceUp == spot.FaceOf(kind) ? "" : run.Thing.IsFaceUp switch { true => " face up", false => " face down", null => " face not given" };
-        return count + Names(kind, run) + owner + face + NotGiven(kind, run.Thing);
+        string names = Names(kind, run);
+        return Count(run.Count, names) + names + owner + face + NotGiven(kind, run.Thing);
     }
+
+    // A single word that is a number would be read as a count.
+    private static string Count(int count, string names) =>
+        count == 1 && ThingPhrase.NumberIn(names) is null ? "" : Number(count) + " ";
 
     private string OwnerOf(int? owner) => owner switch
     {
@@ -47,20 +51,18 @@ internal sealed class ThingPrinter(Sheet sheet)
         { } seat => _seats.NameOf(seat),
     };
 
-    // Every value that does not go without saying, then the kind, so that no other kind can be meant.
+    // Every value that does not go without saying, then the kind, so that no other kind can be meant; a numeral stands behind the kind, where it
+    // is no count: `fire die 3`.
     private static string Names(KindFacts kind, ThingRun run)
     {
         string noun = run.Thing.Card?.Name ?? (run.Count == 1 ? kind.Kind.Name : kind.Kind.Plural);
-        IEnumerable<string> values = kind.Attributes.Where(a => IsSaid(a, run.Thing)).Select(a => a.Values[run.Thing.Values[a.Attribute.Index]!.Value].Name);
-        return string.Join(' ', values.Append(noun));
+        ILookup<bool, string> values = kind.Attributes.Reverse().Where(a => ThingSpot.IsSaid(a, run.Thing))
+            .Select(a => a.Values[run.Thing.Values[a.Attribute.Index]!.Value].Name).ToLookup(n => ThingPhrase.NumberIn(n) is not null);
+        return string.Join(' ', values[false].Append(noun).Concat(values[true]));
     }
 
-    private static bool IsSaid(AttributeFacts attribute, Thing thing) =>
-        !attribute.HoldsPlayer && thing.Values[attribute.Attribute.Index] is { } value && !(attribute.Attribute.IsState && value == 0);
-
     private static string NotGiven(KindFacts kind, Thing thing) => string.Concat(
-        kind.Attributes.Where(a => a.Attribute.IsState && thing.Values[a.Attribute.Index] is null && ThingSpot.ValueOf(a, thing.Owner) is not null)
-            .Select(a => $" {a.Attribute.Name} not given"));
+        kind.Attributes.Where(a => ThingSpot.IsWithheld(a, thing)).Select(a => $" {a.Attribute.Name} not given"));
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

@@ -17,13 +17,22 @@ internal sealed record ThingSpot(PlaceForm Form, ImmutableArray<Kind> Holds, int
     /// <summary>Whether the face of a thing of this kind is seen where nothing is said.</summary>
     public bool FaceOf(KindFacts kind) => kind.Kind.Family != KindFamily.Card || Form is PlaceForm.Board or PlaceForm.Row or PlaceForm.Heap;
 
-    /// <summary>The value of an attribute where nothing is said: not given; of a state its first one; of a state that holds a player the owner.</summary>
+    /// <summary>The value of an attribute where nothing is said: not given; of a state its first one, but of a die no face; of a state that holds a
+    /// player the owner.</summary>
     public static int? ValueOf(AttributeFacts attribute, int? owner) => attribute switch
     {
         { HoldsPlayer: true } => owner is null or Thing.Nobody ? null : owner,
-        { Attribute.IsState: true } => 0,
+        { Attribute: { IsState: true, Kind.Family: not KindFamily.Die } } => 0,
         _ => null,
     };
+
+    /// <summary>True for a value that must be written: it is given and does not go without saying.</summary>
+    public static bool IsSaid(AttributeFacts attribute, Thing thing) =>
+        !attribute.HoldsPlayer && thing.Values[attribute.Attribute.Index] is { } value && value != ValueOf(attribute, thing.Owner);
+
+    /// <summary>True for a value that would go without saying but is not given.</summary>
+    public static bool IsWithheld(AttributeFacts attribute, Thing thing) =>
+        !attribute.HoldsPlayer && thing.Values[attribute.Attribute.Index] is null && ValueOf(attribute, thing.Owner) is not null;
 
     /// <summary>True for a kind whose things belong to players.</summary>
     public static bool IsOwned(KindFacts kind) => kind.Supply.EachPlayer || kind.Attributes.Any(a => a.HoldsPlayer);

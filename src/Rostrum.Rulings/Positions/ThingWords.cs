@@ -24,15 +24,13 @@ internal static class ThingWords
     public static string Look(KindFacts kind, Thing thing, bool plural = false, bool tellsGaps = true)
     {
         AttributeFacts? noun = NounOf(kind);
-        IEnumerable<string> words = kind.Attributes.Reverse().Where(a => a != noun && !IsFirstState(a, thing))
+        // States come behind the attributes, so reading backwards puts them first: `cracked copper jug`.
+        IEnumerable<string> words = kind.Attributes.Reverse().Where(a => a != noun && (ThingSpot.IsSaid(a, thing) || !a.Attribute.IsState))
             .Select(a => ValueOf(a, thing)?.Name).OfType<string>().Append(Noun(kind, noun, thing, plural));
         string[] gaps = [.. kind.Attributes.Where(a => tellsGaps && !a.HoldsPlayer && thing.Values[a.Attribute.Index] is null).Select(a => a.Attribute.Name)];
         string look = string.Join(' ', words);
         return gaps.Length == 0 ? look : $"{look} whose {Prose.And(gaps)} {(gaps.Length == 1 ? "is" : "are")} not given";
     }
-
-    // States come behind the attributes, so reading backwards puts them first: `cracked copper jug`.
-    private static bool IsFirstState(AttributeFacts attribute, Thing thing) => attribute.Attribute.IsState && thing.Values[attribute.Attribute.Index] == 0;
 
     private static AttributeValue? ValueOf(AttributeFacts attribute, Thing thing) =>
         thing.Values[attribute.Attribute.Index] is { } value && !attribute.HoldsPlayer ? attribute.Values[value] : null;

@@ -87,7 +87,7 @@ internal static class TestSheet
 
     private static Sheet StackGame()
     {
-        KindFacts stone = Kind("stone", "stones", KindFamily.Piece, new Supply(20, [], EachPlayer: true), "colour: red blue", "turned: no yes; heat: cold hot");
+        KindFacts stone = Kind("stone", "stones", KindFamily.Piece, new Supply(20, [], EachPlayer: true), "colour: red blue", "side: front back; heat: cold hot");
         KindFacts pawn = Kind("pawn", "pawns", KindFamily.Piece, new Supply(4, []), "", "holder: players");
         KindFacts die = Kind("fire die", "fire dice", KindFamily.Die, new Supply(3, []), "", "face: 1 2 3 crescent");
         KindFacts card = Kind("card", "cards", KindFamily.Card, new Supply(null, []));
@@ -112,7 +112,7 @@ internal static class TestSheet
                 new Mark("leader", Sort.Player, false, null, null, 0, null), new Mark("goal", Sort.Space, false, null, null, 1, null),
                 new Mark("trump", Sort.ValueOf(stone.Attributes[0].Attribute), true, null, null, 2, null),
             ],
-            Signs = [.. Signs(stone, "r:red b:blue t:yes h:hot"), new DrawingSign('s', stone.Kind), new DrawingSign('w', pawn.Kind), new DrawingSign('7', cards.Rows[0].Card)],
+            Signs = [.. Signs(stone, "r:red b:blue k:back h:hot"), new DrawingSign('s', stone.Kind), new DrawingSign('w', pawn.Kind), new DrawingSign('7', cards.Rows[0].Card)],
             Tree = new OutlineMapping(Nowhere.Whole, []),
             Names = new Vocabulary(),
         };
