@@ -3,6 +3,7 @@ using Markdig;
 using Markdig.Extensions.Yaml;
 using Markdig.Syntax;
 using Rostrum.Text;
+using SourceSpan = Rostrum.Text.SourceSpan;
 
 namespace Rostrum.Lessons.Scripts;
 
