@@ -68,7 +68,7 @@ internal sealed partial class FlowReader
 
     private int ColonBehindQuotes(int from)
     {
-        if (_input.Content[from] == _brokenQuote)
+        if (_brokenQuotes.Contains(_input.Content[from], StringComparison.Ordinal))
         {
             return -1;
         }
@@ -128,7 +128,7 @@ internal sealed partial class FlowReader
     private void BreakQuote(int open)
     {
         Report(OutlineProblems.MissingQuote(_input.Between(open, open + 1)));
-        _brokenQuote = _input.Content[open];
+        _brokenQuotes += _input.Content[open];
         _gaveUp = true;
     }
 

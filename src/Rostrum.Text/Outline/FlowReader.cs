@@ -13,7 +13,7 @@ internal sealed partial class FlowReader
 
     // After a slip that leaves the rest doubtful nothing more is told: it would be an echo.
     private bool _gaveUp;
-    private char _brokenQuote;
+    private string _brokenQuotes = "";
 
     /// <summary>Stands at an opening brace or bracket.</summary>
     /// <param name="input">The file.</param>
@@ -47,7 +47,7 @@ internal sealed partial class FlowReader
         '{' or '[' when _depth >= OutlineReader.DeepestLevel => GiveUp(),
         '{' => ReadBraces(),
         '[' => ReadBrackets(),
-        '"' or '\'' when Current != _brokenQuote => ReadQuoted(inBraces),
+        '"' or '\'' when !_brokenQuotes.Contains(Current, StringComparison.Ordinal) => ReadQuoted(inBraces),
         _ => ReadBare(inBraces),
     };
 
