@@ -8,6 +8,7 @@ internal sealed partial class FlowReader
     private readonly OutlineInput _input;
     private readonly BracketPairs _pairs;
     private readonly int _limit;
+    private readonly Stack<char> _closers = [];
     private int _at;
     private int _depth;
 
@@ -62,8 +63,7 @@ internal sealed partial class FlowReader
 
     private OutlineMapping ReadBraces()
     {
-        int open = _at++;
-        _depth++;
+        int open = Open('}');
         var entries = new EntryCollector(_input.Problems);
         while (!AtCloser(open))
         {
@@ -78,14 +78,13 @@ internal sealed partial class FlowReader
             EndPiece(inBraces: true);
         }
 
-        _depth--;
+        Close();
         return entries.Within(_input.Between(open, _at));
     }
 
     private OutlineSequence ReadBrackets()
     {
-        int open = _at++;
-        _depth++;
+        int open = Open(']');
         var items = ImmutableArray.CreateBuilder<OutlineNode>();
         while (!AtCloser(open))
         {
@@ -100,8 +99,21 @@ internal sealed partial class FlowReader
             EndPiece(inBraces: false);
         }
 
-        _depth--;
+        Close();
         return new OutlineSequence(_input.Between(open, _at), items.ToImmutable());
+    }
+
+    private int Open(char closer)
+    {
+        _closers.Push(closer);
+        _depth++;
+        return _at++;
+    }
+
+    private void Close()
+    {
+        _closers.Pop();
+        _depth--;
     }
 
     // Steps over blanks and the closing sign; tells one that is missing or wrong.
@@ -131,12 +143,31 @@ internal sealed partial class FlowReader
 
     private void ReportMissingCloser(int open, char closer)
     {
-        bool oneLine = _input.Text.LineIndexOf(open) == _input.Text.LineIndexOf(Math.Max(open, _limit - 1));
-        var insertion = new TextEdit(_input.Text.Span(_limit, 0), closer.ToString());
-        Fix fix = new($"write '{closer}' at the end", oneLine ? FixGrade.Safe : FixGrade.Choice, [insertion]);
-        Report(OutlineProblems.MissingCloser(_input.Between(open, open + 1), closer, fix));
+        Report(OutlineProblems.MissingCloser(_input.Between(open, open + 1), closer, HoldsComment(open) ? null : CloserFix(open)));
         _gaveUp = true;
         _at = Math.Min(_limit, TrimmedEnd(open, _limit));
+    }
+
+    // Behind a comment a closing sign would be part of it.
+    private bool HoldsComment(int open)
+    {
+        for (int i = open + 1; i < _limit; i++)
+        {
+            if (_input.StartsComment(i))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    // Everything that is still open is closed, from the inside out: none of it found its end.
+    private Fix CloserFix(int open)
+    {
+        bool oneLine = _input.Text.LineIndexOf(open) == _input.Text.LineIndexOf(Math.Max(open, _limit - 1));
+        string closers = string.Concat(_closers);
+        return new Fix($"write '{closers}' at the end", oneLine ? FixGrade.Safe : FixGrade.Choice, [new TextEdit(_input.Text.Span(_limit, 0), closers)]);
     }
 
     private void EndPiece(bool inBraces)
