@@ -8,7 +8,7 @@ internal sealed partial class FlowReader
     private readonly OutlineInput _input;
     private readonly BracketPairs _pairs;
     private readonly int _limit;
-    private readonly Stack<char> _closers = [];
+    private readonly Stack<(int Open, char Closer)> _levels = [];
     private int _at;
     private int _depth;
 
@@ -105,14 +105,14 @@ internal sealed partial class FlowReader
 
     private int Open(char closer)
     {
-        _closers.Push(closer);
+        _levels.Push((_at, closer));
         _depth++;
         return _at++;
     }
 
     private void Close()
     {
-        _closers.Pop();
+        _levels.Pop();
         _depth--;
     }
 
@@ -143,15 +143,36 @@ internal sealed partial class FlowReader
 
     private void ReportMissingCloser(int open, char closer)
     {
-        Report(OutlineProblems.MissingCloser(_input.Between(open, open + 1), closer, HoldsComment(open) ? null : CloserFix(open)));
+        Report(OutlineProblems.MissingCloser(_input.Between(open, open + 1), closer, CloserFix()));
         _gaveUp = true;
         _at = Math.Min(_limit, TrimmedEnd(open, _limit));
     }
 
-    // Behind a comment a closing sign would be part of it.
-    private bool HoldsComment(int open)
+    // Everything that is still open is closed, from the inside out: none of it found its end. Behind a comment that would not help.
+    private Fix? CloserFix()
     {
-        for (int i = open + 1; i < _limit; i++)
+        int outermost = _levels.Last().Open;
+        string closers = string.Concat(_levels.Select(l => l.Closer));
+        bool sure = _input.Text.LineIndexOf(outermost) == _input.Text.LineIndexOf(Math.Max(outermost, _limit - 1)) && OpenSigns(outermost) == closers.Length;
+        var insertion = new TextEdit(_input.Text.Span(_limit, 0), closers);
+        return HoldsComment(outermost) ? null : new Fix($"write '{closers}' at the end", sure ? FixGrade.Safe : FixGrade.Choice, [insertion]);
+    }
+
+    // How many signs open without being closed, those inside bare words included: a closing sign could be taken for theirs.
+    private int OpenSigns(int from)
+    {
+        int open = 0;
+        for (int i = from; i < _limit; i++)
+        {
+            open += _input.Content[i] switch { '{' or '[' => 1, '}' or ']' => -1, _ => 0 };
+        }
+
+        return open;
+    }
+
+    private bool HoldsComment(int from)
+    {
+        for (int i = from; i < _limit; i++)
         {
             if (_input.StartsComment(i))
             {
@@ -160,14 +181,6 @@ internal sealed partial class FlowReader
         }
 
         return false;
-    }
-
-    // Everything that is still open is closed, from the inside out: none of it found its end.
-    private Fix CloserFix(int open)
-    {
-        bool oneLine = _input.Text.LineIndexOf(open) == _input.Text.LineIndexOf(Math.Max(open, _limit - 1));
-        string closers = string.Concat(_closers);
-        return new Fix($"write '{closers}' at the end", oneLine ? FixGrade.Safe : FixGrade.Choice, [new TextEdit(_input.Text.Span(_limit, 0), closers)]);
     }
 
     private void EndPiece(bool inBraces)
