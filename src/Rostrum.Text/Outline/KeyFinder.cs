@@ -45,17 +45,18 @@ internal sealed class KeyFinder(OutlineInput input)
     }
 
     /// <summary>What a line would say as a key if it had a colon at its end; a comment behind it is left out.</summary>
-    public OutlineScalar WithoutColon(int line, int at)
-    {
-        var scan = new HeadScan(input);
-        scan.Run(at, input.Lines[line].End);
-        return Bare(at, scan.LastEnd);
-    }
+    public OutlineScalar WithoutColon(int line, int at) => Bare(at, EndBeforeComment(at, input.Lines[line].End));
 
     /// <summary>True where a colon behind these words would make a key of them: they open no quote, or close it at their end.</summary>
     public bool ColonWouldHelp(SourceSpan words) =>
         words.Length > 0 && input.Content[words.Start] is var first && first is not ('{' or '[')
         && (first is not ('"' or '\'') || QuotedText.Read(input.Content, words.Start, words.End)?.End == words.End);
+
+    private int EndBeforeComment(int at, int end)
+    {
+        var scan = new HeadScan(input);
+        return scan.Run(at, end) < 0 ? scan.LastEnd : end;
+    }
 
     private KeyPlace? LongHead(int line, int at)
     {
@@ -102,7 +103,7 @@ internal sealed class KeyFinder(OutlineInput input)
     // A colon with no blank behind it, where a key is clearly meant.
     private int TightColon(int at, int end, bool keyExpected)
     {
-        int colon = keyExpected ? input.Content.IndexOf(':', at, end - at) : input.KnownKeyColon(at, end);
+        int colon = keyExpected ? input.Content.IndexOf(':', at, EndBeforeComment(at, end) - at) : input.KnownKeyColon(at, end);
         bool tight = colon > at && colon + 1 < end && !OutlineInput.IsSpace(input.Content[colon + 1]) && input.Content[colon + 1] != '/';
         return tight ? colon : -1;
     }

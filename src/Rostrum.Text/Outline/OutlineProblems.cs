@@ -129,8 +129,7 @@ internal static class OutlineProblems
         $"Behind '{Prose.Clip(key)}:' a blank is missing.",
         "Put a blank behind the colon.")
     {
-        // Before a '#' the blank would make a comment of what follows.
-        Fix = new Fix("put a blank behind the colon", StandsBefore(colon, '#') ? FixGrade.Choice : FixGrade.Safe, [new TextEdit(colon.Part(1, 0), " ")]),
+        Fix = new Fix("put a blank behind the colon", MayBeMeant(colon) ? FixGrade.Choice : FixGrade.Safe, [new TextEdit(colon.Part(1, 0), " ")]),
     };
 
     public static Diagnostic UnreadableCharacter(SourceSpan at, Fix removal) => new(
@@ -237,5 +236,11 @@ internal static class OutlineProblems
         Fix = grade is { } known ? new Fix("put a colon at the end of the line", known, [new TextEdit(words.Part(words.Length, 0), ":")]) : null,
     };
 
-    private static bool StandsBefore(SourceSpan sign, char next) => sign.End < sign.Source.Content.Length && sign.Source.Content[sign.End] == next;
+    // Before a '#' the blank would make a comment of what follows; between digits the colon belongs to a time.
+    private static bool MayBeMeant(SourceSpan colon)
+    {
+        string content = colon.Source.Content;
+        bool betweenDigits = colon.Start > 0 && char.IsAsciiDigit(content[colon.Start - 1]) && colon.End < content.Length && char.IsAsciiDigit(content[colon.End]);
+        return betweenDigits || (colon.End < content.Length && content[colon.End] == '#');
+    }
 }
