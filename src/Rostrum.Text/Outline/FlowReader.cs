@@ -258,7 +258,7 @@ internal sealed partial class FlowReader
         }
 
         bool prose = _input.Dialect.ProseKeys.Contains(key.Text) && !BlockReader.BracesOpenKeys(_input, _at, _limit);
-        return prose ? ReadProse() : ReadValue(inBraces);
+        return prose ? ReadProse(inBraces ? '}' : ']') : ReadValue(inBraces);
     }
 
     private void Report(Diagnostic problem)
