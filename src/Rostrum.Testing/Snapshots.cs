@@ -22,22 +22,7 @@ public static class Snapshots
     public static void Match(string received, string name, [CallerFilePath] string testFile = "")
     {
         ArgumentNullException.ThrowIfNull(received);
-        string stem = Path.Combine(Path.GetDirectoryName(testFile)!, $"{Path.GetFileNameWithoutExtension(testFile)}.{name}");
-        (string approvedPath, string receivedPath) = ($"{stem}.approved.txt", $"{stem}.received.txt");
-        if (TestFiles.IsSet(AcceptVariable))
-        {
-            TestFiles.WriteAt(approvedPath, $"{Normal(received)}\n");
-        }
-
-        string? approved = TestFiles.ReadAt(approvedPath);
-        if (approved is not null && Difference(approved, received) is null)
-        {
-            TestFiles.DeleteAt(receivedPath);
-            return;
-        }
-
-        TestFiles.WriteAt(receivedPath, $"{Normal(received)}\n");
-        throw new SnapshotException($"{(approved is null ? "Nothing is approved yet." : Difference(approved, received))}\nReceived: {receivedPath}");
+        Check(received, Path.Combine(Path.GetDirectoryName(testFile)!, $"{Path.GetFileNameWithoutExtension(testFile)}.{name}"), TestFiles.IsSet(AcceptVariable));
     }
 
     /// <summary>The first line in which two texts differ, in a sentence; null where they are equal.</summary>
@@ -55,6 +40,25 @@ public static class Snapshots
         }
 
         return null;
+    }
+
+    internal static void Check(string received, string stem, bool accept)
+    {
+        (string approvedPath, string receivedPath) = ($"{stem}.approved.txt", $"{stem}.received.txt");
+        if (accept)
+        {
+            TestFiles.WriteAt(approvedPath, $"{Normal(received)}\n");
+        }
+
+        string? approved = TestFiles.ReadAt(approvedPath);
+        if (approved is not null && Difference(approved, received) is null)
+        {
+            TestFiles.DeleteAt(receivedPath);
+            return;
+        }
+
+        TestFiles.WriteAt(receivedPath, $"{Normal(received)}\n");
+        throw new SnapshotException($"{(approved is null ? "Nothing is approved yet." : Difference(approved, received))}\nReceived: {receivedPath}");
     }
 
     private static string Normal(string text) => text.ReplaceLineEndings("\n").TrimEnd('\n');
