@@ -53,7 +53,7 @@ internal sealed partial class FormulaParser
     {
         int first = _at;
         int of = first;
-        while (of - first < 4 && _tokens[of].Kind is TokenKind.Word or TokenKind.Number && !_tokens[of].Is("of"))
+        while (of - first < 4 && _tokens[of].Kind is TokenKind.Word or TokenKind.Number && !Vocabulary.GrammarWords.Contains(_tokens[of].Text))
         {
             of++;
         }

@@ -220,7 +220,9 @@ internal sealed partial class FormulaParser
                 : Fail(FormulaProblems.Expected(Current.Span, Current.Text, "what is meant: a place, a mark or a thing"));
         }
 
-        if (senses.Any(s => IsOwnable(s.Symbol)) && !(senses.Any(s => IsLook(s.Symbol)) && _tokens[_at + length].Is("in")))
+        // `my sticks` is the place, `my sticks in …` and `my open shelves in …` are looks.
+        bool goesOnAsLook = TellsLook(senses) && (_tokens[_at + length].Is("in") || (!_steps && TellsLook(_names.Match(_tokens, _at + length).Senses)));
+        if (senses.Any(s => IsOwnable(s.Symbol)) && !goesOnAsLook)
         {
             int first = _at;
             _at += length;
