@@ -221,7 +221,7 @@ internal sealed partial class FormulaParser
         }
 
         // `my sticks` is the place, `my sticks in …` and `my open shelves in …` are looks.
-        bool goesOnAsLook = TellsLook(senses) && (_tokens[_at + length].Is("in") || (!_steps && TellsLook(_names.Match(_tokens, _at + length).Senses)));
+        bool goesOnAsLook = TellsLook(senses) && (_tokens[_at + length].Is("in") || LookGoesOnAt(_at + length));
         if (senses.Any(s => IsOwnable(s.Symbol)) && !goesOnAsLook)
         {
             int first = _at;
@@ -272,6 +272,13 @@ internal sealed partial class FormulaParser
         symbol is Kind or AttributeValue or Card or SpaceNoun or SlotNoun or AdjectiveName or Word { Subjects.Length: 1 }
             or Mark { Sort.Kind: SortKind.Truth } or ParameterName { Stands: Model.Look };
 
+    // The face at the end of a step belongs to the step.
+    private bool LookGoesOnAt(int at)
+    {
+        ImmutableArray<NameSense> senses = _names.Match(_tokens, at).Senses;
+        return TellsLook(senses) && !(_steps && senses.Any(s => s.Symbol is AdjectiveName { Adjective: Adjective.FaceUp or Adjective.FaceDown }));
+    }
+
     /// <summary>True where one of the meanings can be a word of a look.</summary>
     internal static bool TellsLook(ImmutableArray<NameSense> senses) => senses.Any(s => IsLook(s.Symbol));
 
@@ -287,14 +294,9 @@ internal sealed partial class FormulaParser
         int first = _at;
         var parts = ImmutableArray.CreateBuilder<Syntax.Name>();
         SkipArticle();
-        while (!_failed && IsLookAhead(preferKind: true))
+        while (!_failed && (parts.Count == 0 ? IsLookAhead(preferKind: true) : LookGoesOnAt(_at)))
         {
             (int length, ImmutableArray<NameSense> senses) = _names.Match(_tokens, _at);
-            if (_steps && parts.Count > 0 && senses.Any(s => s.Symbol is AdjectiveName { Adjective: Adjective.FaceUp or Adjective.FaceDown }))
-            {
-                break; // The face at the end of a step belongs to the step.
-            }
-
             int start = _at;
             _at += length;
             parts.Add(new Syntax.Name(WordsFrom(start), senses, SpanFrom(start)));

@@ -66,7 +66,9 @@ internal static class StepPrinter
         {
             null => "all",
             Syntax.Number { Amount: 1 } => "a",
-            _ => Sum(amount),
+            Syntax.Number => Sum(amount),
+            Syntax.Name name when !FormulaParser.TellsLook(name.Senses) => name.Words,
+            _ => $"({Sum(amount)})",
         };
         return $"move {number} {Sum(what)} from {Sum(from)} to {Sum(to)}";
     }
