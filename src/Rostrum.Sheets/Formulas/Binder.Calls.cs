@@ -56,7 +56,7 @@ internal sealed partial class Binder
             EndPick(call.Pick);
         }
 
-        if (operation.Id == Op.Groups && arguments.All(a => a is null))
+        if (operation.Id == Op.Groups && call.Parts.IsEmpty)
         {
             WrongParts(operation, call);
         }

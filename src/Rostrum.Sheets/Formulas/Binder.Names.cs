@@ -89,6 +89,11 @@ internal sealed partial class Binder
             }
         }
 
+        if (FormulaParser.TellsLook(owned.What.Senses))
+        {
+            return BindLookTerm(new Syntax.Looks(owned.Owner, [owned.What], owned.Span));
+        }
+
         problems.Add(Placed(FormulaProblems.NotOwned(owned.Span, owned.What.Words)));
         return Broken(owned);
     }

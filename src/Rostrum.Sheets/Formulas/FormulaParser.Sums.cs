@@ -222,7 +222,8 @@ internal sealed partial class FormulaParser
 
         // `my sticks` is the place, `my sticks in …` and `my open shelves in …` are looks.
         bool goesOnAsLook = TellsLook(senses) && (_tokens[_at + length].Is("in") || LookGoesOnAt(_at + length));
-        if (senses.Any(s => IsOwnable(s.Symbol)) && !goesOnAsLook)
+        bool isName = senses.Any(s => IsOwnable(s.Symbol)) || !TellsLook(senses);
+        if (isName && !goesOnAsLook)
         {
             int first = _at;
             _at += length;
