@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
 using Rostrum.Sheets.Formulas;
 using Rostrum.Sheets.Model;
-using Rostrum.Sheets.Steps;
 using Rostrum.Text;
-using Attribute = Rostrum.Sheets.Model.Attribute;
 
 namespace Rostrum.Sheets.Tests.Formulas;
 
@@ -68,6 +66,16 @@ internal static class BenchSheet
         var problems = new DiagnosticBag();
         Syntax syntax = new FormulaParser(Text(formula), declared.Names, problems).ReadAll();
         new Binder(declared, new Scope(), problems, []).Bind(syntax);
+        return problems.InOrder();
+    }
+
+    /// <summary>The same with the letters of the bench at hand.</summary>
+    public static ImmutableArray<Diagnostic> ProblemsWithLetters(string formula)
+    {
+        (Declarations declared, Vocabulary names, Scope scope) = WithLetters();
+        var problems = new DiagnosticBag();
+        Syntax syntax = new FormulaParser(Text(formula), names, problems).ReadAll();
+        new Binder(declared, scope, problems, []).Bind(syntax);
         return problems.InOrder();
     }
 }
