@@ -32,8 +32,12 @@ internal sealed partial class Binder
             Owner.Their => LookOwner.Theirs,
             _ => LookOwner.Anyone,
         };
-        return build.Build(owner, string.Join(' ', syntax.Parts.Select(p => p.Words)));
+        return build.Build(owner, string.Join(' ', syntax.Parts.Select(InWords)));
     }
+
+    // A parameter of an idiom is told in the words of the clause that uses it.
+    private static string InWords(Syntax.Name part) =>
+        part.Senses.Select(s => s.Symbol).OfType<ParameterName>().Select(p => p.Stands).OfType<Look>().FirstOrDefault()?.Words ?? part.Words;
 
     private Term BindPartOf(Syntax.PartOf part)
     {
@@ -113,6 +117,7 @@ internal sealed partial class Binder
         private Kind? _kind;
         private Card? _card;
         private Named? _spot;
+        private LookOwner _owner = LookOwner.Anyone;
 
         /// <summary>Two values of one attribute, which nothing has.</summary>
         public (AttributeValue First, AttributeValue Second)? Clash { get; private set; }
@@ -148,7 +153,7 @@ internal sealed partial class Binder
         }
 
         public Look Build(LookOwner owner, string words) =>
-            new(_kind ?? _values.Select(v => v.Attribute.Kind).FirstOrDefault(), _values.ToImmutable(), _card, owner, _traits.ToImmutable(), words) { SpotNoun = _spot };
+            new(_kind ?? _values.Select(v => v.Attribute.Kind).FirstOrDefault(), _values.ToImmutable(), _card, owner == LookOwner.Anyone ? _owner : owner, _traits.ToImmutable(), words) { SpotNoun = _spot };
 
         private void AddValue(AttributeValue value)
         {
@@ -166,6 +171,7 @@ internal sealed partial class Binder
             _kind ??= look.Kind;
             _card ??= look.Card;
             _spot ??= look.SpotNoun;
+            _owner = look.Owner;
             foreach (AttributeValue value in look.Values)
             {
                 AddValue(value);

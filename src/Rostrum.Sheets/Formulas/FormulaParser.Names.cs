@@ -103,7 +103,7 @@ internal sealed partial class FormulaParser
 
     private static bool IsNoun(Named symbol) =>
         IsFamily(symbol) || symbol is OperationName { Operation.Form: OperationForm.Noun } or StepName or Model.Attribute or Column or Table or Mark
-            or Place { EachPlayer: true } or Word { Subjects.Length: 1 } or ParameterName { Stands: Table or Word or Model.Attribute };
+            or Place { EachPlayer: true } or Word { Subjects.Length: 1 } or ParameterName { Stands: Table or Word or Column or Model.Attribute };
 
     private Syntax ReadCall(Syntax.Name function)
     {

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Rostrum.Sheets.Formulas;
 using Rostrum.Sheets.Idioms;
 using Rostrum.Sheets.Model;
@@ -25,8 +26,21 @@ internal sealed class LoadContext(GameFolder folder, IdiomLibrary idioms, Diagno
     /// <summary>What the letters of drawings stand for.</summary>
     public Dictionary<char, Named> Signs { get; } = [];
 
-    /// <summary>The meanings of words, filled as they are bound.</summary>
-    public List<WordMeaning?> Meanings { get; } = [];
+    /// <summary>The words by index, those of idioms included.</summary>
+    public List<Word> Words { get; } = [];
+
+    /// <summary>Adds a word of an idiom: name, subjects, meaning, place, the places that brought it in, the names at hand.</summary>
+    public Func<string, ImmutableArray<Subject>, OutlineNode, SourceSpan, ImmutableArray<SourceSpan>, Vocabulary, Word> AddWord { get; set; } =
+        (_, _, _, _, _, _) => throw new InvalidOperationException("Words are not read yet.");
+
+    /// <summary>The constants.</summary>
+    public List<NumberConstant> Numbers { get; } = [];
+
+    /// <summary>The marks.</summary>
+    public List<Mark> Marks { get; } = [];
+
+    /// <summary>How pieces are drawn.</summary>
+    public Appearance Appearance { get; set; } = Appearance.None;
 
     public IReadOnlyDictionary<string, RuleSource> Sources => _sources;
 

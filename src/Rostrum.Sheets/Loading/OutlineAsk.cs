@@ -83,7 +83,7 @@ internal static class OutlineAsk
         return isNumber ? number : Rostrum.Text.Prose.NumberOf(folded);
     }
 
-    /// <summary>The items of a list value, or the single text itself; commas and blanks part a bare text where <paramref name="splits"/> says so.</summary>
+    /// <summary>The items of a list value, or the single text itself.</summary>
     public static ImmutableArray<OutlineScalar> Items(LoadContext context, OutlineNode node, string what)
     {
         switch (node)

@@ -123,7 +123,7 @@ internal static class SheetProblems
         "ROS0404", Severity.Error, at, $"The law '{law}' demands nothing.", "Give it 'needs', 'forbids', 'must leave' or 'must not leave'.");
 
     public static Diagnostic NotYet(SourceSpan at, string what) => new(
-        "ROS0405", Severity.Error, at, $"{Prose.Sentence(what)} cannot be used yet.", "Leave it out for now; a later version answers it.");
+        "ROS0405", Severity.Warning, at, $"{Prose.Sentence(what)} is understood but not used yet.", "It may stay; answers that need it say so.");
 
     public static Diagnostic UnknownIdiom(SourceSpan at, string name, IEnumerable<string> known) =>
         UnknownWord(at, name, "an idiom of the library", known);
@@ -153,4 +153,34 @@ internal static class SheetProblems
     {
         Fix = near is null ? null : new Fix($"write '{near}'", FixGrade.Choice, [new TextEdit(at, near)]),
     };
+
+    public static Diagnostic NoShape(SourceSpan at, string board) => new(
+        "ROS0123", Severity.Error, at, $"The board '{Prose.Clip(board)}' has no shape.", "Add 'squares: 5 across 4 up' or a drawing under 'drawn'.");
+
+    public static Diagnostic UnknownBoardSign(SourceSpan at, string sign) => new(
+        "ROS0124", Severity.Error, at, $"'{Prose.Clip(sign)}' means nothing in the drawing of a board.", "Draw '.' for a space and '-' where there is none.");
+
+    public static Diagnostic NoForm(SourceSpan at, string place) => new(
+        "ROS0125", Severity.Error, at, $"The sheet does not say how '{Prose.Clip(place)}' holds things.", "Add 'heap of:', 'row of:', 'bag of:', 'deck of:' or 'hand of:' with what lies there.");
+
+    public static Diagnostic BadSign(SourceSpan at, string sign) => new(
+        "ROS0126", Severity.Error, at, $"'{Prose.Clip(sign)}' cannot be a sign of drawings.", "Take one letter or mark other than a digit and . - # _ ? / | ~ + [ ].");
+
+    public static Diagnostic NoNameColumn(SourceSpan at) => new(
+        "ROS0127", Severity.Error, at, "The table of cards has no column 'name'.", "Call the column with the cards' names 'name'.");
+
+    public static Diagnostic NoPoints(SourceSpan at, string clause) => new(
+        "ROS0128", Severity.Error, at, $"The clause '{Prose.Clip(clause)}' gives no points.", "Add 'points:', or an idiom.");
+
+    public static Diagnostic BindsNothing(SourceSpan at, string law) => new(
+        "ROS0129", Severity.Error, at, $"The law '{Prose.Clip(law)}' does not say which action it binds.", "Add 'binds:' with the name of an action.");
+
+    public static Diagnostic IdiomDoesNotScore(SourceSpan at, string idiom) => new(
+        "ROS0407", Severity.Error, at, $"The idiom '{idiom}' gives no points.", "Use it for a word or a condition, or take an idiom that scores.");
+
+    public static Diagnostic IdiomGivesNoValue(SourceSpan at, string idiom) => new(
+        "ROS0408", Severity.Error, at, $"The idiom '{idiom}' scores and gives no condition.", "Use it under 'score', or take an idiom that gives a condition.");
+
+    // `a sheet` stands for itself; the name of a section for what stands in it.
+    private static string Under(string section) => section.Contains(' ', StringComparison.Ordinal) && section != "open questions" ? section : $"an entry under '{section}'";
 }

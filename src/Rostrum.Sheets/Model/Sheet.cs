@@ -102,6 +102,9 @@ public sealed record Sheet
     /// <summary>The names that formulas may use.</summary>
     public required Formulas.Vocabulary Names { get; init; }
 
+    /// <summary>What the binder of outside words asks for.</summary>
+    internal Formulas.Declarations Scope { get; init; } = new();
+
     /// <summary>The board with this place.</summary>
     public BoardFacts Board(Place place) => Boards.First(b => ReferenceEquals(b.Place, place));
 
@@ -134,7 +137,11 @@ public sealed record CardTable(Kind Kind, ImmutableArray<Column> Columns, Immuta
 /// <param name="FrameSize">How many frame positions the cells need.</param>
 /// <param name="Cite">Where the rules say so.</param>
 /// <param name="Says">The card in words: its sentence, or null.</param>
-public sealed record CardRow(Card Card, int Count, ImmutableArray<Term> Cells, int FrameSize, Citation? Cite, string? Says);
+public sealed record CardRow(Card Card, int Count, ImmutableArray<Term> Cells, int FrameSize, Citation? Cite, string? Says)
+{
+    /// <summary>The values of the card's attributes, by <see cref="Attribute.Index"/>; -1 for an attribute that it lacks.</summary>
+    public ImmutableArray<int> Values { get; init; } = [];
+}
 
 /// <summary>A letter or sign of drawings.</summary>
 /// <param name="Sign">One character.</param>

@@ -130,6 +130,17 @@ public abstract record Term(Sort Sort, Origin Origin)
     /// <summary>Named alternatives: readings or a conflict.</summary>
     public sealed record Fork(Choice Choice, ImmutableArray<Term> Alternatives, Sort Sort, Origin Origin) : Term(Sort, Origin);
 
+    /// <summary>A value that an idiom says: the meaning stays below its name, so that an answer can speak in the idiom's words.</summary>
+    /// <param name="Inner">The meaning, in a frame of its own.</param>
+    /// <param name="Use">The idiom and its sentence.</param>
+    /// <param name="Sort">What it gives.</param>
+    /// <param name="Origin">The clause that uses it.</param>
+    public sealed record Idiomatic(Term Inner, IdiomUse Use, Sort Sort, Origin Origin) : Term(Sort, Origin)
+    {
+        /// <summary>How many frame positions the meaning needs; its frame begins empty.</summary>
+        public int FrameSize { get; init; }
+    }
+
     /// <summary>A part that the sheet leaves out.</summary>
     /// <param name="What">The author's name for it.</param>
     /// <param name="Low">Its stated lower bound; null where none is stated.</param>

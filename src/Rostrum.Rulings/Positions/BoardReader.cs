@@ -1,0 +1,113 @@
+using System.Collections.Immutable;
+using Rostrum.Sheets.Drawings;
+using Rostrum.Sheets.Model;
+using Rostrum.Text;
+using Rostrum.Text.Outline;
+
+namespace Rostrum.Rulings.Positions;
+
+/// <summary>Reads what lies on one board: a drawing, or a list of spaces with what lies there.</summary>
+/// <param name="reading">What the reader shares.</param>
+/// <param name="index">The board's index in <see cref="Sheet.Boards"/>.</param>
+/// <param name="seat">The 0-based seat whose board it is; null for the table.</param>
+internal sealed class BoardReader(PositionReading reading, int index, int? seat)
+{
+    private readonly BoardFacts _board = reading.Sheet.Boards[index];
+    private readonly Stack[] _stacks = [.. Enumerable.Repeat(Stack.NotGiven, reading.Sheet.Boards[index].Spaces.Length)];
+    private readonly ThingSpot _spot = new(PlaceForm.Board, [], seat, $"'{reading.Sheet.Boards[index].Place.Name}'");
+
+    private string Told => $"'{_board.Place.Name}'";
+
+    /// <summary>The content of every space, in order; not given where it is not written or cannot be read.</summary>
+    public ImmutableArray<Stack> Read(OutlineNode node)
+    {
+        switch (node)
+        {
+            case OutlineScalar text:
+                Draw(DrawingText.Read(text, reading.Problems));
+                break;
+            case OutlineMapping spaces:
+                List(spaces);
+                break;
+            case OutlineSequence { Items.Length: 0 }:
+                Array.Fill(_stacks, Stack.Empty);
+                break;
+            default:
+                reading.Problems.Add(PositionProblems.WantedEntries(node.Span, $"a drawing of {Told}, or its spaces", $"{FirstSpace}: iron jug"));
+                break;
+        }
+
+        return [.. _stacks];
+    }
+
+    private string FirstSpace => _board.Spaces.IsEmpty ? "A1" : _board.Spaces[0].Name.Name;
+
+    private void Draw(DrawingText drawing)
+    {
+        var cells = new CellReader(reading, _spot);
+        foreach (PlacedCell cell in new BoardDrawing(reading, _board, drawing).Cells())
+        {
+            if (cell.Space is { } space)
+            {
+                ReadCell(cells, space, cell.Span);
+            }
+            else if (cell.Span.Text != CellSigns.NoSpace)
+            {
+                bool certain = cell.Span.Text is CellSigns.Free or CellSigns.NotGiven;
+                reading.Problems.Add(PositionProblems.NoSpaceThere(cell.Span, cell.Name, Told, certain ? FixGrade.Safe : FixGrade.Choice));
+            }
+        }
+    }
+
+    private void ReadCell(CellReader cells, int space, SourceSpan cell)
+    {
+        if (cell.Text == CellSigns.NoSpace)
+        {
+            reading.Problems.Add(PositionProblems.SpaceIsThere(cell, _board.Spaces[space].Name.Name, Told));
+            return;
+        }
+
+        Stack content = cell.Text switch
+        {
+            CellSigns.Free => Stack.Empty,
+            CellSigns.NotGiven => Stack.NotGiven,
+            _ => cells.Read(cell),
+        };
+        Put(space, content, cell);
+    }
+
+    // A board that is named is complete: what its list leaves out is empty.
+    private void List(OutlineMapping spaces)
+    {
+        Array.Fill(_stacks, Stack.Empty);
+        foreach (OutlineEntry entry in spaces.Entries)
+        {
+            string name = WordCutter.Fold(entry.Key.Text);
+            if (_board.Spaces.FirstOrDefault(s => s.Name.Name == name) is not { } space)
+            {
+                reading.Problems.Add(PositionProblems.UnknownSpace(WordCutter.WordsOf(entry.Key), name, Told, [.. _board.Spaces.Select(s => s.Name.Name)]));
+            }
+            else if (reading.Spots.TryGetValue(SpotOf(space.Name.Index), out SourceSpan first))
+            {
+                reading.Problems.Add(PositionProblems.SpaceTwice(entry.Key.Span, name, first));
+            }
+            else
+            {
+                Put(space.Name.Index, ContentReader.Read(reading, entry.Value, _spot), entry.Value.Span);
+            }
+        }
+    }
+
+    private void Put(int space, Stack content, SourceSpan at)
+    {
+        if (content.Things.Length > (_board.MostInSpace ?? int.MaxValue))
+        {
+            reading.Problems.Add(PositionProblems.TooManyInSpace(at, _board.Spaces[space].Name.Name, content.Things.Length, _board.MostInSpace!.Value));
+        }
+
+        reading.Spots[SpotOf(space)] = at;
+        _stacks[space] = content;
+    }
+
+    private PositionSpot SpotOf(int space) => new(true, index, seat ?? 0, space);
+}

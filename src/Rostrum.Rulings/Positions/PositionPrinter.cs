@@ -1,0 +1,68 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Text;
+using Rostrum.Sheets.Model;
+using Rostrum.Text.Outline;
+
+namespace Rostrum.Rulings.Positions;
+
+/// <summary>Writes a position in the format in which positions are read, in one fixed way.</summary>
+/// <remarks>Reading the text with the same sheet gives an equal position. A file of an author is never printed: it is edited in place, see
+/// <see cref="PositionFile"/>.</remarks>
+public static class PositionPrinter
+{
+    /// <summary>The text of a position: variants, number of players, what lies on the table, then seat by seat, then whose turn it is. Places in
+    /// which nothing is given are left out.</summary>
+    /// <param name="position">What is printed; its name is not part of the text.</param>
+    /// <returns>Lines that end in LF.</returns>
+    public static string Print(Position position)
+    {
+        ArgumentNullException.ThrowIfNull(position);
+        var text = new StringBuilder();
+        if (!position.Sheet.VariantsOn.IsEmpty)
+        {
+            text.Append(CultureInfo.InvariantCulture, $"variants: [{string.Join(", ", position.Sheet.VariantsOn.Select(Key))}]\n");
+        }
+
+        text.Append(CultureInfo.InvariantCulture, $"players: {position.Seats}\n");
+        text.Append(Places(position, null, ""));
+        var seats = new SeatWords(position.Sheet);
+        for (int seat = 0; seat < position.Seats; seat++)
+        {
+            string places = Places(position, seat, "  ");
+            text.Append(places.Length == 0 ? "" : $"{Key(seats.NameOf(seat))}:\n{places}");
+        }
+
+        return text.Append(CultureInfo.InvariantCulture, $"turn of: {Key(seats.NameOf(position.Me))}\n").ToString();
+    }
+
+    /// <summary>A name as a key or a text of an outline: in quotes where a sign in it would mean something.</summary>
+    internal static string Key(string name) =>
+        name.All(c => char.IsLetterOrDigit(c) || c is ' ' or '-' or '\'' or '_') && name.Length > 0 && name[0] is not ('-' or '\'') ? name : OutlineQuotes.Quote(name);
+
+    private static string Places(Position position, int? seat, string margin)
+    {
+        Sheet sheet = position.Sheet;
+        int at = seat ?? 0;
+        bool eachPlayer = seat is not null;
+        IEnumerable<string> boards = sheet.Boards.Select((board, i) => board.Place.EachPlayer == eachPlayer && IsGiven(position.Boards[i][at])
+            ? new BoardPrinter(sheet, board, seat).Print(position.Boards[i][at], margin)
+            : "");
+        IEnumerable<string> places = sheet.Places.Select((place, i) => place.Place.EachPlayer == eachPlayer && IsGiven(position.Places[i][at])
+            ? $"{margin}{Key(place.Place.Name)}: {PlaceText(sheet, place, position.Places[i][at], seat)}\n"
+            : "");
+        IEnumerable<string> marks = sheet.Marks.Select(mark => mark.EachPlayer == eachPlayer && position.Marks[mark.Index][at] is { } value
+            ? $"{margin}{Key(mark.Name)}: {Key(MarkReader.Tell(sheet, mark, value))}\n"
+            : "");
+        return string.Concat(boards.Concat(places).Concat(marks));
+    }
+
+    private static bool IsGiven(ImmutableArray<Stack> content) => content.Any(s => s.IsGiven);
+
+    private static string PlaceText(Sheet sheet, PlaceFacts place, ImmutableArray<Stack> content, int? seat)
+    {
+        var spot = new ThingSpot(place.Place.Form, place.Holds, seat, "");
+        var words = new ThingPrinter(sheet);
+        return place.Slots == 0 ? words.Print(content[0], spot) : $"[{string.Join(", ", content.Select(c => words.Print(c, spot)))}]";
+    }
+}

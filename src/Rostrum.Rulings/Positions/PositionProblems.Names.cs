@@ -1,0 +1,77 @@
+using Rostrum.Sheets.Model;
+using Rostrum.Text;
+
+namespace Rostrum.Rulings.Positions;
+
+/// <content>Messages about names in a position (ROS0221 to ROS0229).</content>
+internal static partial class PositionProblems
+{
+    public static Diagnostic UnknownPlace(SourceSpan at, string found, string where, IReadOnlyCollection<string> known) =>
+        Near("ROS0221", at, $"The sheet knows nothing called '{Prose.Clip(found)}' that {where} could have.", found, known);
+
+    public static Diagnostic NotWritten(SourceSpan at, string found) => new(
+        "ROS0221", Severity.Error, at, $"A position does not say what lies in the {found}: it is what no other place holds.", "Leave the line out.");
+
+    public static Diagnostic UnknownThing(SourceSpan at, string found, IReadOnlyCollection<string> known, string? near) => new(
+        "ROS0222", Severity.Error, at, $"Nothing in the sheet is called '{Prose.Clip(found)}'.", near is null ? Known(known) : $"Did you mean '{near}'?")
+    {
+        Fix = near is null ? null : Fix.Replace(at, near),
+    };
+
+    public static Diagnostic WantsBrackets(SourceSpan at) => new(
+        "ROS0222", Severity.Error, at, "Several things stand here without brackets.", "Write them as a list: '[iron jug, 2 ash bowls]'.")
+    {
+        Fix = new Fix("put it in brackets", FixGrade.Safe, [new TextEdit(at.Part(0, 0), "["), new TextEdit(at.Part(at.Length, 0), "]")]),
+    };
+
+    public static Diagnostic UnknownSign(SourceSpan at, string sign, IEnumerable<DrawingSign> known) => new(
+        "ROS0223", Severity.Error, at, $"No sign '{sign}' is declared, so this cell cannot be read.",
+        known.Any() ? $"Declared are {Prose.And(known.Select(s => $"{s.Sign} ({s.Stands.Name})"))}." : "Declare it under 'signs' in the sheet, as in 'signs: {j: jug}'.");
+
+    public static Diagnostic NothingBetween(SourceSpan at) => new(
+        "ROS0223", Severity.Error, at, "This cell joins nothing with '+'.", "Write the things of a stack from the lowest up, as in 'ja+bi'.");
+
+    public static Diagnostic UnknownSpace(SourceSpan at, string found, string board, IReadOnlyCollection<string> known) =>
+        Near("ROS0224", at, $"{Prose.Sentence(board)} has no space '{Prose.Clip(found)}'.", found, known);
+
+    public static Diagnostic UnknownLabel(SourceSpan at, string found, string lines, string board, IReadOnlyCollection<string> known) => new(
+        "ROS0225", Severity.Error, at, $"{Prose.Sentence(board)} has no {lines} '{Prose.Clip(found)}'.",
+        $"It has {Prose.And(known)}; if another form of the board is meant, name it under 'variants'.");
+
+    public static Diagnostic UnknownSeat(SourceSpan at, string found, IReadOnlyCollection<string> names)
+    {
+        Diagnostic problem = Near("ROS0226", at, $"'{Prose.Clip(found)}' is no seat.", found, names);
+        return names.Count > 0 ? problem : problem with { Hint = "Write 'seat' and its number, such as 'seat 1'." };
+    }
+
+    public static Diagnostic SeveralKinds(SourceSpan at, string found, IEnumerable<Kind> kinds) => new(
+        "ROS0227", Severity.Error, at, $"'{Prose.Clip(found)}' may be {Prose.Or(kinds.Select(k => Prose.A(k.Name)))}.", "Add the name of the kind.");
+
+    public static Diagnostic BelongsToSeats(SourceSpan at, string place) => new(
+        "ROS0228", Severity.Error, at, $"Every player has '{place}', so this does not say whose it is.", "Write it under a seat, such as 'seat 1'.");
+
+    public static Diagnostic BelongsToTable(SourceSpan at, string place) => new(
+        "ROS0228", Severity.Error, at, $"'{place}' belongs to no player but to the table.", "Write it at the margin, not under a seat.");
+
+    public static Diagnostic UnknownVerdict(SourceSpan at, string found) =>
+        Near("ROS0229", at, $"'{Prose.Clip(found)}' is no answer.", found, ["legal", "illegal", "unsettled", "yes", "no"]);
+
+    public static Diagnostic UnknownExpectation(SourceSpan at, string found, IReadOnlyCollection<string> known) =>
+        Near("ROS0229", at, $"'{Prose.Clip(found)}' is not something that can be expected here.", found, known);
+
+    private static Diagnostic Near(string id, SourceSpan at, string message, string found, IReadOnlyCollection<string> known)
+    {
+        string? near = NearSpelling.Find(found, known);
+        return new Diagnostic(id, Severity.Error, at, message, near is null ? Known(known) : $"Did you mean '{near}'?")
+        {
+            Fix = near is null ? null : Fix.Replace(at, near),
+        };
+    }
+
+    private static string Known(IReadOnlyCollection<string> known) => known.Count switch
+    {
+        0 => "The sheet names nothing that could stand here.",
+        <= 12 => $"Known are {Prose.And(known.Select(k => $"'{k}'"))}.",
+        _ => $"Known are {Prose.And(known.Take(11).Select(k => $"'{k}'"))} and others.",
+    };
+}

@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+using Rostrum.Rulings.Positions;
+using Rostrum.Sheets.Model;
+
+namespace Rostrum.Rulings.Tallies;
+
+/// <summary>What a position scores for one seat, and why: a derivation whose lines add up to the total.</summary>
+/// <remarks>Where every line is certain, the total is their sum, and each line is the sum of its parts; both are established in
+/// the reckoner and the explainer and held by property tests. All open readings are at their first alternative.</remarks>
+/// <param name="Seat">The 0-based seat that is counted.</param>
+/// <param name="Total">The total; bounds where facts are not given or not modelled. Lines named in <paramref name="Without"/> are left out of it.</param>
+/// <param name="Lines">One for each scoring clause, in the order of the sheet.</param>
+/// <param name="Without">The clauses of which nothing is known, not even a bound: the total is without them. Usually empty.</param>
+/// <param name="Readings">The alternatives of each open choice that makes a difference here; empty where none does.</param>
+/// <param name="NotModelled">What the sheet does not say and the tally would need.</param>
+/// <param name="NotGiven">What the position does not say and the tally would need.</param>
+public sealed record Tally(
+    int Seat,
+    Points Total,
+    ImmutableArray<TallyLine> Lines,
+    ImmutableArray<string> Without,
+    ImmutableArray<TallyReading> Readings,
+    ImmutableArray<string> NotModelled,
+    ImmutableArray<string> NotGiven)
+{
+    /// <summary>The total as a person says it: <c>35</c>, <c>at least 20</c>, <c>31 without bowls</c>.</summary>
+    public string TotalInWords => Without.IsEmpty ? Total.InWords : $"{Total.InWords} without {Rostrum.Text.Prose.And(Without)}";
+
+    /// <summary>Counts a position.</summary>
+    /// <param name="position">What lies where; facts may be missing.</param>
+    /// <param name="seat">The 0-based seat that is counted.</param>
+    public static Tally Of(Position position, int seat)
+    {
+        ArgumentNullException.ThrowIfNull(position);
+        ArgumentOutOfRangeException.ThrowIfNegative(seat);
+        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(seat, position.Seats);
+        return new TallyBuilder(position, seat).Build();
+    }
+}
+
+/// <summary>What one scoring clause gives.</summary>
+/// <param name="Clause">Its name.</param>
+/// <param name="Sentence">The author's sentence, else that of its idiom, else its formula.</param>
+/// <param name="Cite">Where the rules say so; null where the sheet names no page.</param>
+/// <param name="Points">What it gives.</param>
+/// <param name="Because">The parts, which add up to <paramref name="Points"/> where that is certain; never empty.</param>
+public sealed record TallyLine(string Clause, string Sentence, Citation? Cite, Points Points, ImmutableArray<TallyPart> Because)
+{
+    /// <summary>The citation in words; <c>no page</c> where there is none.</summary>
+    public string CiteInWords => Citation.Tell(Cite);
+}
+
+/// <summary>A part of a line.</summary>
+/// <param name="Text">Why, as a sentence without a full stop.</param>
+/// <param name="Spaces">The names of the spaces that it points at; may be empty.</param>
+/// <param name="Points">What it gives.</param>
+public sealed record TallyPart(string Text, ImmutableArray<string> Spaces, Points Points);
+
+/// <summary>What a clause and the total would be by one alternative of an open choice, the other open choices at their first.</summary>
+/// <param name="Clause">The scoring clause.</param>
+/// <param name="Name">The name of the alternative.</param>
+/// <param name="Points">What the clause gives.</param>
+/// <param name="Total">The total.</param>
+/// <param name="Choice">The choice.</param>
+public sealed record TallyReading(string Clause, string Name, Points Points, Points Total, Choice Choice);

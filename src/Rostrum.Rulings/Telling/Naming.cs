@@ -1,0 +1,150 @@
+using System.Collections.Immutable;
+using Rostrum.Rulings.Evaluation;
+using Rostrum.Rulings.Positions;
+using Rostrum.Sheets.Model;
+using Rostrum.Text;
+
+namespace Rostrum.Rulings.Telling;
+
+/// <summary>Says spaces, things, lines and missing facts in the words of the sheet, to somebody at the table.</summary>
+/// <param name="sheet">Gives the words.</param>
+/// <param name="me">The 0-based seat that is spoken to as "you".</param>
+internal sealed class Naming(Sheet sheet, int me)
+{
+    /// <summary>A seat: its name, else its number counted from 1.</summary>
+    public string Seat(int seat) => seat < sheet.SeatNames.Length ? sheet.SeatNames[seat] : $"seat {seat + 1}";
+
+    /// <summary>A space by its name; with its owner where that is not who is spoken to.</summary>
+    public string Space(int board, int seat, int index)
+    {
+        BoardFacts facts = sheet.Boards[board];
+        string name = facts.Spaces[index].Name.Name;
+        return facts.Place.EachPlayer && seat != me ? $"{name} of {Seat(seat)}" : name;
+    }
+
+    /// <summary>A value in words.</summary>
+    public string Of(Value value) => value switch
+    {
+        Value.Nothing => "nothing",
+        Value.Number number => Number(number),
+        Value.Truth truth => truth.Is switch { Kleene.Yes => "yes", Kleene.No => "no", _ => "unknown" },
+        Value.SpaceAt space => Space(space.Board, space.Seat, space.Index),
+        Value.SlotAt slot => Slot(slot.Place, slot.Index),
+        Value.PlaceAt place => Place(place.Place, place.Seat),
+        Value.ThingAt thing => ThingWithPlace(thing),
+        Value.CardIs card => card.Card.Name,
+        Value.PlayerAt player => player.Seat == me ? "you" : Seat(player.Seat),
+        Value.DirectionIs direction => direction.Direction.Name,
+        Value.LineAt line => Line(line),
+        Value.FitAt fit => Prose.And(SpacesOf(fit)),
+        Value.AttributeIs attribute => attribute.Which.Name,
+        Value.LookIs look => look.Look.Words,
+        Value.TextIs text => text.Words,
+        Value.Many many => many.Members.IsEmpty ? "none" : Prose.And(many.Members.Select(m => Of(m.Value))),
+        Value.DrawingIs => "the drawing",
+        _ => "unknown",
+    };
+
+    /// <summary>The names of the spaces that a value lies on; empty for one that lies on none.</summary>
+    public ImmutableArray<string> SpacesOf(Value value) => value switch
+    {
+        Value.SpaceAt space => [Space(space.Board, space.Seat, space.Index)],
+        Value.ThingAt { Spot: { Kind: SpotKind.Space } spot } => [Space(spot.Place, spot.Seat, spot.Part)],
+        Value.FitAt fit => [.. fit.Placement.Spaces.Where((_, i) => fit.Drawing.Cells[i].Asks is not null || fit.Drawing.Cells[i].Alike is not null || fit.Drawing.Cells[i].IsEmpty)
+            .Order().Select(s => Space(fit.Board, fit.Seat, s)).OrderBy(s => s, StringComparer.Ordinal)],
+        Value.Many many => [.. many.Members.SelectMany(m => SpacesOf(m.Value)).Distinct()],
+        _ => [],
+    };
+
+    /// <summary>The words that tell a thing, such as <c>cracked copper jug</c>; what is not given is left out.</summary>
+    public string Look(Thing thing)
+    {
+        if (thing.Card is not null)
+        {
+            return thing.Card.Name;
+        }
+
+        if (thing.Kind is null)
+        {
+            return "thing";
+        }
+
+        ImmutableArray<AttributeFacts> facts = sheet.KindOf(thing.Kind).Attributes;
+        AttributeFacts[] attributes = [.. facts.Where(a => !a.Attribute.IsState)];
+        IEnumerable<string> states = facts.Where(a => a.Attribute.IsState && !a.HoldsPlayer && thing.Values[a.Attribute.Index] is > 0).Select(a => ValueName(thing, a)!);
+        string[] words = [.. states, .. attributes.Reverse().Select(a => ValueName(thing, a)).OfType<string>()];
+        bool namesItself = attributes.Length >= 2 && thing.Values[attributes[0].Attribute.Index] is not null;
+        return string.Join(' ', namesItself ? words : [.. words, thing.Kind.Name]);
+    }
+
+    /// <summary>A thing with an article and where it lies: <c>the ash bowl on A2</c>.</summary>
+    public string ThingWithPlace(Value.ThingAt at)
+    {
+        string look = Look(at.Thing);
+        return at.Thing.Card is not null ? look : at.Spot.Kind == SpotKind.Space
+            ? $"the {look} on {Space(at.Spot.Place, at.Spot.Seat, at.Spot.Part)}"
+            : $"the {look}";
+    }
+
+    /// <summary>A place with its owner: <c>your sticks</c>.</summary>
+    public string Place(Place place, int seat) =>
+        !place.EachPlayer ? $"the {place.Name}" : seat == me ? $"your {place.Name}" : $"{place.Name} of {Seat(seat)}";
+
+    /// <summary>A fact that is not given, as something that a person could go and look at.</summary>
+    public string Fact(Blank blank)
+    {
+        string spot = SpotName(blank.Spot);
+        return blank.Aspect switch
+        {
+            Aspect.Content or Aspect.Mark => spot,
+            Aspect.Kind => $"what the thing {Where(blank.Spot)} is",
+            Aspect.Value => $"the {blank.Attribute!.Name} of the {blank.Attribute.Kind.Name} {Where(blank.Spot)}",
+            Aspect.Card => $"which card lies {Where(blank.Spot)}",
+            Aspect.Owner => $"whose the thing {Where(blank.Spot)} is",
+            _ => $"whether the card {Where(blank.Spot)} lies face up",
+        };
+    }
+
+    private static string? ValueName(Thing thing, AttributeFacts facts) => thing.Values[facts.Attribute.Index] is { } index ? facts.Values[index].Name : null;
+
+    private static string Number(Value.Number number) => (number.Low, number.High) switch
+    {
+        ({ } low, { } high) when low == high => Number(low),
+        ({ } low, { } high) => $"{Number(low)} to {Number(high)}",
+        ({ } low, null) => $"at least {Number(low)}",
+        (null, { } high) => $"at most {Number(high)}",
+        _ => "an unknown number",
+    };
+
+    private static string Number(long number) => number < 0 ? $"minus {-number}" : $"{number}";
+
+    private string Line(Value.LineAt line)
+    {
+        ImmutableArray<string> labels = line.Family.AreColumns ? sheet.Boards[line.Board].Columns : sheet.Boards[line.Board].Rows;
+        return $"{line.Family.Name} {labels[line.Index]}";
+    }
+
+    private string Slot(int place, int index)
+    {
+        PlaceFacts facts = sheet.Places[place];
+        return facts.Slots > 0 ? $"{facts.SlotNoun?.Name ?? $"{facts.Place.Name}"} {index + 1}" : $"the {facts.Place.Name}";
+    }
+
+    private string SpotName(Spot spot) => spot.Kind switch
+    {
+        SpotKind.Space => $"{sheet.Boards[spot.Place].Noun.Name} {Space(spot.Place, spot.Seat, spot.Part)}",
+        SpotKind.Slot when sheet.Places[spot.Place].Slots > 0 => Slot(spot.Place, spot.Part),
+        SpotKind.Slot => Place(sheet.Places[spot.Place].Place, spot.Seat),
+        SpotKind.Mark => MarkName(spot),
+        SpotKind.Outside => spot.Place == -2 ? "the box" : "the supply",
+        _ => "the thing that is spoken of",
+    };
+
+    private string MarkName(Spot spot) => sheet.Marks[spot.Place] is { EachPlayer: true } mark
+        ? spot.Seat == me ? $"your {mark.Name}" : $"{mark.Name} of {Seat(spot.Seat)}"
+        : $"the {sheet.Marks[spot.Place].Name}";
+
+    private string Where(Spot spot) => spot.Kind == SpotKind.Space
+        ? $"on {Space(spot.Place, spot.Seat, spot.Part)}"
+        : spot.Kind == SpotKind.Nowhere ? "at hand" : $"in {SpotName(spot)}";
+}

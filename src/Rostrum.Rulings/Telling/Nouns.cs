@@ -1,0 +1,52 @@
+using Rostrum.Sheets.Model;
+
+namespace Rostrum.Rulings.Telling;
+
+/// <summary>Finds the words for what a formula goes through: <c>whole plates</c>, <c>sticks</c>.</summary>
+internal static class Nouns
+{
+    /// <summary>The look that the elements of a pick have; null where the formula does not say in so many words.</summary>
+    public static Look? Of(Pick pick) => InWhere(pick.Where) ?? InDomain(pick.Domain);
+
+    /// <summary>The words for so many of a look.</summary>
+    public static string Count(long number, Look look) => $"{number} {(number is 1 or -1 ? look.Words : Many(look))}";
+
+    /// <summary>The plural of a look: its last word in the plural.</summary>
+    public static string Many(Look look)
+    {
+        IEnumerable<(string One, string Many)> names = look.Values.Select(v => (v.Name, v.Plural)).Concat(look.Kind is { } kind ? [(kind.Name, kind.Plural)] : []);
+        foreach ((string one, string many) in names)
+        {
+            if (look.Words.EndsWith(one, StringComparison.OrdinalIgnoreCase))
+            {
+                return string.Concat(look.Words.AsSpan(0, look.Words.Length - one.Length), many);
+            }
+        }
+
+        return look.Words;
+    }
+
+    /// <summary>The words for so many things of a place that holds one kind.</summary>
+    public static string Count(long number, Kind kind) => $"{number} {(number is 1 or -1 ? kind.Name : kind.Plural)}";
+
+    /// <summary>The kind of the things that a pick goes through; null where it is not known.</summary>
+    public static Kind? KindOf(Pick pick) => pick.Element.Of as Kind;
+
+    private static Look? InWhere(Term? where) => where switch
+    {
+        Term.Matches { Looks: [var look], Subject: Term.Variable } when HasNoun(look) => look,
+        Term.Apply { Operation.Id: Op.And } and => and.Arguments.Select(InWhere).FirstOrDefault(l => l is not null),
+        _ => null,
+    };
+
+    private static Look? InDomain(Term domain) => domain switch
+    {
+        Term.Within { Look: var look } when HasNoun(look) => look,
+        Term.Filtered filtered => InWhere(filtered.Through.Where) ?? InDomain(filtered.Through.Domain),
+        Term.Apply { Pick: { } pick, Operation.Id: not Op.Groups } => Of(pick),
+        Term.Apply { Pick: { } pick } => Of(pick),
+        _ => null,
+    };
+
+    private static bool HasNoun(Look look) => look.Kind is not null || look.Values.Length > 0;
+}

@@ -1,0 +1,95 @@
+using Rostrum.Rulings.Evaluation;
+using Rostrum.Sheets.Model;
+
+namespace Rostrum.Rulings.Telling;
+
+/// <content>Tests with <c>is</c>, and what formulas are called.</content>
+internal sealed partial class Teller
+{
+    private Tale TellTest(Term.Apply test, Value[] frame)
+    {
+        Value[] values = [.. test.Arguments.Select(a => evaluator.Evaluate(a!, frame))];
+        Kleene holds = evaluator.Ask(test, frame).Is;
+        if (holds == Kleene.Unknown)
+        {
+            return TellOther(test, frame);
+        }
+
+        string not = holds == Kleene.Yes ? "" : "not ";
+        Term first = test.Argument(0);
+        string text = test.Operation.Id switch
+        {
+            Op.IsNothing => holds == Kleene.Yes ? TellAbsent(first, frame) : $"{Phrase(first, frame)} is {naming.Of(values[0])}",
+            Op.NextTo => $"{naming.Of(values[0])} and {naming.Of(values[1])} are {not}neighbours",
+            Op.In => $"{naming.Of(values[0])} is {not}in {Container(test.Argument(1), frame)}",
+            Op.Same => TellSame(test, values, holds == Kleene.Yes, frame),
+            Op.Between => $"{Measured(first, values[0], frame)} {not}between {naming.Of(values[1])} and {naming.Of(values[2])}",
+            _ => $"{Measured(first, values[0], frame)} {not}{test.Operation.Name[3..]} {Amount(test.Argument(1), values[1], frame)}",
+        };
+        return new Tale(text, [.. values.SelectMany(v => naming.SpacesOf(v)).Distinct()]);
+    }
+
+    private string TellAbsent(Term term, Value[] frame) => term switch
+    {
+        Term.Apply { Operation.Id: Op.TopOf } top => $"{Phrase(top.Argument(0), frame)} is empty",
+        Term.Apply { Operation.Id: Op.Step } step => $"there is nothing {Phrase(step, frame)}",
+        _ => $"{Phrase(term, frame)} is nothing",
+    };
+
+    private string TellSame(Term.Apply test, Value[] values, bool holds, Value[] frame)
+    {
+        string first = Phrase(test.Argument(0), frame);
+        string value = naming.Of(values[0]);
+        string start = first == value ? first : $"{first} is {value}";
+        return holds ? (first == value ? $"{first} is {naming.Of(values[1])}" : start)
+            : first == value ? $"{first} is not {naming.Of(values[1])}" : $"{start}, not {naming.Of(values[1])}";
+    }
+
+    /// <summary>A number with what it counts and its verb: <c>3 plates are</c>.</summary>
+    private string Measured(Term term, Value value, Value[] frame)
+    {
+        string amount = Amount(term, value, frame);
+        bool isMany = value is Value.Number { IsKnown: true, Low: not 1 } && amount.Contains(' ', StringComparison.Ordinal);
+        return $"{amount} {(isMany ? "are" : "is")}";
+    }
+
+    /// <summary>A number with what it counts: <c>3 plates</c>.</summary>
+    public string Amount(Term term, Value value, Value[] frame)
+    {
+        if (value is Value.Number { IsKnown: true, Low: { } number } && term is Term.Apply { Operation.Id: Op.Count, Pick: { } pick })
+        {
+            return Nouns.Of(pick) is { } look ? Nouns.Count(number, look)
+                : Nouns.KindOf(pick) is { } kind ? Nouns.Count(number, kind)
+                : pick.Element.Kind == SortKind.Space ? $"{number} {(number == 1 ? "space" : "spaces")}" : $"{number}";
+        }
+
+        return value is Value.Nothing ? "nothing" : term is Term.Number or Term.Apply ? naming.Of(value) : $"{Phrase(term, frame)} {naming.Of(value)}";
+    }
+
+    /// <summary>What a formula is called, in a few words.</summary>
+    public string Phrase(Term term, Value[] frame) => term switch
+    {
+        Term.Variable or Term.CardNamed or Term.SpaceNamed or Term.PlaceOf or Term.LineOf or Term.Me or Term.Number or Term.Value or Term.Seat =>
+            naming.Of(evaluator.Evaluate(term, frame)),
+        Term.Property property => $"the {property.Attribute.Name} of {Phrase(property.Subject, frame)}",
+        Term.CardCell cell => $"the {cell.Column.Name} of {Phrase(cell.Subject, frame)}",
+        Term.LookUp lookUp => $"the {lookUp.Table.Name} of {Phrase(lookUp.Key, frame)}",
+        Term.MarkOf mark => mark.Mark.EachPlayer ? $"your {mark.Mark.Name}" : $"the {mark.Mark.Name}",
+        Term.Constant constant => constant.Which.Name,
+        Term.Apply { Operation.Id: Op.TopOf } top when evaluator.Evaluate(top, frame) is Value.ThingAt thing => naming.Of(thing),
+        Term.Apply { Operation.Id: Op.Step } step => $"{Direction(step)} {Phrase(step.Argument(0), frame)}",
+        Term.Apply { Operation.Form: OperationForm.Noun } noun => $"the {noun.Operation.Name} of {Phrase(noun.Argument(0), frame)}",
+        Term.Call { Subjects: [var subject] } call => $"the {call.Word.Name} of {Phrase(subject, frame)}",
+        Term.Call { Subjects.IsEmpty: true } call => $"the {call.Word.Name}",
+        _ => $"'{Rostrum.Text.Prose.Clip(term.Origin.At.Text, 60)}'",
+    };
+
+    private string Container(Term term, Value[] frame) => term switch
+    {
+        Term.Apply { Operation.Id: Op.SpacesOf or Op.ThingsIn or Op.SlotsOf } held => Phrase(held.Argument(0), frame),
+        _ => Phrase(term, frame),
+    };
+
+    private static string Direction(Term.Apply step) =>
+        step.Arguments[1] is Term.DirectionNamed { Direction.Name: var name } ? name is "above" or "below" ? name : $"{name} of" : "beside";
+}

@@ -1,0 +1,144 @@
+using System.Collections.Immutable;
+using Rostrum.Rulings.Evaluation;
+using Rostrum.Rulings.Positions;
+using Rostrum.Rulings.Telling;
+using Rostrum.Sheets.Model;
+using Rostrum.Text;
+
+namespace Rostrum.Rulings.Verdicts;
+
+/// <summary>What one setting of the readings says about an action.</summary>
+/// <param name="Is">Whether it is legal.</param>
+/// <param name="Breaches">What is broken; empty unless it is illegal.</param>
+/// <param name="Why">Why nobody can say; no cause unless it is unsettled.</param>
+/// <param name="Because">Why it is legal; empty otherwise.</param>
+/// <param name="Price">What a power costs; null where none is needed.</param>
+internal sealed record Judgement(Kleene Is, ImmutableArray<Breach> Breaches, Blame Why, string Because, string? Price);
+
+/// <summary>Judges an action under one setting of the readings: its choices, every law, the powers.</summary>
+internal sealed class ActionJudge(Proposal proposal, Setting setting, ISet<int> touched)
+{
+    private readonly LawJudge _laws = new(proposal, setting, touched);
+    private readonly ImmutableArray<Breach>.Builder _breaches = ImmutableArray.CreateBuilder<Breach>();
+    private readonly List<Law> _broken = [];
+    private readonly List<Law> _open = [];
+    private Blame _why = Blame.None;
+
+    private Position Position => proposal.Position;
+
+    /// <summary>The judgement; all breaches are told, never only the first.</summary>
+    public Judgement Judge()
+    {
+        AskChoices();
+        bool isChosenWrongly = _breaches.Count > 0;
+        AskLaws();
+        if (_breaches.Count == 0)
+        {
+            return _open.Count == 0 && !_why.IsAny ? Legal() : OpenTogether();
+        }
+
+        return isChosenWrongly ? Illegal() : WithPower();
+    }
+
+    private void AskChoices()
+    {
+        for (int i = 0; i < proposal.Action.Choices.Length; i++)
+        {
+            int choice = i;
+            if (proposal.Chosen[i] is not { } chosen || proposal.Action.Choices[i].Amount == ChoiceAmount.Given)
+            {
+                continue;
+            }
+
+            Value.Truth may = new Splitter().Decide(Position, p => _laws.MayChoose(p, choice));
+            if (may.Is == Kleene.No)
+            {
+                ActionFacts action = proposal.Action;
+                string says = action.Says ?? action.Action.Phrase.InWords;
+                string because = $"{_laws.Naming.Of(chosen)} is not what may be chosen ({action.Choices[i].Words})";
+                _breaches.Add(new Breach(action.Action.Name, says, action.Cite, because, _laws.Naming.SpacesOf(chosen)));
+            }
+
+            _why += may.Blame;
+        }
+    }
+
+    private void AskLaws()
+    {
+        foreach (Law law in _laws.Laws)
+        {
+            Value.Truth kept = new Splitter().Decide(Position, p => _laws.Keeps(p, law));
+            if (kept.Is == Kleene.No)
+            {
+                _broken.Add(law);
+                Tale why = _laws.Why(Position, law);
+                _breaches.Add(new Breach(law.Name, Says(law), law.Cite, why.Text, why.Spaces));
+            }
+            else if (kept.Is == Kleene.Unknown)
+            {
+                _open.Add(law);
+                _why += kept.Blame;
+            }
+        }
+    }
+
+    private string Says(Law law) => law.Says ?? law.Bodies[0][law.Binds.IndexOf(proposal.Action.Action)].Formula;
+
+    private Judgement Legal()
+    {
+        int count = _laws.Laws.Count();
+        string because = count == 0 ? "no law forbids it" : count == 1 ? "the law that binds it is kept" : $"all {Prose.Word(count)} laws that bind it are kept";
+        return new Judgement(Kleene.Yes, [], Blame.None, because, null);
+    }
+
+    private Judgement Illegal() => new(Kleene.No, _breaches.ToImmutable(), Blame.None, "", null);
+
+    private static Judgement Unsettled(Blame why) => new(Kleene.Unknown, [], why, "", null);
+
+    // Each law alone may be kept or not, and yet one or another of them is broken whatever the facts are.
+    private Judgement OpenTogether()
+    {
+        if (_open.Count < 2 || new Splitter().Decide(Position, p => _open.Aggregate(Value.Yes, (sum, l) => Evaluator.And(sum, _laws.Keeps(p, l)))).Is != Kleene.No)
+        {
+            return Unsettled(_why);
+        }
+
+        string names = Prose.Or(_open.Select(l => $"'{l.Name}'"));
+        _breaches.AddRange(_open.Select(l => new Breach(l.Name, Says(l), l.Cite, $"whatever the facts that are not given, {names} is broken", [])));
+        return Illegal();
+    }
+
+    private Judgement WithPower()
+    {
+        Judgement judged = Illegal();
+        foreach (Power power in Position.Sheet.Powers.Where(Lifts))
+        {
+            Value.Truth ready = power.If is null ? Value.Yes : new Splitter().Decide(Position, p => IsReady(p, power));
+            if (ready.Is == Kleene.Yes && _open.TrueForAll(l => power.Lifts.Contains(l.Name)))
+            {
+                string price = Prose.And(power.Price.Select(s => s.Sentence));
+                string lifted = Prose.And(_broken.Select(l => $"'{l.Name}'"));
+                return new Judgement(Kleene.Yes, [], Blame.None, $"because of {power.Name}, at the price: {(price.Length == 0 ? "nothing" : price)}; it lifts {lifted}", price);
+            }
+
+            if (ready.Is != Kleene.No)
+            {
+                judged = Unsettled(ready.Blame + _why);
+            }
+        }
+
+        return judged;
+    }
+
+    private bool Lifts(Power power)
+    {
+        bool isFor = power.For is null || ReferenceEquals(power.For, proposal.Action.Action);
+        return isFor && (power.Lifts.IsEmpty ? _broken.Count == 1 : _broken.TrueForAll(l => power.Lifts.Contains(l.Name)));
+    }
+
+    private Value.Truth IsReady(Position position, Power power)
+    {
+        var evaluator = new Evaluator(position, position.Me, setting, touched);
+        return evaluator.Ask(power.If!, proposal.Frame(evaluator, power.FrameSize));
+    }
+}

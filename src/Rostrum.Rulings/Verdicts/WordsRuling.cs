@@ -1,0 +1,115 @@
+using System.Collections.Immutable;
+using Rostrum.Rulings.Evaluation;
+using Rostrum.Rulings.Positions;
+using Rostrum.Rulings.Telling;
+using Rostrum.Sheets.Formulas;
+using Rostrum.Sheets.Loading;
+using Rostrum.Sheets.Model;
+using Rostrum.Text;
+
+namespace Rostrum.Rulings.Verdicts;
+
+/// <summary>Understands words as an action or a truth, and rules on them under every reading that matters.</summary>
+internal static class WordsRuling
+{
+    /// <summary>The ruling, or what is wrong with the words.</summary>
+    public static RulingAnswer On(Position position, string words)
+    {
+        SourceSpan at = new SourceText("question", words).Whole;
+        var problems = new DiagnosticBag();
+        Ruling? ruling = PhraseMatch.Cut(words).Length == 0 ? Nothing(at, problems) : Understand(position, words, at, problems);
+        return new RulingAnswer(ruling, problems.InOrder());
+    }
+
+    private static Ruling? Nothing(SourceSpan at, DiagnosticBag problems)
+    {
+        problems.Add(RulingProblems.NothingAsked(at));
+        return null;
+    }
+
+    private static Ruling? Understand(Position position, string words, SourceSpan at, DiagnosticBag problems)
+    {
+        var actionProblems = new DiagnosticBag();
+        foreach (PhraseMatch match in PhraseMatch.All(position.Sheet, words))
+        {
+            if (new ChoiceFinder(match, position, at, actionProblems).Find() is { } proposal)
+            {
+                return OnAction(proposal);
+            }
+        }
+
+        var formulaProblems = new DiagnosticBag();
+        if (OutsideFormula.Bind(position.Sheet, FormulaText.Of(at), Sort.Truth, formulaProblems) is var (term, size))
+        {
+            return OnTruth(position, term, size);
+        }
+
+        problems.AddRange(actionProblems.Count > 0 ? actionProblems.InOrder() : Misspelt(position.Sheet, words, at) is { } misspelt ? [misspelt] : formulaProblems.InOrder());
+        return null;
+    }
+
+    // Words that begin like an action, or nearly so, were meant as one.
+    private static Diagnostic? Misspelt(Sheet sheet, string words, SourceSpan at)
+    {
+        string first = PhraseMatch.Cut(words)[0].ToLowerInvariant();
+        var phrases = sheet.Actions.Select(a => a.Action.Phrase).Where(p => !p.Parts.IsEmpty && !p.Parts[0].IsGap).ToLookup(p => PhraseMatch.Cut(p.Parts[0].Words)[0].ToLowerInvariant());
+        string? near = NearSpelling.Find(first, phrases.Select(p => p.Key));
+        return near is null || sheet.Names.Find(first).Length > 0 ? null : RulingProblems.NoSuchAction(at, words, phrases[near].First());
+    }
+
+    private static Ruling OnAction(Proposal proposal)
+    {
+        Naming naming = new(proposal.Position.Sheet, proposal.Position.Me);
+        Readings<Judgement> readings = Readings<Judgement>.Of(proposal.Position.Sheet, (setting, touched) => new ActionJudge(proposal, setting, touched).Judge());
+        Judgement first = readings.All[0].Answer;
+        Ruling ruling = readings.All.All(r => r.Answer.Is == first.Is) && first.Is != Kleene.Unknown
+            ? first.Is == Kleene.Yes ? new Ruling.Legal(first.Because, first.Price) : new Ruling.Illegal(first.Breaches)
+            : Unsettled(readings, j => j.Is, j => j.Why, naming, isAction: true);
+        return ruling with { Assumed = proposal.Assumed };
+    }
+
+    private static Ruling OnTruth(Position position, Term term, int size)
+    {
+        Naming naming = new(position.Sheet, position.Me);
+        Readings<Value.Truth> readings = Readings<Value.Truth>.Of(position.Sheet, (setting, touched) =>
+            new Splitter().Decide(position, p => new Evaluator(p, p.Me, setting, touched).Ask(term, Evaluator.Frame(size))));
+        Value.Truth first = readings.All[0].Answer;
+        if (first.Is == Kleene.Unknown || readings.All.Any(r => r.Answer.Is != first.Is))
+        {
+            return Unsettled(readings, t => t.Is, t => t.Blame, naming, isAction: false);
+        }
+
+        var evaluator = new Evaluator(position, position.Me, Setting.First, new SortedSet<int>());
+        Tale tale = evaluator.Ask(term, Evaluator.Frame(size)).Is == Kleene.Unknown
+            ? Tale.Of("it is so whatever the facts that are not given")
+            : new Teller(evaluator, naming).Tell(term, Evaluator.Frame(size));
+        return first.Is == Kleene.Yes ? new Ruling.Yes(tale.Text, tale.Spaces) : new Ruling.No(tale.Text, tale.Spaces);
+    }
+
+    private static Ruling.Unsettled Unsettled<T>(Readings<T> readings, Func<T, Kleene> verdict, Func<T, Blame> why, Naming naming, bool isAction)
+    {
+        Blame blame = readings.All.Aggregate(Blame.None, (sum, r) => sum + why(r.Answer));
+        return new Ruling.Unsettled(
+            [.. readings.Touched.SelectMany(c => Of(readings, c, r => Word(verdict(r), isAction)))],
+            [.. blame.Blanks.Select(naming.Fact).Distinct()],
+            [.. blame.Gaps.Select(g => g.What).Distinct()]);
+    }
+
+    // The alternatives of one choice, the others at their first; a choice that changes nothing by itself is told where no choice does.
+    private static IEnumerable<RulingReading> Of<T>(Readings<T> readings, Choice choice, Func<T, string> word)
+    {
+        RulingReading[] all = [.. Enumerable.Range(0, choice.Names.Length).Select(alternative =>
+        {
+            T answer = readings.All.First(r => r.Setting.Of(choice) == alternative && readings.Touched.All(c => c.Id == choice.Id || r.Setting.Of(c) == (c.Followed ?? 0))).Answer;
+            return new RulingReading(choice.Owner, choice.Names[alternative], word(answer));
+        })];
+        return all.Select(r => r.Verdict).Distinct().Count() > 1 || readings.All.Select(r => word(r.Answer)).Distinct().Count() > 1 ? all : [];
+    }
+
+    private static string Word(Kleene verdict, bool isAction) => verdict switch
+    {
+        Kleene.Yes => isAction ? "legal" : "yes",
+        Kleene.No => isAction ? "illegal" : "no",
+        _ => "unsettled",
+    };
+}

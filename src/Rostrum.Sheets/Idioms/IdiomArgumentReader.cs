@@ -1,0 +1,147 @@
+using System.Collections.Immutable;
+using Rostrum.Sheets.Formulas;
+using Rostrum.Sheets.Loading;
+using Rostrum.Sheets.Model;
+using Rostrum.Text;
+using Rostrum.Text.Outline;
+using Attribute = Rostrum.Sheets.Model.Attribute;
+
+namespace Rostrum.Sheets.Idioms;
+
+/// <summary>Reads what a clause gives for the parameters of an idiom, in the words of the sheet.</summary>
+internal sealed class IdiomArgumentReader(LoadContext context, Idiom idiom, OutlineMapping clause, string owner)
+{
+    private const string OnlyBoard = "the only board";
+
+    /// <summary>Every argument; null (with messages for all of them) where one is missing or wrong.</summary>
+    public ImmutableArray<IdiomArgument>? Read()
+    {
+        var found = ImmutableArray.CreateBuilder<IdiomArgument>();
+        bool isWhole = true;
+        foreach (IdiomParameter parameter in idiom.Parameters)
+        {
+            IdiomArgument? argument = Argument(parameter);
+            isWhole &= argument is not null;
+            if (argument is not null)
+            {
+                found.Add(argument);
+            }
+        }
+
+        return isWhole ? found.ToImmutable() : null;
+    }
+
+    private IdiomArgument? Argument(IdiomParameter parameter)
+    {
+        OutlineNode? given = clause.Find(parameter.Name)?.Value;
+        OutlineScalar? usual = parameter.Otherwise;
+        if (given is null && usual is not null)
+        {
+            string words = OutlineAsk.Fold(usual.Text);
+            if (words == OnlyBoard)
+            {
+                return OnlyBoardOf(parameter);
+            }
+
+            if (idiom.Find(words) is { } other && Argument(other) is { } same)
+            {
+                return same with { Parameter = parameter };
+            }
+
+            given = usual;
+        }
+
+        if (given is null)
+        {
+            OutlineScalar? at = clause.Find("idiom")?.Value as OutlineScalar;
+            context.Problems.Add(SheetProblems.IdiomLacks(at?.Span ?? clause.Span, idiom.Name, parameter.Name, Wanted(parameter.Form)));
+            return null;
+        }
+
+        return parameter.Form switch
+        {
+            ParameterForm.Number => Number(parameter, given),
+            ParameterForm.Look => OutlineAsk.Text(context, given, Wanted(parameter.Form)) is { } look ? LookOf(parameter, look) : null,
+            ParameterForm.Place or ParameterForm.Board => OutlineAsk.Text(context, given, Wanted(parameter.Form)) is { } place ? PlaceOf(parameter, place) : null,
+            _ => OutlineAsk.Text(context, given, Wanted(parameter.Form)) is { } name ? Symbol(parameter, name) : null,
+        };
+    }
+
+    private IdiomArgument? OnlyBoardOf(IdiomParameter parameter)
+    {
+        if (context.Declared.Boards.Keys.ToArray() is [var board])
+        {
+            Origin origin = Origin.Of(clause.Span);
+            var term = new Term.PlaceOf(board, board.EachPlayer ? new Term.Me(origin) : null, origin);
+            return new IdiomArgument(parameter, term, board.EachPlayer ? $"your {board.Name}" : $"the {board.Name}", board.Name, null);
+        }
+
+        context.Problems.Add(SheetProblems.IdiomLacks(clause.Span.Part(0, 0), idiom.Name, parameter.Name, Wanted(parameter.Form)));
+        return null;
+    }
+
+    private IdiomArgument Number(IdiomParameter parameter, OutlineNode node)
+    {
+        Term term = context.Formulas(new Scope()).Value(node, Sort.Number, owner);
+        long? plain = node is OutlineScalar scalar ? OutlineAsk.NumberIn(scalar.Text) : null;
+        string words = node is OutlineScalar text ? OutlineAsk.Fold(text.Text) : "so many";
+        return new IdiomArgument(parameter, term, words, words, plain);
+    }
+
+    private IdiomArgument? LookOf(IdiomParameter parameter, OutlineScalar words)
+    {
+        Look? look = context.Formulas(new Scope()).Look(FormulaText.Of(words));
+        if (look is null)
+        {
+            return null;
+        }
+
+        (string singular, string plural) = LookWords.Of(look);
+        return new IdiomArgument(parameter, look with { Words = singular }, singular, plural, null);
+    }
+
+    private IdiomArgument? PlaceOf(IdiomParameter parameter, OutlineScalar words)
+    {
+        Term term = context.Formulas(new Scope()).Value(words, Sort.Place, owner);
+        string said = OutlineAsk.Fold(words.Text);
+        said = said.StartsWith("my ", StringComparison.Ordinal) ? $"your {said[3..]}" : said;
+        return term is Term.NotYet ? null : new IdiomArgument(parameter, term, said, said, null);
+    }
+
+    private IdiomArgument? Symbol(IdiomParameter parameter, OutlineScalar words)
+    {
+        string name = OutlineAsk.Fold(words.Text);
+        Named? symbol = context.Declared.Names.Find(name).Select(s => s.Symbol).FirstOrDefault(s => Fits(parameter.Form, s));
+        if (symbol is null)
+        {
+            IEnumerable<string> known = context.Declared.Names.All.Where(n => Fits(parameter.Form, n.Symbol)).Select(n => n.Words).Distinct();
+            context.Problems.Add(SheetProblems.UnknownWord(words.Span, name, Wanted(parameter.Form), known));
+            return null;
+        }
+
+        string plural = symbol is LineFamily family ? family.Plural : OutlineAsk.PluralOf(symbol.Name);
+        return new IdiomArgument(parameter, symbol, symbol.Name, plural, null);
+    }
+
+    private static bool Fits(ParameterForm form, Named symbol) => form switch
+    {
+        ParameterForm.Lines => symbol is LineFamily,
+        ParameterForm.Table => symbol is Table,
+        ParameterForm.Column => symbol is Column,
+        ParameterForm.Word => symbol is Word { Subjects.Length: 1 },
+        _ => symbol is Attribute,
+    };
+
+    private static string Wanted(ParameterForm form) => form switch
+    {
+        ParameterForm.Look => "words that tell a thing, such as 'red stone'",
+        ParameterForm.Lines => "the name of lines of a board, such as 'rows'",
+        ParameterForm.Table => "the name of a table",
+        ParameterForm.Board => "a board",
+        ParameterForm.Place => "a place, such as 'my hand'",
+        ParameterForm.Number => "a number",
+        ParameterForm.Column => "a column of cards",
+        ParameterForm.Word => "a word that is said of one thing",
+        _ => "an attribute",
+    };
+}

@@ -1,0 +1,158 @@
+using System.Collections.Immutable;
+using Rostrum.Sheets.Formulas;
+using Rostrum.Sheets.Model;
+using Rostrum.Sheets.Steps;
+using Rostrum.Text.Outline;
+
+namespace Rostrum.Sheets.Loading.Sections;
+
+/// <summary>Reads <c>actions</c>, <c>powers</c> and the blocks of steps: names and phrases first, so that steps may call any action.</summary>
+internal sealed class ActionsSection(LoadContext context)
+{
+    /// <summary>Keys of the sheet whose value is steps.</summary>
+    public static readonly ImmutableArray<string> BlockKeys = ["set-up", "turn", "course", "closing", "next to play"];
+
+    private readonly List<(ActionName Name, OutlineMapping Text)> _texts = [];
+
+    public void Declare(OutlineNode section)
+    {
+        foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the actions"))
+        {
+            string name = OutlineAsk.Fold(entry.Key.Text);
+            OutlineMapping mapping = entry.Value switch
+            {
+                OutlineMapping m => m,
+                OutlineSequence steps => new OutlineMapping(steps.Span, [new OutlineEntry(new OutlineScalar(entry.Key.Span, "do", OutlineStyle.Plain, entry.Key.TextStart), steps)]),
+                _ => new OutlineMapping(entry.Value.Span, []),
+            };
+            OutlineAsk.CheckKeys(context, mapping, "actions");
+            ActionPhrase phrase = mapping.Find("phrase")?.Value is OutlineScalar words
+                ? new PhraseReader(context.Problems).Read(words)
+                : PhraseReader.OfName(name);
+            var action = new ActionName(name, phrase, _texts.Count, entry.Key.Span);
+            Name(action, phrase);
+            _texts.Add((action, mapping));
+        }
+    }
+
+    public ImmutableArray<ActionFacts> Bind() => [.. _texts.Select(Bind)];
+
+    /// <summary>The blocks of the sheet itself, and its hooks.</summary>
+    public ImmutableArray<(string Block, ImmutableArray<Step> Steps, Citation? Cite)> Blocks(OutlineMapping sheet)
+    {
+        var blocks = ImmutableArray.CreateBuilder<(string, ImmutableArray<Step>, Citation?)>();
+        foreach (OutlineEntry entry in sheet.Entries.Where(e => BlockKeys.Contains(e.Key.Text) || OutlineMerge.IsHook(e.Key.Text)))
+        {
+            (OutlineNode steps, Citation? cite) = entry.Value is OutlineMapping mapping && mapping.Find("do") is { } inner
+                ? (inner.Value, context.Cite(mapping))
+                : (entry.Value, null);
+            blocks.Add((entry.Key.Text, Steps(context.Formulas(new Scope()), steps), cite));
+        }
+
+        return blocks.ToImmutable();
+    }
+
+    public ImmutableArray<Power> Powers(OutlineNode section, ImmutableArray<ActionFacts> actions, ImmutableArray<Law> laws)
+    {
+        var powers = ImmutableArray.CreateBuilder<Power>();
+        foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the powers"))
+        {
+            if (entry.Value is OutlineMapping mapping)
+            {
+                OutlineAsk.CheckKeys(context, mapping, "powers");
+                powers.Add(ReadPower(entry.Key, mapping, actions, laws));
+            }
+            else
+            {
+                context.Problems.Add(SheetProblems.WantedEntries(entry.Value.Span, "what the power lifts and costs"));
+            }
+        }
+
+        return powers.ToImmutable();
+    }
+
+    private void Name(ActionName action, ActionPhrase phrase)
+    {
+        // An action is only named in steps and after `can`: it may bear a word that formulas use otherwise, such as `place`.
+        if (context.Declared.Names.Find(action.Name).Select(s => s.Symbol).FirstOrDefault(s => s is ActionName) is { } other)
+        {
+            context.Problems.Add(SheetProblems.NameTaken(action.DeclaredAt!.Value, action.Name, action.Role, other));
+            return;
+        }
+
+        context.Declared.Names.Add(action.Name, action);
+        string opening = string.Join(' ', phrase.Parts.TakeWhile(p => !p.IsGap).Select(p => p.Words));
+        if (opening.Length > 0 && opening != action.Name)
+        {
+            context.Declared.Names.Add(opening, action);
+        }
+    }
+
+    private ActionFacts Bind((ActionName Name, OutlineMapping Text) action)
+    {
+        var scope = new Scope();
+        Vocabulary names = context.Declared.Names.Inner();
+        OutlineMapping text = action.Text;
+        ImmutableArray<ActionChoice> choices = text.Find("choose") is { } chosen
+            ? new ChoiceReader(context.Declared, names, scope, context.Problems).Read(chosen.Value)
+            : [];
+        if (text.Find("phrase") is { } phrase)
+        {
+            new PhraseReader(context.Problems).CheckGaps(action.Name.Phrase, phrase.Value.Span, choices);
+        }
+
+        ImmutableArray<Step> steps = text.Find("do") is { } inner ? new StepReader(context.Declared, names, scope, context.Problems).Read(inner.Value) : [];
+        Citation? cite = context.Cite(text);
+        return new ActionFacts(action.Name, choices, steps, scope.FrameSize, OutlineAsk.Prose(text, "says"), cite) { Joins = OutlineAsk.Prose(text, "joins") };
+    }
+
+    private Power ReadPower(OutlineScalar key, OutlineMapping mapping, ImmutableArray<ActionFacts> actions, ImmutableArray<Law> laws)
+    {
+        string name = OutlineAsk.Fold(key.Text);
+        ActionFacts? bound = mapping.Find("for")?.Value is OutlineScalar action ? Find(action, actions) : null;
+        FormulaReader reader = ActionScope.Open(context, bound);
+        Term? condition = mapping.Find("if") is { } given ? reader.Value(given.Value, Sort.Truth, name) : null;
+        ImmutableArray<Step> price = mapping.Find("price") is { } cost ? Steps(reader, cost.Value) : [];
+        return new Power(
+            name, OutlineAsk.Prose(mapping, "says"), ClauseParts.CiteOrWarn(context, mapping, key, name), Lifted(mapping, laws), bound?.Action, condition, price, key.Span,
+            reader.Scope.FrameSize);
+    }
+
+    private ImmutableArray<string> Lifted(OutlineMapping mapping, ImmutableArray<Law> laws)
+    {
+        var lifted = ImmutableArray.CreateBuilder<string>();
+        foreach (OutlineScalar item in mapping.Find("lifts") is { } lifts ? OutlineAsk.Items(context, lifts.Value, "the laws that the power lifts") : [])
+        {
+            string law = OutlineAsk.Fold(item.Text);
+            if (law == "any one law")
+            {
+                return [];
+            }
+
+            if (laws.Any(l => l.Name == law))
+            {
+                lifted.Add(law);
+            }
+            else
+            {
+                context.Problems.Add(SheetProblems.UnknownWord(item.Span, law, "a law of this sheet", laws.Select(l => l.Name)));
+            }
+        }
+
+        return lifted.ToImmutable();
+    }
+
+    private ActionFacts? Find(OutlineScalar name, ImmutableArray<ActionFacts> actions)
+    {
+        ActionFacts? action = actions.FirstOrDefault(a => a.Action.Name == OutlineAsk.Fold(name.Text));
+        if (action is null)
+        {
+            context.Problems.Add(SheetProblems.UnknownWord(name.Span, name.Text, "an action", actions.Select(a => a.Action.Name)));
+        }
+
+        return action;
+    }
+
+    private ImmutableArray<Step> Steps(FormulaReader reader, OutlineNode node) =>
+        new StepReader(context.Declared, reader.Names, reader.Scope, context.Problems).Read(node);
+}

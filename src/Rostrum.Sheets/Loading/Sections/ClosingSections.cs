@@ -1,0 +1,100 @@
+using System.Collections.Immutable;
+using Rostrum.Sheets.Model;
+using Rostrum.Text.Outline;
+
+namespace Rostrum.Sheets.Loading.Sections;
+
+/// <summary>Reads the sections that close a sheet: <c>ties</c>, <c>rating</c>, <c>facts</c>, <c>open questions</c>, <c>not modelled</c>.</summary>
+internal static class ClosingSections
+{
+    public static ImmutableArray<string> Words(LoadContext context, OutlineNode section, string what) =>
+        [.. OutlineAsk.Items(context, section, what).Select(i => OutlineAsk.Fold(i.Text))];
+
+    public static ImmutableArray<Fact> Facts(LoadContext context, OutlineNode section)
+    {
+        var facts = ImmutableArray.CreateBuilder<Fact>();
+        foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the facts"))
+        {
+            string name = OutlineAsk.Fold(entry.Key.Text);
+            switch (entry.Value)
+            {
+                case OutlineScalar value:
+                    facts.Add(Fact(name, value, null, null, entry.Key));
+                    break;
+                case OutlineMapping mapping:
+                    OutlineAsk.CheckKeys(context, mapping, "facts");
+                    if (mapping.Find("is")?.Value is OutlineScalar given)
+                    {
+                        facts.Add(Fact(name, given, OutlineAsk.Prose(mapping, "of"), ClauseParts.CiteOrWarn(context, mapping, entry.Key, name), entry.Key));
+                    }
+                    else
+                    {
+                        context.Problems.Add(SheetProblems.WantedText(entry.Key.Span, $"'is:' with what '{name}' is"));
+                    }
+
+                    break;
+                default:
+                    context.Problems.Add(SheetProblems.WantedText(entry.Value.Span, $"what '{name}' is"));
+                    break;
+            }
+        }
+
+        return facts.ToImmutable();
+    }
+
+    public static ImmutableArray<OpenQuestion> Questions(LoadContext context, OutlineNode section)
+    {
+        var questions = ImmutableArray.CreateBuilder<OpenQuestion>();
+        foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the open questions"))
+        {
+            OutlineMapping? mapping = entry.Value as OutlineMapping;
+            string says = mapping is not null ? OutlineAsk.Prose(mapping, "says") ?? "" : ClauseParts.Words(entry.Value);
+            string words = says.Length > 0 ? says : OutlineAsk.Fold(entry.Key.Text);
+            questions.Add(new OpenQuestion(OutlineAsk.Fold(entry.Key.Text), words, mapping is null ? null : ClauseParts.CiteOrWarn(context, mapping, entry.Key, entry.Key.Text), entry.Key.Span));
+        }
+
+        return questions.ToImmutable();
+    }
+
+    public static (ImmutableArray<RatingStep> Steps, ImmutableArray<(string Variant, long Points)> Credit) Rating(LoadContext context, OutlineNode section)
+    {
+        if (section is not OutlineMapping mapping)
+        {
+            context.Problems.Add(SheetProblems.WantedEntries(section.Span, "'steps' and perhaps 'credit'"));
+            return ([], []);
+        }
+
+        OutlineAsk.CheckKeys(context, mapping, "rating");
+        var credit = ImmutableArray.CreateBuilder<(string, long)>();
+        foreach (OutlineEntry entry in mapping.Find("credit") is { } c ? OutlineAsk.Entries(context, c.Value, "variants with points") : [])
+        {
+            if (OutlineAsk.Number(context, entry.Value, "points") is { } points)
+            {
+                credit.Add((OutlineAsk.Fold(entry.Key.Text), points));
+            }
+        }
+
+        return (Steps(context, mapping), credit.ToImmutable());
+    }
+
+    private static ImmutableArray<RatingStep> Steps(LoadContext context, OutlineMapping mapping)
+    {
+        var steps = ImmutableArray.CreateBuilder<RatingStep>();
+        foreach (OutlineEntry entry in mapping.Find("steps") is { } s ? OutlineAsk.Entries(context, s.Value, "totals with names") : [])
+        {
+            if (OutlineAsk.NumberIn(entry.Key.Text) is { } from)
+            {
+                steps.Add(new RatingStep(steps.Count == 0 ? null : from, ClauseParts.Words(entry.Value)));
+            }
+            else
+            {
+                context.Problems.Add(SheetProblems.WantedNumber(entry.Key.Span, entry.Key.Text, "the lowest total of a step"));
+            }
+        }
+
+        return steps.ToImmutable();
+    }
+
+    private static Fact Fact(string name, OutlineScalar value, string? of, Citation? cite, OutlineScalar key) =>
+        new(name, OutlineAsk.NumberIn(value.Text), OutlineAsk.Fold(value.Text), of, cite, key.Span);
+}

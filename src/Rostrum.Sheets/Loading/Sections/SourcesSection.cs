@@ -1,0 +1,73 @@
+using Rostrum.Sheets.Model;
+using Rostrum.Text.Outline;
+
+namespace Rostrum.Sheets.Loading.Sections;
+
+/// <summary>Reads <c>sources</c>, <c>players</c>, <c>seats</c> and <c>numbers</c>.</summary>
+internal static class SourcesSection
+{
+    public static void Read(LoadContext context, OutlineNode section)
+    {
+        foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the sources"))
+        {
+            string name = OutlineAsk.Fold(entry.Key.Text);
+            if (entry.Value is OutlineScalar title)
+            {
+                context.AddSource(new RuleSource(name, OutlineAsk.Fold(title.Text), null, null, entry.Key.Span));
+            }
+            else if (entry.Value is OutlineMapping mapping)
+            {
+                OutlineAsk.CheckKeys(context, mapping, "sources");
+                context.AddSource(Source(context, name, mapping, entry.Key));
+            }
+            else
+            {
+                context.Problems.Add(SheetProblems.WantedEntries(entry.Value.Span, "the title and pages of a source"));
+            }
+        }
+    }
+
+    public static void ReadNumbers(LoadContext context, OutlineNode section)
+    {
+        foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the numbers"))
+        {
+            if (OutlineAsk.Number(context, entry.Value, "a number") is { } amount)
+            {
+                var number = new NumberConstant(OutlineAsk.Fold(entry.Key.Text), amount, entry.Key.Span);
+                context.Numbers.Add(number);
+                context.Declare(number);
+            }
+        }
+    }
+
+    /// <summary><c>2</c>, <c>2 to 4</c>.</summary>
+    public static (int? Fewest, int? Most) Players(LoadContext context, OutlineNode value)
+    {
+        if (OutlineAsk.Text(context, value, "how many play, such as '2 to 4'") is not { } scalar)
+        {
+            return (null, null);
+        }
+
+        string[] ends = OutlineAsk.Fold(scalar.Text).Split(" to ", 2);
+        (long? low, long? high) = (OutlineAsk.NumberIn(ends[0]), OutlineAsk.NumberIn(ends[^1]));
+        if (low is >= 1 and <= 99 && high >= low && high <= 99)
+        {
+            return ((int)low, (int)high);
+        }
+
+        context.Problems.Add(SheetProblems.WantedNumber(scalar.Span, scalar.Text, "how many play, such as '2 to 4'"));
+        return (null, null);
+    }
+
+    private static RuleSource Source(LoadContext context, string name, OutlineMapping mapping, OutlineScalar key)
+    {
+        string title = OutlineAsk.Prose(mapping, "title") ?? Rostrum.Text.Prose.Sentence(name);
+        int? pages = mapping.Find("pages") is { } p ? (int?)OutlineAsk.Number(context, p.Value, "a number of pages") : null;
+        int? rank = mapping.Find("rank") is { } r ? (int?)OutlineAsk.Number(context, r.Value, "a rank, where 1 weighs most") : null;
+        return new RuleSource(name, title, pages, rank, key.Span)
+        {
+            Printing = OutlineAsk.Prose(mapping, "printing"),
+            Date = OutlineAsk.Prose(mapping, "date"),
+        };
+    }
+}

@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using Rostrum.Sheets.Formulas;
+using Rostrum.Sheets.Model;
+using Rostrum.Text.Outline;
+
+namespace Rostrum.Sheets.Loading.Sections;
+
+/// <summary>Reads <c>tables</c>; a table is bound when it is first asked for.</summary>
+internal sealed class TablesSection
+{
+    private readonly LoadContext _context;
+    private readonly List<(Table Table, OutlineMapping Text)> _texts = [];
+    private readonly Dictionary<Table, TableFacts> _facts = [];
+    private readonly HashSet<Table> _open = [];
+
+    public TablesSection(LoadContext context)
+    {
+        _context = context;
+        context.Declared.EntrySort = table => Facts(table) is { } facts ? SortOf(facts) : Sort.Any;
+    }
+
+    /// <summary>All tables in order.</summary>
+    public ImmutableArray<TableFacts> All => [.. _texts.Select(t => Facts(t.Table)).OfType<TableFacts>()];
+
+    public void Declare(OutlineNode section)
+    {
+        foreach (OutlineEntry entry in OutlineAsk.Entries(_context, section, "the tables"))
+        {
+            if (entry.Value is not OutlineMapping mapping)
+            {
+                _context.Problems.Add(SheetProblems.WantedEntries(entry.Value.Span, "the rows of the table, such as '1: 3'"));
+                continue;
+            }
+
+            var table = new Table(OutlineAsk.Fold(entry.Key.Text), _texts.Count, entry.Key.Span);
+            _context.Declare(table);
+            _texts.Add((table, mapping));
+        }
+    }
+
+    private TableFacts? Facts(Table table)
+    {
+        if (_facts.TryGetValue(table, out TableFacts? known) || !_open.Add(table))
+        {
+            return known;
+        }
+
+        OutlineMapping text = _texts[table.Index].Text;
+        Forked forked = ForkReader.OfClause(_context, text, table.Name);
+        ImmutableArray<TableVersion> versions = [.. forked.Alternatives.Select(a => TableReader.Read(_context, table, a))];
+        var facts = new TableFacts(table, versions, forked.Choice, OutlineAsk.Prose(text, "says"), _context.Cite(text));
+        _facts[table] = facts;
+        return facts;
+    }
+
+    private static Sort SortOf(TableFacts facts) =>
+        facts.Versions.SelectMany(v => v.Rows).Aggregate(Sort.Any, (sum, r) => sum.Join(r.Entry.Sort) ?? Sort.Any);
+}

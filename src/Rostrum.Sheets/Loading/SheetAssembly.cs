@@ -1,0 +1,110 @@
+using System.Collections.Immutable;
+using Rostrum.Sheets.Formulas;
+using Rostrum.Sheets.Loading.Sections;
+using Rostrum.Sheets.Model;
+using Rostrum.Text.Outline;
+
+namespace Rostrum.Sheets.Loading;
+
+/// <summary>Puts the sections of one merged text tree together: names first, then meanings.</summary>
+internal sealed class SheetAssembly
+{
+    private readonly LoadContext _context;
+    private readonly OutlineMapping _tree;
+    private readonly CardsSection _cards;
+    private readonly WordsSection _words;
+    private readonly TablesSection _tables;
+    private readonly ActionsSection _actions;
+
+    public SheetAssembly(LoadContext context, OutlineMapping tree)
+    {
+        (_context, _tree) = (context, tree);
+        (_cards, _words, _tables, _actions) = (new(context), new(context), new(context), new(context));
+    }
+
+    /// <summary>The typed tree.</summary>
+    public Sheet Assemble()
+    {
+        ImmutableArray<string> seats = DeclareNames();
+        ImmutableArray<TableFacts> tables = _tables.All;
+        ImmutableArray<CardTable> cards = _cards.Bind();
+        ImmutableArray<ActionFacts> actions = _actions.Bind();
+        ImmutableArray<Law> laws = Section("laws", s => LawsSection.Read(_context, s, actions));
+        ImmutableArray<Power> powers = Section("powers", s => _actions.Powers(s, actions, laws));
+        ImmutableArray<(string, ImmutableArray<Step>, Citation?)> blocks = _actions.Blocks(_tree);
+        ImmutableArray<EndRule> ends = Section("end", s => EndSection.Read(_context, s));
+        ImmutableArray<ScoreClause> score = Section("score", s => ScoreSection.Read(_context, s));
+        (ImmutableArray<RatingStep> rating, ImmutableArray<(string, long)> credit) = _tree.Find("rating") is { } r ? ClosingSections.Rating(_context, r.Value) : ([], []);
+        Declarations declared = _context.Declared;
+        return new Sheet
+        {
+            Game = OutlineAsk.Prose(_tree, "game") ?? "a game without a name",
+            FewestPlayers = declared.Players.Fewest,
+            MostPlayers = declared.Players.Most,
+            SeatNames = seats,
+            Sources = [.. _context.Sources.Values],
+            Kinds = [.. declared.Kinds.Values],
+            CardTables = cards,
+            Boards = [.. declared.Boards.Values],
+            Places = [.. declared.Places.Values],
+            Marks = [.. _context.Marks],
+            Signs = [.. _context.Signs.Select(s => new DrawingSign(s.Key, s.Value))],
+            Appearance = _context.Appearance,
+            Tables = tables,
+            Numbers = [.. _context.Numbers],
+            Actions = actions,
+            Laws = laws,
+            Powers = powers,
+            Ends = ends,
+            Score = score,
+            Ties = Section("ties", s => ClosingSections.Words(_context, s, "the tie-breaks in order")),
+            Rating = rating,
+            RatingCredit = credit,
+            Facts = Section("facts", s => ClosingSections.Facts(_context, s)),
+            NotModelled = Section("not modelled", s => ClosingSections.Words(_context, s, "what is left out")),
+            Questions = Section("open questions", s => ClosingSections.Questions(_context, s)),
+            Blocks = blocks,
+            // Meanings and choices last: binding the other sections adds idioms' words and forks.
+            Meanings = _words.Meanings,
+            Choices = [.. declared.Choices],
+            Tree = _tree,
+            Names = declared.Names,
+            Scope = declared,
+        };
+    }
+
+    private ImmutableArray<string> DeclareNames()
+    {
+        Do("sources", s => SourcesSection.Read(_context, s));
+        Do("players", s => _context.Declared.Players = SourcesSection.Players(_context, s));
+        ImmutableArray<string> seats = Section("seats", s => ClosingSections.Words(_context, s, "the names of the seats"));
+        for (int i = 0; i < seats.Length; i++)
+        {
+            _context.Declare(new SeatName(seats[i], i, _tree.Find("seats")!.Value.Span));
+        }
+
+        Do("numbers", s => SourcesSection.ReadNumbers(_context, s));
+        Do("pieces", s => PiecesSection.Read(_context, s));
+        Do("dice", s => PiecesSection.ReadDice(_context, s));
+        Do("cards", _cards.Declare);
+        Do("boards", s => BoardsSection.Read(_context, s));
+        Do("places", s => PlacesSection.Read(_context, s));
+        Do("marks", s => PlacesSection.ReadMarks(_context, s));
+        Do("signs", s => SignsSection.Read(_context, s));
+        Do("actions", _actions.Declare);
+        Do("tables", _tables.Declare);
+        Do("words", _words.Declare);
+        return seats;
+    }
+
+    private void Do(string key, Action<OutlineNode> read)
+    {
+        if (_tree.Find(key) is { } entry)
+        {
+            read(entry.Value);
+        }
+    }
+
+    private ImmutableArray<T> Section<T>(string key, Func<OutlineNode, ImmutableArray<T>> read) =>
+        _tree.Find(key) is { } entry ? read(entry.Value) : [];
+}

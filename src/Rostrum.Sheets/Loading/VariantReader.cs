@@ -1,0 +1,106 @@
+using System.Collections.Immutable;
+using Rostrum.Sheets.Model;
+using Rostrum.Text;
+using Rostrum.Text.Outline;
+
+namespace Rostrum.Sheets.Loading;
+
+/// <summary>Reads <c>variants</c> and lays those that are on over the base.</summary>
+internal static class VariantReader
+{
+    private static readonly string[] OwnKeys = ["says", "cite", "when", "after"];
+
+    /// <summary>All variants of a sheet.</summary>
+    public static ImmutableArray<VariantFacts> Read(OutlineMapping sheet, DiagnosticBag problems)
+    {
+        if (sheet.Find("variants")?.Value is not { } section)
+        {
+            return [];
+        }
+
+        if (section is not OutlineMapping mapping)
+        {
+            problems.Add(SheetProblems.WantedEntries(section.Span, "the variants"));
+            return [];
+        }
+
+        return [.. mapping.Entries.Select(Variant)];
+    }
+
+    /// <summary>The variants that are on, in the order in which they are laid: those asked for, and those that come on by themselves.</summary>
+    public static ImmutableArray<VariantFacts> On(ImmutableArray<VariantFacts> all, IReadOnlyCollection<string> wanted)
+    {
+        var on = all.Where(v => wanted.Contains(v.Name)).ToList();
+        on.AddRange(all.Where(v => !v.When.IsEmpty && !wanted.Contains(v.Name) && v.When.All(w => on.Exists(o => o.Name == w))));
+        var ordered = new List<VariantFacts>();
+        foreach (VariantFacts variant in on)
+        {
+            int before = ordered.FindIndex(o => o.After == variant.Name);
+            ordered.Insert(before < 0 ? ordered.Count : before, variant);
+        }
+
+        return [.. ordered];
+    }
+
+    /// <summary>The sheet with the variants laid over it.</summary>
+    public static OutlineMapping Lay(OutlineMapping sheet, ImmutableArray<VariantFacts> on, DiagnosticBag problems)
+    {
+        OutlineMapping merged = sheet;
+        for (int i = 0; i < on.Length; i++)
+        {
+            for (int j = 0; j < i; j++)
+            {
+                ReportCollision(on[j], on[i], problems);
+            }
+
+            merged = OutlineMerge.Lay(merged, on[i].Tree, key => problems.Add(SheetProblems.NothingToRemove(key.Span, key.Text)));
+        }
+
+        return merged;
+    }
+
+    private static VariantFacts Variant(OutlineEntry entry)
+    {
+        var mapping = entry.Value as OutlineMapping ?? new OutlineMapping(entry.Value.Span, []);
+        ImmutableArray<string> when = mapping.Find("when")?.Value switch
+        {
+            OutlineSequence list => [.. list.Items.OfType<OutlineScalar>().Select(i => OutlineAsk.Fold(i.Text))],
+            OutlineScalar one => [OutlineAsk.Fold(one.Text)],
+            _ => [],
+        };
+        return new VariantFacts(
+            OutlineAsk.Fold(entry.Key.Text), OutlineAsk.Prose(mapping, "says"), when, OutlineAsk.Prose(mapping, "after"), OutlineAsk.Prose(mapping, "cite"),
+            OutlineMerge.Without(mapping, OwnKeys));
+    }
+
+    private static void ReportCollision(VariantFacts first, VariantFacts second, DiagnosticBag problems)
+    {
+        bool isOrdered = second.After == first.Name || first.After == second.Name || second.When.Contains(first.Name) || first.When.Contains(second.Name);
+        if (!isOrdered && Collision(first.Tree, second.Tree) is { } key)
+        {
+            problems.Add(SheetProblems.VariantsCollide(key.Span, key.Text, first.Name, second.Name));
+        }
+    }
+
+    // Two variants collide where both set one key to something that cannot be merged.
+    private static OutlineScalar? Collision(OutlineMapping first, OutlineMapping second)
+    {
+        foreach (OutlineEntry entry in second.Entries)
+        {
+            OutlineNode? other = first.Find(entry.Key.Text)?.Value;
+            OutlineScalar? found = (other, entry.Value) switch
+            {
+                (null, _) => null,
+                (OutlineMapping a, OutlineMapping b) => Collision(a, b),
+                (OutlineSequence, OutlineSequence) when OutlineMerge.IsHook(entry.Key.Text) => null,
+                _ => entry.Key,
+            };
+            if (found is not null)
+            {
+                return found;
+            }
+        }
+
+        return null;
+    }
+}
