@@ -32,8 +32,12 @@ internal sealed partial class Binder
             Owner.Their => LookOwner.Theirs,
             _ => LookOwner.Anyone,
         };
-        return build.Build(owner, string.Join(' ', syntax.Parts.Select(p => p.Words)));
+        return build.Build(owner, string.Join(' ', syntax.Parts.Select(InWords)));
     }
+
+    // A parameter of an idiom is told in the words of the clause that uses it.
+    private static string InWords(Syntax.Name part) =>
+        part.Senses.Select(s => s.Symbol).OfType<ParameterName>().Select(p => p.Stands).OfType<Look>().FirstOrDefault()?.Words ?? part.Words;
 
     private Term BindPartOf(Syntax.PartOf part)
     {

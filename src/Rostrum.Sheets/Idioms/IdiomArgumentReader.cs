@@ -97,7 +97,7 @@ internal sealed class IdiomArgumentReader(LoadContext context, Idiom idiom, Outl
         }
 
         (string singular, string plural) = LookWords.Of(look);
-        return new IdiomArgument(parameter, look, singular, plural, null);
+        return new IdiomArgument(parameter, look with { Words = singular }, singular, plural, null);
     }
 
     private IdiomArgument? PlaceOf(IdiomParameter parameter, OutlineScalar words)

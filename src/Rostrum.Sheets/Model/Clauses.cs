@@ -113,7 +113,8 @@ public sealed record EndRule(string Name, string? Says, Citation? Cite, Choice? 
 public sealed record Fact(string Name, long? Number, string Words, string? Of, Citation? Cite, SourceSpan At);
 
 /// <summary>A question that the sources leave open, kept for the publisher.</summary>
+/// <param name="Name">Its short name.</param>
 /// <param name="Words">The question.</param>
 /// <param name="Cite">Where the silence is.</param>
 /// <param name="At">Where it stands.</param>
-public sealed record OpenQuestion(string Words, Citation? Cite, SourceSpan At);
+public sealed record OpenQuestion(string Name, string Words, Citation? Cite, SourceSpan At);

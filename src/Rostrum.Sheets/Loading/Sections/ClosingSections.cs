@@ -50,7 +50,7 @@ internal static class ClosingSections
             OutlineMapping? mapping = entry.Value as OutlineMapping;
             string says = mapping is not null ? OutlineAsk.Prose(mapping, "says") ?? "" : ClauseParts.Words(entry.Value);
             string words = says.Length > 0 ? says : OutlineAsk.Fold(entry.Key.Text);
-            questions.Add(new OpenQuestion(words, mapping is null ? null : ClauseParts.CiteOrWarn(context, mapping, entry.Key, entry.Key.Text), entry.Key.Span));
+            questions.Add(new OpenQuestion(OutlineAsk.Fold(entry.Key.Text), words, mapping is null ? null : ClauseParts.CiteOrWarn(context, mapping, entry.Key, entry.Key.Text), entry.Key.Span));
         }
 
         return questions.ToImmutable();

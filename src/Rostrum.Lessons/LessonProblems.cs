@@ -1,0 +1,29 @@
+using Rostrum.Text;
+
+namespace Rostrum.Lessons;
+
+/// <summary>Messages about lessons: ROS06xx.</summary>
+internal static class LessonProblems
+{
+    public static Diagnostic WrongClaim(SourceSpan at, string said, string found, string why) => new(
+        "ROS0601", Severity.Error, at, $"The lesson says '{Prose.Clip(said)}', and the sheet says {found}.", why.Length == 0 ? "Change what is said, or the sheet." : why);
+
+    public static Diagnostic UnsettledClaim(SourceSpan at, string said, string why) => new(
+        "ROS0602", Severity.Error, at, $"The lesson says '{Prose.Clip(said)}', and that cannot be settled: {why}.", "Say which reading you follow, or leave the number open.");
+
+    public static Diagnostic UnreadableTarget(SourceSpan at, string target) => new(
+        "ROS0603", Severity.Error, at, $"'{Prose.Clip(target)}' does not say what to check.",
+        "Write 'tally:POSITION/CLAUSE', 'rule:POSITION/ACTION', 'value:FORMULA' or 'fact:NAME'.");
+
+    public static Diagnostic Unknown(SourceSpan at, string what, string name, string? near) => new(
+        "ROS0604", Severity.Error, at, $"There is no {what} '{Prose.Clip(name)}'.", near is null ? "Check the name." : $"Did you mean '{near}'?");
+
+    public static Diagnostic ShotTarget(SourceSpan at, string target) => new(
+        "ROS0605", Severity.Warning, at, $"'{Prose.Clip(target)}' is no shot of a position.", "Write 'position:NAME', perhaps with 'show CLAUSE'.");
+
+    public static Diagnostic FrontMatterLine(SourceSpan at, string line) => new(
+        "ROS0606", Severity.Warning, at, $"'{Prose.Clip(line)}' at the head of the lesson has no colon.", "Write 'title: How to play', one a line.");
+
+    public static Diagnostic NoNumber(SourceSpan at, string said, string found) => new(
+        "ROS0607", Severity.Error, at, $"'{Prose.Clip(said)}' is no number, and the sheet says {found}.", "Say the number itself in the brackets, in digits or words.");
+}

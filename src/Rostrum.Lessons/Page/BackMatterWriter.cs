@@ -1,0 +1,118 @@
+using System.Collections.Immutable;
+using System.Globalization;
+
+namespace Rostrum.Lessons.Page;
+
+/// <summary>Writes what follows the lesson: open questions, sources, how it was checked, slips that no topic mentions.</summary>
+internal static class BackMatterWriter
+{
+    /// <summary>The parts that this page has, with their headings, in the order of the page.</summary>
+    public static IEnumerable<(string Part, string Title)> PartsOf(LessonPage lesson)
+    {
+        if (!lesson.Questions.IsEmpty)
+        {
+            yield return ("questions", "Open questions and conflicts");
+        }
+
+        if (!lesson.Sources.IsEmpty)
+        {
+            yield return ("sources", "Sources");
+        }
+
+        yield return ("checked", "How it was checked");
+    }
+
+    /// <summary>Writes each part that the page has.</summary>
+    public static void Write(PageContext page, LessonPage lesson, ImmutableArray<PageSlip> unmentioned)
+    {
+        foreach ((string part, string title) in PartsOf(lesson))
+        {
+            string id = page.Names.Of("part", part);
+            page.Out.Open("section", ("class", "topic"), ("aria-labelledby", id)).Line()
+                .Open("div", ("class", "text")).Line().Leaf("h2", title, ("id", id)).Line();
+            WritePart(page, lesson, part);
+            page.Out.Close().Line();
+            SlipWriter.Write(page, part == "checked" ? unmentioned : [], "Also worked out", title);
+            page.Out.Close().Line();
+        }
+    }
+
+    /// <summary>Writes the foot of the page.</summary>
+    public static void WriteFooter(PageContext page, LessonPage lesson)
+    {
+        page.Out.Open("footer").Open("div", ("class", "footer-in")).Line();
+        if (lesson.UnofficialNote.Length > 0)
+        {
+            page.Out.Leaf("p", lesson.UnofficialNote).Line();
+        }
+
+        page.Out.Leaf("p", $"{lesson.Game}, {lesson.Printing}. Taught by {lesson.Presenter}. Correct as of {lesson.CorrectAsOf}.").Line()
+            .Open("p").Leaf("a", "Back to the top", ("href", "#top")).Close().Line()
+            .Close().Close().Line();
+    }
+
+    private static void WritePart(PageContext page, LessonPage lesson, string part)
+    {
+        switch (part)
+        {
+            case "questions":
+                QuestionWriter.Write(page, lesson.Questions);
+                break;
+            case "sources":
+                WriteSources(page, lesson.Sources);
+                break;
+            default:
+                WriteChecked(page, lesson);
+                break;
+        }
+    }
+
+    private static void WriteSources(PageContext page, ImmutableArray<PageSource> sources)
+    {
+        page.Out.Leaf("p", "Where two sources disagree, the one that stands higher here is followed.").Line()
+            .Open("table", ("class", "plain")).Leaf("caption", "Sources, weightiest first", ("class", "unseen")).Open("thead").Open("tr")
+            .Leaf("th", "Rank", ("scope", "col")).Leaf("th", "Source", ("scope", "col")).Leaf("th", "Printing", ("scope", "col"))
+            .Leaf("th", "Pages", ("scope", "col")).Close().Close().Open("tbody").Line();
+        foreach (PageSource source in sources)
+        {
+            page.Out.Open("tr").Leaf("td", source.Rank.ToString(CultureInfo.InvariantCulture)).Leaf("th", source.Title, ("scope", "row"))
+                .Leaf("td", source.Printing).Leaf("td", source.Pages).Close().Line();
+        }
+
+        page.Out.Close().Close().Line();
+    }
+
+    private static void WriteChecked(PageContext page, LessonPage lesson)
+    {
+        if (lesson.Claims is { } claims)
+        {
+            page.Out.Leaf("p", claims.Sentence).Line();
+            WriteFindings(page, claims.Findings);
+        }
+
+        page.Out.Leaf("p", "Underlined words and numbers lead to a slip: the answer, the reason, the page, and lines that add up. Each slip says how its figure is known.")
+            .Line().Open("dl", ("class", "legend")).Line();
+        foreach (FigureKind kind in lesson.Slips.Select(slip => slip.Basis.Kind).Distinct().Order())
+        {
+            page.Out.Open("div").Leaf("dt", SlipWords.Of(kind)).Leaf("dd", SlipWords.Meaning(kind)).Close().Line();
+        }
+
+        page.Out.Close().Line();
+    }
+
+    private static void WriteFindings(PageContext page, ImmutableArray<string> findings)
+    {
+        if (findings.IsEmpty)
+        {
+            return;
+        }
+
+        page.Out.Open("ul", ("class", "findings")).Line();
+        foreach (string finding in findings)
+        {
+            page.Out.Leaf("li", finding).Line();
+        }
+
+        page.Out.Close().Line();
+    }
+}

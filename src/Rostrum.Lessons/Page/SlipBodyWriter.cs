@@ -1,0 +1,101 @@
+using System.Collections.Immutable;
+
+namespace Rostrum.Lessons.Page;
+
+/// <summary>Writes what stands on a slip below its head: reasons, lines that add up, readings, what is missing.</summary>
+internal static class SlipBodyWriter
+{
+    /// <summary>Writes each part that the slip has.</summary>
+    public static void Write(PageContext page, PageSlip slip)
+    {
+        WriteReasons(page, slip.Reasons);
+        WriteLines(page, slip);
+        WriteReadings(page, slip.Readings);
+        WriteMissing(page, "Not modelled", slip.NotModelled);
+        WriteMissing(page, "Not given", slip.NotGiven);
+    }
+
+    private static void WriteReasons(PageContext page, ImmutableArray<SlipReason> reasons)
+    {
+        foreach (SlipReason reason in reasons)
+        {
+            page.Out.Open("p", ("class", "reason")).Leaf("b", reason.Clause, ("class", "clause")).Text(" ").Text(reason.Says).Text(" ");
+            if (reason.Because.Length > 0)
+            {
+                page.Out.Leaf("span", $"Here: {reason.Because}.", ("class", "because")).Text(" ");
+            }
+
+            page.Out.Leaf("span", reason.Cite, ("class", "cite")).Close().Line();
+        }
+    }
+
+    private static void WriteLines(PageContext page, PageSlip slip)
+    {
+        if (slip.Lines.IsEmpty)
+        {
+            return;
+        }
+
+        page.Out.Open("table", ("class", "lines")).Leaf("caption", $"{slip.Title}, line by line", ("class", "unseen"))
+            .Open("thead", ("class", "unseen")).Open("tr").Leaf("th", "Line", ("scope", "col")).Leaf("th", "Points", ("scope", "col")).Close().Close()
+            .Open("tbody").Line();
+        foreach (SlipLine line in slip.Lines)
+        {
+            WriteLine(page, line);
+        }
+
+        page.Out.Close().Line().Open("tfoot").Open("tr").Leaf("th", slip.Answer is SlipAnswer.Total { IsAtLeast: true } ? "at least" : "together", ("scope", "row"))
+            .Leaf("td", SlipWords.Points(slip.Lines.Sum(line => line.Points)), ("class", "value")).Close().Close().Close().Line();
+    }
+
+    private static void WriteLine(PageContext page, SlipLine line)
+    {
+        page.Out.Open("tr").Open("th", ("scope", "row")).Leaf("span", line.Words, ("class", "clause"));
+        WriteAside(page, "spaces", string.Join(" ", line.Spaces));
+        WriteAside(page, "cite", line.Cite);
+        page.Out.Close().Leaf("td", SlipWords.Points(line.Points), ("class", "value")).Close().Line();
+        foreach (SlipLine part in line.Because)
+        {
+            page.Out.Open("tr", ("class", "part")).Open("th", ("scope", "row"));
+            WriteAside(page, "spaces", string.Join(" ", part.Spaces));
+            page.Out.Text($" {part.Words}").Leaf("span", $": {SlipWords.Points(part.Points)}", ("class", "part-points"));
+            page.Out.Close().Open("td").Close().Close().Line();
+        }
+    }
+
+    private static void WriteAside(PageContext page, string kind, string words)
+    {
+        if (words.Length > 0)
+        {
+            page.Out.Text(" ").Leaf("span", words, ("class", kind));
+        }
+    }
+
+    private static void WriteReadings(PageContext page, ImmutableArray<SlipReading> readings)
+    {
+        if (readings.IsEmpty)
+        {
+            return;
+        }
+
+        page.Out.Open("table", ("class", "lines readings")).Leaf("caption", "Readings still open")
+            .Open("thead", ("class", "unseen")).Open("tr").Leaf("th", "Reading", ("scope", "col")).Leaf("th", "Gives", ("scope", "col")).Close().Close()
+            .Open("tbody").Line();
+        foreach (SlipReading reading in readings)
+        {
+            page.Out.Open("tr").Open("th", ("scope", "row")).Text(reading.Name);
+            WriteAside(page, "followed", reading.IsFollowed ? "(followed here)" : "");
+            page.Out.Close().Leaf("td", reading.Gives, ("class", "value")).Close().Line();
+        }
+
+        page.Out.Close().Close().Line();
+    }
+
+    private static void WriteMissing(PageContext page, string label, ImmutableArray<string> missing)
+    {
+        foreach (string what in missing)
+        {
+            page.Out.Open("p", ("class", "missing")).Leaf("b", $"{label}:").Text($" {what}").Close().Line();
+        }
+    }
+}

@@ -1,0 +1,99 @@
+using System.Collections.Immutable;
+using Rostrum.Text;
+
+namespace Rostrum.Lessons.Scripts;
+
+/// <summary>A lesson as its presenter wrote it: what is said, topic by topic, with the statements that can be checked and the shots.</summary>
+/// <param name="Source">The Markdown file.</param>
+/// <param name="Title">From the front matter, else the first heading, else the name of the file.</param>
+/// <param name="Presenter">From the front matter; empty where it is not given.</param>
+/// <param name="CorrectAsOf">From the front matter, as written; empty where it is not given.</param>
+/// <param name="Printing">From the front matter; empty where it is not given.</param>
+/// <param name="Topics">One for each level 2 heading, in order.</param>
+public sealed record Lesson(SourceText Source, string Title, string Presenter, string CorrectAsOf, string Printing, ImmutableArray<LessonTopic> Topics)
+{
+    /// <summary>Every statement that can be checked, in the order of the file.</summary>
+    public IEnumerable<LessonRun.Claim> Claims => Topics.SelectMany(t => t.Blocks).SelectMany(b => b.Runs).OfType<LessonRun.Claim>();
+
+    /// <summary>Every shot, in the order of the file.</summary>
+    public IEnumerable<LessonBlock.Shot> Shots => Topics.SelectMany(t => t.Blocks).OfType<LessonBlock.Shot>();
+}
+
+/// <summary>A topic of a lesson.</summary>
+/// <param name="Title">The heading.</param>
+/// <param name="At">Where the heading stands.</param>
+/// <param name="Blocks">What is said and shown, from top to bottom.</param>
+public sealed record LessonTopic(string Title, SourceSpan At, ImmutableArray<LessonBlock> Blocks)
+{
+    /// <summary>How many words are spoken: headings, captions and codes left out.</summary>
+    public int Words => Blocks.SelectMany(b => b.Runs).Sum(r => r.Words.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Length);
+}
+
+/// <summary>A piece of a topic.</summary>
+public abstract record LessonBlock
+{
+    private LessonBlock()
+    {
+    }
+
+    /// <summary>What is spoken in it; empty for a shot or a heading.</summary>
+    public virtual IEnumerable<LessonRun> Runs => [];
+
+    /// <summary>A paragraph.</summary>
+    public sealed record Paragraph(ImmutableArray<LessonRun> Said) : LessonBlock
+    {
+        /// <inheritdoc />
+        public override IEnumerable<LessonRun> Runs => Said;
+    }
+
+    /// <summary>A heading inside a topic.</summary>
+    public sealed record Subheading(string Words) : LessonBlock;
+
+    /// <summary>A list.</summary>
+    /// <param name="IsNumbered">True where the order matters.</param>
+    /// <param name="Items">The words of each item.</param>
+    public sealed record List(bool IsNumbered, ImmutableArray<ImmutableArray<LessonRun>> Items) : LessonBlock
+    {
+        /// <inheritdoc />
+        public override IEnumerable<LessonRun> Runs => Items.SelectMany(i => i);
+    }
+
+    /// <summary>Words of somebody else.</summary>
+    public sealed record Quote(ImmutableArray<LessonRun> Said) : LessonBlock
+    {
+        /// <inheritdoc />
+        public override IEnumerable<LessonRun> Runs => Said;
+    }
+
+    /// <summary>A shot: what the camera sees.</summary>
+    /// <param name="Caption">What it shows, in a few words.</param>
+    /// <param name="Target">As written, such as <c>position:E1 show bowls</c>.</param>
+    /// <param name="At">Where the target stands.</param>
+    public sealed record Shot(string Caption, string Target, SourceSpan At) : LessonBlock;
+}
+
+/// <summary>A stretch of words inside a block.</summary>
+/// <param name="Words">As spoken.</param>
+public abstract record LessonRun(string Words)
+{
+    /// <summary>Plain words.</summary>
+    public sealed record Plain(string Words) : LessonRun(Words);
+
+    /// <summary>Words that the voice leans on.</summary>
+    /// <param name="Words">As spoken.</param>
+    /// <param name="IsStrong">True for words that must not be missed.</param>
+    public sealed record Stressed(string Words, bool IsStrong) : LessonRun(Words);
+
+    /// <summary>Words to be read letter by letter.</summary>
+    public sealed record Code(string Words) : LessonRun(Words);
+
+    /// <summary>Words that lead elsewhere.</summary>
+    public sealed record Link(string Words, string Target) : LessonRun(Words);
+
+    /// <summary>A statement that can be held against the sheet.</summary>
+    /// <param name="Words">As spoken.</param>
+    /// <param name="Target">What it must equal, such as <c>tally:E1/total</c>.</param>
+    /// <param name="At">Where the spoken words stand.</param>
+    /// <param name="TargetAt">Where the target stands.</param>
+    public sealed record Claim(string Words, string Target, SourceSpan At, SourceSpan TargetAt) : LessonRun(Words);
+}

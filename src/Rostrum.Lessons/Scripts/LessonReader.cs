@@ -1,0 +1,79 @@
+using System.Collections.Immutable;
+using Markdig;
+using Markdig.Extensions.Yaml;
+using Markdig.Syntax;
+using Rostrum.Text;
+
+namespace Rostrum.Lessons.Scripts;
+
+/// <summary>Reads a lesson from Markdown (CommonMark), with front matter between two lines of <c>---</c>.</summary>
+public static class LessonReader
+{
+    private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().UsePreciseSourceLocation().UseYamlFrontMatter().Build();
+
+    /// <summary>The lesson; what lies before the first level 2 heading belongs to a topic named after the lesson.</summary>
+    /// <param name="source">The file.</param>
+    /// <param name="problems">Receives ROS0606 for a front matter line that cannot be read.</param>
+    public static Lesson Read(SourceText source, DiagnosticBag problems)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        MarkdownDocument document = Markdown.Parse(source.Content, Pipeline);
+        Dictionary<string, string> front = FrontMatter(source, document.OfType<YamlFrontMatterBlock>().FirstOrDefault(), problems);
+        string title = front.GetValueOrDefault("title", source.Name);
+        var topics = ImmutableArray.CreateBuilder<LessonTopic>();
+        var blocks = ImmutableArray.CreateBuilder<LessonBlock>();
+        (string Title, SourceSpan At) topic = (title, source.Span(0, 0));
+        foreach (Block block in document)
+        {
+            if (block is HeadingBlock { Level: <= 2 } heading)
+            {
+                Close(topics, topic, blocks);
+                topic = (RunReader.Words(source, heading.Inline), source.Span(heading.Span.Start, heading.Span.Length));
+            }
+            else
+            {
+                blocks.AddRange(BlockReader.Read(source, block));
+            }
+        }
+
+        Close(topics, topic, blocks);
+        return new Lesson(
+            source, title, front.GetValueOrDefault("presenter", ""), front.GetValueOrDefault("correct as of", ""), front.GetValueOrDefault("printing", ""), topics.ToImmutable());
+    }
+
+    private static void Close(ImmutableArray<LessonTopic>.Builder topics, (string Title, SourceSpan At) topic, ImmutableArray<LessonBlock>.Builder blocks)
+    {
+        if (blocks.Count > 0)
+        {
+            topics.Add(new LessonTopic(topic.Title, topic.At, blocks.ToImmutable()));
+            blocks.Clear();
+        }
+    }
+
+    private static Dictionary<string, string> FrontMatter(SourceText source, YamlFrontMatterBlock? block, DiagnosticBag problems)
+    {
+        var front = new Dictionary<string, string>(StringComparer.Ordinal);
+        if (block is null)
+        {
+            return front;
+        }
+
+        int first = source.LineIndexOf(block.Span.Start);
+        int last = source.LineIndexOf(Math.Max(block.Span.Start, block.Span.End));
+        for (int line = first; line <= last; line++)
+        {
+            string text = source.Line(line);
+            int colon = text.IndexOf(": ", StringComparison.Ordinal);
+            if (colon > 0)
+            {
+                front[text[..colon].Trim()] = text[(colon + 2)..].Trim();
+            }
+            else if (text.Trim() is not ("---" or "...") && text.Trim().Length > 0)
+            {
+                problems.Add(LessonProblems.FrontMatterLine(source.Span(source.LineStart(line), text.Length), text));
+            }
+        }
+
+        return front;
+    }
+}

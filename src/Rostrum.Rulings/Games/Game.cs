@@ -1,0 +1,66 @@
+using System.Collections.Immutable;
+using Rostrum.Rulings.Positions;
+using Rostrum.Sheets.Idioms;
+using Rostrum.Sheets.Loading;
+using Rostrum.Sheets.Model;
+using Rostrum.Text;
+
+namespace Rostrum.Rulings.Games;
+
+/// <summary>A game's folder at work: its sheet, read once for each set of variants, and its positions by name.</summary>
+/// <param name="folder">The game's files.</param>
+/// <param name="idioms">The idiom library.</param>
+public sealed class Game(GameFolder folder, IdiomLibrary idioms)
+{
+    private const string PositionFolder = "positions";
+    private const string Ending = ".yaml";
+
+    private readonly Dictionary<string, SheetReading> _sheets = new(StringComparer.Ordinal);
+
+    /// <summary>The game's files.</summary>
+    public GameFolder Folder => folder;
+
+    /// <summary>The names of the positions, in ordinal order.</summary>
+    public ImmutableArray<string> PositionNames =>
+        [.. folder.FilesIn(PositionFolder).Where(f => f.EndsWith(Ending, StringComparison.Ordinal)).Select(f => f[(PositionFolder.Length + 1)..^Ending.Length])];
+
+    /// <summary>The sheet with some variants on.</summary>
+    /// <param name="variants">Their names, in any order.</param>
+    public SheetReading Sheet(params IEnumerable<string> variants)
+    {
+        ImmutableArray<string> wanted = [.. variants.Distinct().Order(StringComparer.Ordinal)];
+        string key = string.Join('\n', wanted);
+        if (!_sheets.TryGetValue(key, out SheetReading? reading))
+        {
+            _sheets[key] = reading = SheetReader.Read(folder, idioms, wanted);
+        }
+
+        return reading;
+    }
+
+    /// <summary>The file of a position.</summary>
+    /// <param name="name">Its name.</param>
+    public FolderReading PositionText(string name) => folder.Read($"{PositionFolder}/{name}{Ending}");
+
+    /// <summary>Reads a position with the sheet that its variants ask for.</summary>
+    /// <param name="file">Its text.</param>
+    /// <param name="alsoOn">Variants that the caller wants on as well.</param>
+    public OpenedPosition Open(SourceText file, params IEnumerable<string> alsoOn)
+    {
+        var problems = new DiagnosticBag();
+        ImmutableArray<string> variants = PositionReader.VariantsOf(file, problems);
+        SheetReading reading = Sheet(variants.Concat(alsoOn));
+        PositionFile? position = reading.Sheet is { } sheet ? PositionReader.Read(sheet, file, problems) : null;
+        return new OpenedPosition(reading, position, problems.InOrder());
+    }
+}
+
+/// <summary>A position with the sheet that rules it.</summary>
+/// <param name="Sheet">The sheet with the position's variants on.</param>
+/// <param name="File">The position; null where the sheet could not be read at all.</param>
+/// <param name="Problems">What is wrong with the position's own file.</param>
+public sealed record OpenedPosition(SheetReading Sheet, PositionFile? File, ImmutableArray<Diagnostic> Problems)
+{
+    /// <summary>The position, where both it and its sheet are sound; null otherwise.</summary>
+    public Position? Position => Sheet.IsSound ? File?.Position : null;
+}
