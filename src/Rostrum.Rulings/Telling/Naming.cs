@@ -61,10 +61,16 @@ internal sealed class Naming(Sheet sheet, int me)
             .Select(s => new Value.SpaceAt(fit.Board, fit.Seat, s)),
         isList: false);
 
-    // Spaces are told column by column from the left, each from below; everything else as it comes.
-    private IEnumerable<Value> InOrder(Value.Many many) => many.Members.Select(m => m.Value)
-        .OrderBy(v => v is Value.SpaceAt s ? sheet.Boards[s.Board].Spaces[s.Index].Column : 0)
-        .ThenBy(v => v is Value.SpaceAt s ? sheet.Boards[s.Board].Spaces[s.Index].Row : 0);
+    // Spaces, and things on spaces, are told column by column from the left, each from below; everything else as it comes.
+    private IEnumerable<Value> InOrder(Value.Many many) =>
+        many.Members.Select(m => m.Value).OrderBy(v => On(v)?.Column ?? 0).ThenBy(v => On(v)?.Row ?? 0);
+
+    private BoardSpace? On(Value value) => value switch
+    {
+        Value.SpaceAt space => sheet.Boards[space.Board].Spaces[space.Index],
+        Value.ThingAt { Spot: { Kind: SpotKind.Space } spot } => sheet.Boards[spot.Place].Spaces[spot.Part],
+        _ => null,
+    };
 
     /// <summary>The words that tell a thing, such as <c>cracked copper jug</c>; what is not given is left out.</summary>
     public string Look(Thing thing)

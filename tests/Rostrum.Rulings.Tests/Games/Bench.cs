@@ -22,8 +22,8 @@ internal static class Bench
         dice:
           fire die: {plural: fire dice, count: 3, faces: 1 2 3 4 5 crescent}
         cards:
-          order:
-            file: orders.csv
+          task:
+            file: tasks.csv
             columns: {picture: drawing}
         signs: {b: bowl, j: jug, p: plate, l: lamp, a: ash, i: iron, c: copper}
         boards:
@@ -99,7 +99,7 @@ internal static class Bench
 
     private static Sheet Read()
     {
-        GameFolder folder = GameFolder.InMemory("bench", ("sheet.yaml", Words), ("orders.csv", "name,picture\nFirst order,[l] / p\n"));
+        GameFolder folder = GameFolder.InMemory("bench", ("sheet.yaml", Words), ("tasks.csv", "name,picture\nFirst order,[l] / p\n"));
         SheetReading reading = SheetReader.Read(folder, IdiomLibrary.Empty, []);
         Assert.Empty(reading.Problems.Where(p => p.Severity == Severity.Error).Select(p => $"{p.At}: {p.Message} {p.Hint}"));
         return reading.Sheet!;
