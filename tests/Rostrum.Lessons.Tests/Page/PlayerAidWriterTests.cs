@@ -38,7 +38,7 @@ public sealed class PlayerAidWriterTests
 
     [Theory]
     [InlineData(10, 2, true)]
-    [InlineData(60, 2, true)]
+    [InlineData(40, 2, true)]
     [InlineData(80, 3, true)]
     [InlineData(400, 3, false)]
     public void More_clauses_are_set_smaller_and_in_the_end_do_not_fit(int clauses, int columns, bool fits)
