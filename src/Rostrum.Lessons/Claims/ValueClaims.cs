@@ -1,6 +1,6 @@
 using Rostrum.Lessons.Scripts;
-using Rostrum.Rulings.Tallies;
 using Rostrum.Rulings.Positions;
+using Rostrum.Rulings.Tallies;
 using Rostrum.Sheets.Formulas;
 using Rostrum.Sheets.Loading;
 using Rostrum.Sheets.Model;

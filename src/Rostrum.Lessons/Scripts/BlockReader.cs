@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
 using Rostrum.Text;
-using SourceSpan = Rostrum.Text.SourceSpan;
 
 namespace Rostrum.Lessons.Scripts;
 

@@ -42,7 +42,7 @@ internal sealed class ThingLooks(Position position)
 
     private static string OwnerColour(Thing thing) => thing.Owner is >= 0 and { } seat ? SeatColours[seat % SeatColours.Length] : UsualColour;
 
-    private string? Named(IEnumerable<(Named Of, string Drawn)> rows, Thing thing)
+    private static string? Named(IEnumerable<(Named Of, string Drawn)> rows, Thing thing)
     {
         foreach ((Named of, string drawn) in rows)
         {

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Rostrum.Rulings.Positions;
 using Rostrum.Sheets.Idioms;
 using Rostrum.Sheets.Loading;
-using Rostrum.Sheets.Model;
 using Rostrum.Text;
 
 namespace Rostrum.Rulings.Games;

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Rostrum.Sheets.Formulas;
 using Rostrum.Sheets.Loading;
 using Rostrum.Sheets.Model;
-using Rostrum.Text;
 using Rostrum.Text.Outline;
 using Attribute = Rostrum.Sheets.Model.Attribute;
 

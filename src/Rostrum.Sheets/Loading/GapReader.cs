@@ -1,6 +1,5 @@
 using Rostrum.Sheets.Formulas;
 using Rostrum.Sheets.Model;
-using Rostrum.Text;
 
 namespace Rostrum.Sheets.Loading;
 

@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Rostrum.Sheets.Model;
-using Rostrum.Text;
 using Rostrum.Text.Outline;
 
 namespace Rostrum.Sheets.Loading;

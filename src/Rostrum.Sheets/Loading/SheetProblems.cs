@@ -3,7 +3,7 @@ using Rostrum.Text;
 
 namespace Rostrum.Sheets.Loading;
 
-/// <summary>Messages about the sections of a sheet: shape (ROS011x), names (ROS02xx), clauses that clash (ROS04xx), sources (ROS05xx).</summary>
+/// <summary>Messages about the sections of a sheet: the shape of sections (ROS08xx), names (ROS02xx), clauses that clash (ROS04xx), sources (ROS05xx).</summary>
 internal static class SheetProblems
 {
     public static Diagnostic UnknownKey(SourceSpan at, string key, string section, IEnumerable<string> known)
@@ -17,19 +17,19 @@ internal static class SheetProblems
     }
 
     public static Diagnostic WantedEntries(SourceSpan at, string what) => new(
-        "ROS0111", Severity.Error, at, $"Here should stand {what}, each with its name and a colon.", "Write one a line, a little further in: 'name: what it is'.");
+        "ROS0811", Severity.Error, at, $"Here should stand {what}, each with its name and a colon.", "Write one a line, a little further in: 'name: what it is'.");
 
     public static Diagnostic WantedText(SourceSpan at, string what) => new(
-        "ROS0112", Severity.Error, at, $"Here should stand {what}.", "Write it behind the colon, in one line.");
+        "ROS0812", Severity.Error, at, $"Here should stand {what}.", "Write it behind the colon, in one line.");
 
     public static Diagnostic WantedNumber(SourceSpan at, string found, string what) => new(
-        "ROS0113", Severity.Error, at, $"'{Prose.Clip(found)}' is not a number, and {what} is one.", "Write it in digits, such as 12.");
+        "ROS0813", Severity.Error, at, $"'{Prose.Clip(found)}' is not a number, and {what} is one.", "Write it in digits, such as 12.");
 
     public static Diagnostic Missing(SourceSpan at, string owner, string key, string example) => new(
-        "ROS0114", Severity.Error, at, $"'{owner}' does not say its '{key}'.", $"Add a line such as '{example}'.");
+        "ROS0814", Severity.Error, at, $"'{owner}' does not say its '{key}'.", $"Add a line such as '{example}'.");
 
     public static Diagnostic NotReadable(SourceSpan at, string file, FolderRefusal refusal) => new(
-        "ROS0115", Severity.Error, at,
+        "ROS0815", Severity.Error, at,
         refusal switch
         {
             FolderRefusal.LeavesFolder => $"'{file}' leads out of the game's folder.",
@@ -40,7 +40,7 @@ internal static class SheetProblems
         refusal == FolderRefusal.LeavesFolder ? "Put the file into the game's folder and name it from there." : "Check the name, or save the file again as UTF-8 text.");
 
     public static Diagnostic WrongFormat(SourceSpan at, string found) => new(
-        "ROS0116", Severity.Error, at, $"This is rule sheet format '{Prose.Clip(found)}', and only 1 is known.", "Write 'rule sheet: 1'.")
+        "ROS0816", Severity.Error, at, $"This is rule sheet format '{Prose.Clip(found)}', and only 1 is known.", "Write 'rule sheet: 1'.")
     {
         Fix = Fix.Replace(at, "1", FixGrade.Choice),
     };
@@ -65,23 +65,23 @@ internal static class SheetProblems
     };
 
     public static Diagnostic BadHead(SourceSpan at, string head) => new(
-        "ROS0117", Severity.Error, at, $"'{Prose.Clip(head)}' cannot be read as a name with its subjects.", "Write it like 'clash (ware v, ware w)'.");
+        "ROS0817", Severity.Error, at, $"'{Prose.Clip(head)}' cannot be read as a name with its subjects.", "Write it like 'clash (ware v, ware w)'.");
 
     public static Diagnostic UnknownSubject(SourceSpan at, string sort, IEnumerable<string> known) =>
         UnknownWord(at, sort, "a kind of piece, a space, a line, 'number' or 'player'", known);
 
     public static Diagnostic SizeOfBoard(SourceSpan at, string found) => new(
-        "ROS0118", Severity.Error, at, $"'{Prose.Clip(found)}' is not a size.", "Write it like '5 across 4 up', each from 1 to 60.");
+        "ROS0818", Severity.Error, at, $"'{Prose.Clip(found)}' is not a size.", "Write it like '5 across 4 up', each from 1 to 60.");
 
     public static Diagnostic LabelsDoNotFit(SourceSpan at, int labels, int lines, string what) => new(
-        "ROS0119", Severity.Error, at, $"There are {labels} labels for {Prose.Count(lines, what, what + "s")}.", "Give each line one label, as in 'bay A to E'.");
+        "ROS0819", Severity.Error, at, $"There are {labels} labels for {Prose.Count(lines, what, what + "s")}.", "Give each line one label, as in 'bay A to E'.");
 
     public static Diagnostic UnknownSign(SourceSpan at, char sign, IEnumerable<char> known) => new(
         "ROS0213", Severity.Error, at, $"No sign '{sign}' is declared, so this cell cannot be read.",
         known.Any() ? $"Declared under 'signs' are {string.Join(' ', known)}." : "Declare it under 'signs', as in 'signs: {j: jug}'.");
 
     public static Diagnostic EmptyPattern(SourceSpan at) => new(
-        "ROS0120", Severity.Error, at, "This drawing marks nothing.", "Put at least one sign into it.");
+        "ROS0820", Severity.Error, at, "This drawing marks nothing.", "Put at least one sign into it.");
 
     public static Diagnostic UnknownSource(SourceSpan at, string name, string? near, bool none) => new(
         "ROS0501", Severity.Error, at, $"No source is called '{Prose.Clip(name)}'.",
@@ -129,7 +129,7 @@ internal static class SheetProblems
         UnknownWord(at, name, "an idiom of the library", known);
 
     public static Diagnostic IdiomLacks(SourceSpan at, string idiom, string parameter, string wanted) => new(
-        "ROS0121", Severity.Error, at, $"The idiom '{idiom}' needs '{parameter}', which is {wanted}.", $"Add a line '{parameter}: …'.");
+        "ROS0821", Severity.Error, at, $"The idiom '{idiom}' needs '{parameter}', which is {wanted}.", $"Add a line '{parameter}: …'.");
 
     public static Diagnostic IdiomDoesNotTake(SourceSpan at, string idiom, string key, IEnumerable<string> known)
     {
@@ -145,35 +145,28 @@ internal static class SheetProblems
         "ROS0406", Severity.Error, at, $"'{clause}' has both an idiom and a formula of its own.", "Keep one of the two.");
 
     public static Diagnostic MoreRowsThanAllowed(SourceSpan at, string what, int limit) => new(
-        "ROS0122", Severity.Error, at, $"There are more than {limit} {what}.", "Split the game, or leave some of them out.");
-
-    public static Diagnostic UnknownStep(SourceSpan at, string found, string? near) => new(
-        "ROS0214", Severity.Error, at, $"'{Prose.Clip(found)}' is no step and no action.",
-        near is null ? "Begin with an action's own words, or with a step such as 'move', 'deal', 'shuffle' or 'if'." : $"Did you mean '{near}'?")
-    {
-        Fix = near is null ? null : new Fix($"write '{near}'", FixGrade.Choice, [new TextEdit(at, near)]),
-    };
+        "ROS0822", Severity.Error, at, $"There are more than {limit} {what}.", "Split the game, or leave some of them out.");
 
     public static Diagnostic NoShape(SourceSpan at, string board) => new(
-        "ROS0123", Severity.Error, at, $"The board '{Prose.Clip(board)}' has no shape.", "Add 'squares: 5 across 4 up' or a drawing under 'drawn'.");
+        "ROS0823", Severity.Error, at, $"The board '{Prose.Clip(board)}' has no shape.", "Add 'squares: 5 across 4 up' or a drawing under 'drawn'.");
 
     public static Diagnostic UnknownBoardSign(SourceSpan at, string sign) => new(
-        "ROS0124", Severity.Error, at, $"'{Prose.Clip(sign)}' means nothing in the drawing of a board.", "Draw '.' for a space and '-' where there is none.");
+        "ROS0824", Severity.Error, at, $"'{Prose.Clip(sign)}' means nothing in the drawing of a board.", "Draw '.' for a space and '-' where there is none.");
 
     public static Diagnostic NoForm(SourceSpan at, string place) => new(
-        "ROS0125", Severity.Error, at, $"The sheet does not say how '{Prose.Clip(place)}' holds things.", "Add 'heap of:', 'row of:', 'bag of:', 'deck of:' or 'hand of:' with what lies there.");
+        "ROS0825", Severity.Error, at, $"The sheet does not say how '{Prose.Clip(place)}' holds things.", "Add 'heap of:', 'row of:', 'bag of:', 'deck of:' or 'hand of:' with what lies there.");
 
     public static Diagnostic BadSign(SourceSpan at, string sign) => new(
-        "ROS0126", Severity.Error, at, $"'{Prose.Clip(sign)}' cannot be a sign of drawings.", "Take one letter or mark other than a digit and . - # _ ? / | ~ + [ ].");
+        "ROS0826", Severity.Error, at, $"'{Prose.Clip(sign)}' cannot be a sign of drawings.", "Take one letter or mark other than a digit and . - # _ ? / | ~ + [ ].");
 
     public static Diagnostic NoNameColumn(SourceSpan at) => new(
-        "ROS0127", Severity.Error, at, "The table of cards has no column 'name'.", "Call the column with the cards' names 'name'.");
+        "ROS0827", Severity.Error, at, "The table of cards has no column 'name'.", "Call the column with the cards' names 'name'.");
 
     public static Diagnostic NoPoints(SourceSpan at, string clause) => new(
-        "ROS0128", Severity.Error, at, $"The clause '{Prose.Clip(clause)}' gives no points.", "Add 'points:', or an idiom.");
+        "ROS0828", Severity.Error, at, $"The clause '{Prose.Clip(clause)}' gives no points.", "Add 'points:', or an idiom.");
 
     public static Diagnostic BindsNothing(SourceSpan at, string law) => new(
-        "ROS0129", Severity.Error, at, $"The law '{Prose.Clip(law)}' does not say which action it binds.", "Add 'binds:' with the name of an action.");
+        "ROS0829", Severity.Error, at, $"The law '{Prose.Clip(law)}' does not say which action it binds.", "Add 'binds:' with the name of an action.");
 
     public static Diagnostic IdiomDoesNotScore(SourceSpan at, string idiom) => new(
         "ROS0407", Severity.Error, at, $"The idiom '{idiom}' gives no points.", "Use it for a word or a condition, or take an idiom that scores.");

@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
-using Rostrum.Sheets.Formulas;
 using Rostrum.Sheets.Idioms;
-using Rostrum.Sheets.Loading.Sections;
 using Rostrum.Sheets.Model;
 using Rostrum.Text;
 using Rostrum.Text.Outline;

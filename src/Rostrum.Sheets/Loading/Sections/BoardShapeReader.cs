@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Rostrum.Sheets.Drawings;
-using Rostrum.Sheets.Model;
 using Rostrum.Text;
 using Rostrum.Text.Outline;
 

@@ -1,6 +1,4 @@
-using Rostrum.Sheets.Formulas;
 using Rostrum.Sheets.Model;
-using Rostrum.Text;
 using Rostrum.Text.Outline;
 
 namespace Rostrum.Sheets.Loading.Sections;
