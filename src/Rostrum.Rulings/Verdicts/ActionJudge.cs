@@ -22,6 +22,7 @@ internal sealed class ActionJudge(Proposal proposal, Setting setting, ISet<int> 
     private readonly ImmutableArray<Breach>.Builder _breaches = ImmutableArray.CreateBuilder<Breach>();
     private readonly List<Law> _broken = [];
     private readonly List<Law> _open = [];
+    private readonly List<int> _openChoices = [];
     private Blame _why = Blame.None;
 
     private Position Position => proposal.Position;
@@ -54,9 +55,12 @@ internal sealed class ActionJudge(Proposal proposal, Setting setting, ISet<int> 
             if (may.Is == Kleene.No)
             {
                 ActionFacts action = proposal.Action;
-                string says = action.Says ?? action.Action.Phrase.InWords;
                 string because = $"{_laws.Naming.Of(chosen)} is not what may be chosen ({action.Choices[i].Words})";
-                _breaches.Add(new Breach(action.Action.Name, says, action.Cite, because, _laws.Naming.SpacesOf(chosen)));
+                _breaches.Add(new Breach(action.Action.Name, Says(action), action.Cite, because, _laws.Naming.SpacesOf(chosen)));
+            }
+            else if (may.Is == Kleene.Unknown)
+            {
+                _openChoices.Add(i);
             }
 
             _why += may.Blame;
@@ -82,6 +86,8 @@ internal sealed class ActionJudge(Proposal proposal, Setting setting, ISet<int> 
         }
     }
 
+    private static string Says(ActionFacts action) => action.Says ?? action.Action.Phrase.InWords;
+
     private string Says(Law law) => law.Says ?? law.Bodies[0][law.Binds.IndexOf(proposal.Action.Action)].Formula;
 
     private Judgement Legal()
@@ -95,18 +101,25 @@ internal sealed class ActionJudge(Proposal proposal, Setting setting, ISet<int> 
 
     private static Judgement Unsettled(Blame why) => new(Kleene.Unknown, [], why, "", null);
 
-    // Each law alone may be kept or not, and yet one or another of them is broken whatever the facts are.
+    // Each choice and each law alone may be kept or not, and yet one or another of them is broken whatever the facts are.
     private Judgement OpenTogether()
     {
-        if (_open.Count < 2 || new Splitter().Decide(Position, p => _open.Aggregate(Value.Yes, (sum, l) => Evaluator.And(sum, _laws.Keeps(p, l)))).Is != Kleene.No)
+        if (_open.Count + _openChoices.Count < 2 || new Splitter().Decide(Position, KeepsAllOpen).Is != Kleene.No)
         {
             return Unsettled(_why);
         }
 
-        string names = Prose.Or(_open.Select(l => $"'{l.Name}'"));
-        _breaches.AddRange(_open.Select(l => new Breach(l.Name, Says(l), l.Cite, $"whatever the facts that are not given, {names} is broken", [])));
+        ActionFacts action = proposal.Action;
+        IEnumerable<(string Clause, string Says, Citation? Cite)> choices = _openChoices.Count == 0 ? [] : [(action.Action.Name, Says(action), action.Cite)];
+        (string Clause, string Says, Citation? Cite)[] open = [.. choices, .. _open.Select(l => (l.Name, Says(l), l.Cite))];
+        string names = Prose.Or(open.Select(o => $"'{o.Clause}'"));
+        _breaches.AddRange(open.Select(o => new Breach(o.Clause, o.Says, o.Cite, $"whatever the facts that are not given, {names} is broken", [])));
         return Illegal();
     }
+
+    private Value.Truth KeepsAllOpen(Position position) => _openChoices.Select(c => _laws.MayChoose(position, c))
+        .Concat(_open.Select(l => _laws.Keeps(position, l)))
+        .Aggregate(Value.Yes, Evaluator.And);
 
     private Judgement WithPower()
     {

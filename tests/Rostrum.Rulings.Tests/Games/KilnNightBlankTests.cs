@@ -83,6 +83,27 @@ public sealed class KilnNightBlankTests
             },
             iter: 60);
 
+    // B1 is free, and then it may not be chosen; or it holds a ware, and then that would stand on the lamp.
+    [Fact]
+    public void A_choice_and_a_law_that_are_open_each_alone_are_asked_together()
+    {
+        Position position = Game.Position(Game.Sheet("kiln-night"), """
+            seat 1:
+              chamber: |
+                4 . . . . .
+                3 . . . . .
+                2 . li . . .
+                1 . ? . . .
+                / A B C D E
+              sticks: 2
+            turn of: seat 1
+            """);
+
+        Ruling.Illegal ruling = Assert.IsType<Ruling.Illegal>(Ruling.On(position, "burn to swap B1 and B2").Ruling);
+
+        Assert.Equal(["burn", "still lawful"], ruling.Breaches.Select(b => b.Clause));
+    }
+
     private static Position Without(HandScore table, KilnNightBlank[] blanks) => blanks.Aggregate(KilnNightCases.Position(table), (p, b) => b.Taken(p));
 
     private static Position Drawn(HandScore table, KilnNightBlank[] blanks, int[] draws) =>
