@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Rostrum.Rulings.Boards;
-using Rostrum.Rulings.Positions;
 using Rostrum.Sheets.Model;
 
 namespace Rostrum.Rulings.Evaluation;

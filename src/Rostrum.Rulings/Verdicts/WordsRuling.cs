@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Rostrum.Rulings.Evaluation;
 using Rostrum.Rulings.Positions;
 using Rostrum.Rulings.Telling;
