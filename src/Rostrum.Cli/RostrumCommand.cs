@@ -52,7 +52,7 @@ public static class RostrumCommand
     private static int Carry(IReadOnlyList<string> args, Desk desk)
     {
         RootCommand root = Root(desk);
-        ParseResult parse = root.Parse(args, new ParserConfiguration { EnablePosixBundling = false, ResponseFileTokenReplacer = null });
+        ParseResult parse = root.Parse(Completion.Adapted(args), new ParserConfiguration { EnablePosixBundling = false, ResponseFileTokenReplacer = null });
         IReadOnlyList<string> complaints = parse.Action is null or ParseErrorAction or GameAction ? WrongUsage.Of(parse) : [];
         if (complaints.Count > 0)
         {

@@ -96,10 +96,18 @@ internal sealed class ReadScreen
             ReadClause either = difference.After ?? difference.Before!;
             string how = difference switch { { Before: null } => "new", { After: null } => "gone", _ => "changed" };
             _paper.Edges($"{how}: {either.Section}, {either.Name}", Citation.Tell(either.Cite));
-            _paper.Wrapped(difference.Before is { } before ? $"before: {before.Says}" : "", Indent, hanging: 2);
-            _paper.Wrapped(difference.After is { } after ? $"{(difference.Before is null ? "" : "now: ")}{after.Says}" : "", Indent, hanging: 2);
+            Told("before: ", difference.Before);
+            Told(difference.Before is null ? "" : "now: ", difference.After);
         }
 
         _paper.Line("Nothing else changes.");
+    }
+
+    private void Told(string how, ReadClause? clause)
+    {
+        if (clause is not null)
+        {
+            _paper.Wrapped(how + clause.Says, Indent, hanging: 2);
+        }
     }
 }

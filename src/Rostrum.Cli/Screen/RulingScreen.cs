@@ -18,11 +18,11 @@ internal sealed class RulingScreen
     public static string Of(string words, string heading, Ruling ruling)
     {
         var screen = new RulingScreen();
-        screen._paper.Edges($"{ruling.Verdict}: {words}", "");
+        screen._paper.Wrapped($"{ruling.Verdict}: {words}", 0);
         screen._paper.Line($"({heading})");
         screen._paper.Line();
         screen.Reasons(ruling);
-        screen.Listed("Taken for granted", ruling.Assumed);
+        screen.Listed("Taken for granted", ruling.Assumed, apart: true);
         return screen._paper.ToString();
     }
 
@@ -77,11 +77,16 @@ internal sealed class RulingScreen
         Listed("The sheet does not model", open.NotModelled);
     }
 
-    private void Listed(string heading, IReadOnlyList<string> words)
+    private void Listed(string heading, IReadOnlyList<string> words, bool apart = false)
     {
         if (words.Count == 0)
         {
             return;
+        }
+
+        if (apart)
+        {
+            _paper.Line();
         }
 
         _paper.Line($"{heading}:");
