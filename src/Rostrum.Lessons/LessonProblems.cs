@@ -26,4 +26,10 @@ internal static class LessonProblems
 
     public static Diagnostic NoNumber(SourceSpan at, string said, string found) => new(
         "ROS0607", Severity.Error, at, $"'{Prose.Clip(said)}' is no number, and the sheet says {found}.", "Say the number itself in the brackets, in digits or words.");
+
+    public static Diagnostic BlankInTarget(SourceSpan at, string target) => new(
+        "ROS0608", Severity.Error, at, $"'{Prose.Clip(target)}' holds a blank, so this is no link and nothing is checked.", "Put the target into < and >.")
+    {
+        Fix = Fix.Replace(at, $"<{target}>"),
+    };
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text;
 
 namespace Rostrum.Text;
 
@@ -33,23 +34,24 @@ public readonly record struct TextEdit(SourceSpan At, string NewText)
 {
     /// <summary>Applies edits of one text, in any order.</summary>
     /// <param name="content">The text that the edits speak of.</param>
-    /// <param name="edits">None overlapping.</param>
+    /// <param name="edits">None overlapping; insertions at one spot come out in the order in which they are given, before what replaces the
+    /// words behind that spot.</param>
     /// <exception cref="ArgumentException">Two edits overlap.</exception>
     public static string Apply(string content, IEnumerable<TextEdit> edits)
     {
-        string result = content;
-        int limit = content.Length;
-        foreach (TextEdit edit in edits.OrderByDescending(e => e.At.Start).ThenByDescending(e => e.At.End))
+        var result = new StringBuilder(content.Length);
+        int done = 0;
+        foreach (TextEdit edit in edits.OrderBy(e => e.At.Start).ThenBy(e => e.At.End))
         {
-            if (edit.At.End > limit)
+            if (edit.At.Start < done)
             {
                 throw new ArgumentException("Two edits overlap.", nameof(edits));
             }
 
-            result = string.Concat(result.AsSpan(0, edit.At.Start), edit.NewText, result.AsSpan(edit.At.End));
-            limit = edit.At.Start;
+            result.Append(content, done, edit.At.Start - done).Append(edit.NewText);
+            done = edit.At.End;
         }
 
-        return result;
+        return result.Append(content, done, content.Length - done).ToString();
     }
 }

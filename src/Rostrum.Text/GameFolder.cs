@@ -45,24 +45,35 @@ public sealed class GameFolder
             return new FolderReading(null, FolderRefusal.LeavesFolder);
         }
 
-        FolderFile? file = _open(name);
+        FolderFile? file = name.Length == 0 ? null : _open(name);
         return file switch
         {
             null => new FolderReading(null, FolderRefusal.Missing),
             { SizeBytes: > LargestFileBytes } => new FolderReading(null, FolderRefusal.TooLarge),
-            _ => file.Read() is { } content
-                ? new FolderReading(new SourceText(name, content), FolderRefusal.None)
-                : new FolderReading(null, FolderRefusal.NotText),
+            _ => ReadingOf(name, file.Read()),
         };
     }
+
+    // The size was told before the file was read; it may have grown since.
+    private static FolderReading ReadingOf(string name, string? content) => content switch
+    {
+        null => new FolderReading(null, FolderRefusal.NotText),
+        { Length: > LargestFileBytes } => new FolderReading(null, FolderRefusal.TooLarge),
+        _ => new FolderReading(new SourceText(name, content), FolderRefusal.None),
+    };
 
     /// <summary>The names of the files in a sub-folder, in ordinal order; empty where there is no such sub-folder.</summary>
     public IReadOnlyList<string> FilesIn(string subFolder) => StaysInside(subFolder) ? _list(subFolder) : [];
 
-    /// <summary>True for a plain relative name that cannot leave the folder.</summary>
-    public static bool StaysInside(string name) =>
-        !name.StartsWith('/') && !name.Contains('\\', StringComparison.Ordinal) && !name.Contains(':', StringComparison.Ordinal)
-        && !name.Contains('\0', StringComparison.Ordinal) && !name.Split('/').Contains("..");
+    /// <summary>True for a plain relative name that cannot leave the folder on any system: no root, no drive, no backslash, no control
+    /// character, and no part that is empty or made of dots and blanks only (one system takes <c>".. "</c> for <c>".."</c>). The empty name
+    /// is the folder itself.</summary>
+    /// <remarks>Whether a file inside the folder is a link that leads outside cannot be seen from its name: the head looks at that.</remarks>
+    public static bool StaysInside(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        return name.Length == 0 || !(name.Any(c => c is '\\' or ':' || char.IsControl(c)) || name.Split('/').Any(p => p.Trim('.', ' ').Length == 0));
+    }
 
     private static string FolderOf(string name) => name.LastIndexOf('/') is var at and >= 0 ? name[..at] : "";
 }

@@ -4,9 +4,13 @@ namespace Rostrum.Text;
 
 /// <summary>Finds the word that an author most likely meant.</summary>
 /// <remarks>Distance: optimal string alignment (one insertion, deletion, change or swap of neighbours counts 1), case ignored.
-/// Cut-off: at most 2, and at most a third of the written word's length, but 1 for words of two to five letters.</remarks>
+/// Cut-off: at most 2, and at most a third of the written word's length, but 1 for words of two to five letters
+/// and 0 for one letter or more than 200.</remarks>
 public static class NearSpelling
 {
+    // The cost grows with the product of both lengths; nobody misspells a name of this length by one letter.
+    private const int LongestWord = 200;
+
     private static readonly OptimalStringAlignment Distance = new();
 
     /// <summary>The nearest of the candidates, or null where none is near enough.</summary>
@@ -14,9 +18,17 @@ public static class NearSpelling
     /// <param name="candidates">What could stand there; the first of equally near ones wins.</param>
     public static string? Find(string written, IEnumerable<string> candidates)
     {
+        ArgumentNullException.ThrowIfNull(written);
+        ArgumentNullException.ThrowIfNull(candidates);
         string wanted = written.ToLowerInvariant();
+        int cutOff = CutOff(wanted.Length);
+        if (cutOff == 0)
+        {
+            return candidates.FirstOrDefault(c => c.Equals(written, StringComparison.OrdinalIgnoreCase));
+        }
+
         string? best = null;
-        double bestDistance = CutOff(wanted.Length) + 0.5;
+        double bestDistance = cutOff + 0.5;
         foreach (string candidate in candidates)
         {
             if (Math.Abs(candidate.Length - wanted.Length) > bestDistance)
@@ -38,6 +50,7 @@ public static class NearSpelling
     {
         < 2 => 0,
         < 6 => 1,
-        _ => 2,
+        <= LongestWord => 2,
+        _ => 0,
     };
 }

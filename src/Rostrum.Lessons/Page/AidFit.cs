@@ -7,8 +7,9 @@ namespace Rostrum.Lessons.Page;
 /// <param name="Columns">2 or 3.</param>
 /// <param name="Fits">False if even the smallest type would need a second side.</param>
 /// <remarks>
-/// The estimate counts lines. A letter of our typeface is taken as 0.52 em wide and a line as 1.3 em high; a clause
-/// loses half a line at its ragged end. The printed area is that common to A4 and Letter (216 x 279 mm, 210 x 297 mm)
+/// The estimate counts lines. A letter of an embedded typeface is taken as 0.47 em wide (Atkinson Hyperlegible was measured
+/// at 0.445 em in running text), a letter of a reader's own typeface, which may be wide, as 0.58 em; a line is 1.3 em high.
+/// The printed area is that common to A4 and Letter (216 x 279 mm, 210 x 297 mm)
 /// inside 10 mm margins: 190 x 259 mm, less 24 mm for head and foot.
 /// </remarks>
 internal sealed record AidFit(decimal TypePoints, int Columns, bool Fits)
@@ -20,14 +21,15 @@ internal sealed record AidFit(decimal TypePoints, int Columns, bool Fits)
 
     /// <summary>From roomy to small; three columns only where a line in two would grow long.</summary>
     private static readonly (decimal TypePoints, int Columns)[] Sizes =
-        [(10.5m, 2), (10m, 2), (9.5m, 2), (9m, 2), (8.5m, 3), (8m, 3), (7.5m, 3), (7m, 3)];
+        [(10.5m, 2), (10m, 2), (9.5m, 2), (9m, 3), (8.5m, 3), (8m, 3), (7.5m, 3), (7m, 3)];
 
     /// <summary>The largest size that fits, or the smallest of all.</summary>
-    public static AidFit Of(PlayerAid aid)
+    public static AidFit Of(PlayerAid aid, PageAssets assets)
     {
+        double letterEms = assets.Fonts.IsEmpty ? 0.58 : 0.47;
         foreach ((decimal typePoints, int columns) in Sizes)
         {
-            if (Lines(aid, (double)typePoints, columns) <= columns * LinesPerColumn((double)typePoints))
+            if (Lines(aid, letterEms * (double)typePoints, columns) <= columns * LinesPerColumn((double)typePoints))
             {
                 return new AidFit(typePoints, columns, Fits: true);
             }
@@ -45,10 +47,10 @@ internal sealed record AidFit(decimal TypePoints, int Columns, bool Fits)
         // One heading's worth is lost where a column breaks.
         (ColumnHeight / (1.3 * typePoints * MillimetresPerPoint)) - 2;
 
-    private static double Lines(PlayerAid aid, double typePoints, int columns)
+    private static double Lines(PlayerAid aid, double letterPoints, int columns)
     {
         double width = (PageWidth - (Gap * (columns - 1))) / columns;
-        double letters = width / (0.52 * typePoints * MillimetresPerPoint) - 2;
+        double letters = (width / (letterPoints * MillimetresPerPoint)) - 1;
         return aid.Sections.Sum(section => 2.2 + section.Clauses.Sum(clause => LinesOf(clause, letters)));
     }
 

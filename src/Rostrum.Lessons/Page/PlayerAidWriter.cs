@@ -13,7 +13,7 @@ public static class PlayerAidWriter
         ArgumentNullException.ThrowIfNull(assets);
         var page = new Markup();
         string title = $"{aid.Game}: player aid";
-        AidFit fit = AidFit.Of(aid);
+        AidFit fit = AidFit.Of(aid, assets);
         PageShell.Begin(page, aid.Language, title, "", PageStyle.ForAid(assets) + fit.Css());
         page.Open("body").Line().Open("main", ("class", "aid")).Line()
             .Open("header").Leaf("h1", title).Leaf("p", $"{aid.Printing}. Correct as of {aid.CorrectAsOf}.").Close().Line()
@@ -28,11 +28,14 @@ public static class PlayerAidWriter
         return page.ToString();
     }
 
-    /// <summary>True if the aid is expected to fit one side of A4 in type of at least 7 points.</summary>
-    public static bool FitsOnePage(PlayerAid aid)
+    /// <summary>True if the aid is expected to fit one side of A4 or Letter in type of at least 7 points.</summary>
+    /// <param name="aid">What to show.</param>
+    /// <param name="assets">The typeface; without one a wide one is reckoned with.</param>
+    public static bool FitsOnePage(PlayerAid aid, PageAssets assets)
     {
+        ArgumentNullException.ThrowIfNull(assets);
         ArgumentNullException.ThrowIfNull(aid);
-        return AidFit.Of(aid).Fits;
+        return AidFit.Of(aid, assets).Fits;
     }
 
     private static void WriteSection(Markup page, AidSection section)
@@ -43,7 +46,7 @@ public static class PlayerAidWriter
             page.Open("li").Text(clause.Sentence);
             if (clause.Page.Length > 0)
             {
-                page.Text(" ").Leaf("span", clause.Page, ("class", "cite"));
+                page.Text("\u00a0").Leaf("span", clause.Page, ("class", "cite"));
             }
 
             page.Close().Line();

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
 using Rostrum.Text;
+using SourceSpan = Rostrum.Text.SourceSpan;
 
 namespace Rostrum.Lessons.Scripts;
 
@@ -14,6 +15,7 @@ internal static class BlockReader
         ParagraphBlock paragraph => Paragraph(source, paragraph.Inline),
         ListBlock list => [new LessonBlock.List(list.IsOrdered, [.. list.OfType<ListItemBlock>().Select(i => Item(source, i))])],
         QuoteBlock quote => [new LessonBlock.Quote([.. quote.OfType<ParagraphBlock>().SelectMany(p => RunReader.Read(source, p.Inline))])],
+        Markdig.Extensions.Yaml.YamlFrontMatterBlock => [],
         CodeBlock code => [new LessonBlock.Paragraph([new LessonRun.Code(code.Lines.ToString())])],
         _ => [],
     };

@@ -1,13 +1,16 @@
 using System.Collections.Immutable;
+using System.Text.RegularExpressions;
 using Markdig;
 using Markdig.Extensions.Yaml;
 using Markdig.Syntax;
 using Rostrum.Text;
+using Group = System.Text.RegularExpressions.Group;
+using SourceSpan = Rostrum.Text.SourceSpan;
 
 namespace Rostrum.Lessons.Scripts;
 
 /// <summary>Reads a lesson from Markdown (CommonMark), with front matter between two lines of <c>---</c>.</summary>
-public static class LessonReader
+public static partial class LessonReader
 {
     private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().UsePreciseSourceLocation().UseYamlFrontMatter().Build();
 
@@ -18,12 +21,13 @@ public static class LessonReader
     {
         ArgumentNullException.ThrowIfNull(source);
         MarkdownDocument document = Markdown.Parse(source.Content, Pipeline);
+        ReportBlanks(source, problems);
         Dictionary<string, string> front = FrontMatter(source, document.OfType<YamlFrontMatterBlock>().FirstOrDefault(), problems);
         string title = front.GetValueOrDefault("title", source.Name);
         var topics = ImmutableArray.CreateBuilder<LessonTopic>();
         var blocks = ImmutableArray.CreateBuilder<LessonBlock>();
         (string Title, SourceSpan At) topic = (title, source.Span(0, 0));
-        foreach (Block block in document)
+        foreach (Markdig.Syntax.Block block in document)
         {
             if (block is HeadingBlock { Level: <= 2 } heading)
             {
@@ -40,6 +44,19 @@ public static class LessonReader
         return new Lesson(
             source, title, front.GetValueOrDefault("presenter", ""), front.GetValueOrDefault("correct as of", ""), front.GetValueOrDefault("printing", ""), topics.ToImmutable());
     }
+
+    // CommonMark takes `[two](fact:sticks to start)` for plain words: the presenter would believe it checked.
+    private static void ReportBlanks(SourceText source, DiagnosticBag problems)
+    {
+        foreach (Match match in TargetWithBlank().Matches(source.Content))
+        {
+            Group target = match.Groups[1];
+            problems.Add(LessonProblems.BlankInTarget(source.Span(target.Index, target.Length), target.Value));
+        }
+    }
+
+    [GeneratedRegex(@"\]\(((?:tally|rule|value|fact|position):[^()<>\n]*[ \t][^()<>\n]*)\)", RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex TargetWithBlank();
 
     private static void Close(ImmutableArray<LessonTopic>.Builder topics, (string Title, SourceSpan At) topic, ImmutableArray<LessonBlock>.Builder blocks)
     {

@@ -42,9 +42,12 @@ internal sealed partial class Evaluator
 
     private Value.Truth Together(Value[] elements, Value[]? alike, int i, int j, Term.Joining? joining, Value[] frame)
     {
-        Value.Truth together = joining is null
-            ? AreNeighbours(elements[i], elements[j])
-            : Or(Join(joining, elements[i], elements[j], frame), Join(joining, elements[j], elements[i], frame));
+        Value.Truth together = joining is null ? AreNeighbours(elements[i], elements[j]) : Join(joining, elements[i], elements[j], frame);
+        if (joining is not null && together.Is != Kleene.Yes)
+        {
+            together = Or(together, Join(joining, elements[j], elements[i], frame));
+        }
+
         return alike is null || together.Is == Kleene.No ? together : And(together, Same(alike[i], alike[j]));
     }
 

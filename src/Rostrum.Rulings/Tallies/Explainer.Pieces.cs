@@ -36,18 +36,24 @@ internal sealed partial class Explainer
 
     private IEnumerable<Piece> SplitTimes(Term.Apply times, Value[] frame, long factor)
     {
-        (Term plain, Term other) = times.Argument(0) is Term.Number or Term.Constant ? (times.Argument(0), times.Argument(1)) : (times.Argument(1), times.Argument(0));
+        (Term plain, Term other) = IsPlain(times.Argument(0)) ? (times.Argument(0), times.Argument(1)) : (times.Argument(1), times.Argument(0));
         return Derive(other, frame, factor * Number(plain, frame));
     }
+
+    private static bool IsPlain(Term term) =>
+        term is Term.Number or Term.Constant || (term is Term.Apply { Operation.Id: Op.Negative } negative && IsPlain(negative.Argument(0)));
+
+    private static Piece Together(Piece[] pieces) => new(
+        string.Join("; ", pieces.Select(p => p.Text).Where(t => t.Length > 0).Distinct()),
+        [.. pieces.SelectMany(p => p.Spaces).Distinct()],
+        pieces.Sum(p => p.Points));
 
     private IEnumerable<Piece> SplitSum(Term.Apply sum, Value[] frame, long factor)
     {
         foreach (Member member in evaluator.Through(sum.Pick!, frame).Members)
         {
             frame[sum.Pick!.Slot] = member.Value;
-            Piece[] pieces = [.. Derive(sum.Argument(0), frame, factor)];
-            string reason = string.Join("; ", pieces.Select(p => p.Text).Where(t => t.Length > 0).Distinct());
-            yield return Named(member.Value, new Piece(reason, [.. pieces.SelectMany(p => p.Spaces).Distinct()], pieces.Sum(p => p.Points)));
+            yield return Named(member.Value, Together([.. Derive(sum.Argument(0), frame, factor)]));
         }
     }
 
@@ -66,13 +72,15 @@ internal sealed partial class Explainer
         return [new Piece("there is none that counts", [], 0)];
     }
 
-    // A part that points at spaces needs their line's name only; one that points nowhere is told by its element.
+    // The element first, then what it gives; spaces that the element names are not named twice.
     private Piece Named(Value element, Piece piece)
     {
         string name = naming.Of(element);
-        ImmutableArray<string> spaces = [.. (piece.Spaces.IsEmpty || element is Value.SpaceAt or Value.ThingAt ? naming.SpacesOf(element).Concat(piece.Spaces) : piece.Spaces).Distinct()];
-        string text = piece.Text.Length == 0 ? name : piece.Text.StartsWith(name, StringComparison.Ordinal) ? piece.Text : $"{name}: {piece.Text}";
-        return piece with { Text = text, Spaces = spaces };
+        ImmutableArray<string> own = naming.SpacesOf(element is Value.LineAt ? evaluator.SpacesOf(element) : element);
+        bool isNarrower = element is Value.LineAt && !piece.Spaces.IsEmpty;
+        string reason = piece.Text.EndsWith($" ({name})", StringComparison.Ordinal) ? piece.Text[..^(name.Length + 3)] : piece.Text;
+        string text = reason.Length == 0 ? name : reason.StartsWith(name, StringComparison.Ordinal) ? reason : $"{name}: {reason}";
+        return piece with { Text = text, Spaces = isNarrower ? piece.Spaces : [.. own.Concat(piece.Spaces).Distinct()] };
     }
 
     private IEnumerable<Piece> SplitIf(Term.If choice, Value[] frame, long factor)

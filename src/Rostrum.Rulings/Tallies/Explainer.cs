@@ -10,7 +10,7 @@ namespace Rostrum.Rulings.Tallies;
 /// <remarks>Made only when somebody asks why, by evaluating once more. Points that hang on missing facts are one part.</remarks>
 internal sealed partial class Explainer(Evaluator evaluator, Naming naming)
 {
-    private readonly Teller _teller = new(evaluator, naming);
+    private Teller _teller = new(evaluator, naming);
 
     /// <summary>The parts of a line; never empty.</summary>
     /// <param name="clause">The clause.</param>
@@ -24,6 +24,7 @@ internal sealed partial class Explainer(Evaluator evaluator, Naming naming)
 
         ScoreBody body = ClausePoints.Body(evaluator, clause);
         Value[] frame = Evaluator.Frame(clause.FrameSize);
+        _teller = new Teller(evaluator, naming) { Counted = body.Each is null ? null : Nouns.Of(body.Each) };
         if (!ClausePoints.Raw(evaluator, body, frame).IsKnown)
         {
             return [new TallyPart("it is the same whatever the facts that are not given", [], Points.Of(points.Low!.Value))];
@@ -56,11 +57,9 @@ internal sealed partial class Explainer(Evaluator evaluator, Naming naming)
         {
             frame[body.Each.Slot] = element.Value;
             Piece[] pieces = [.. Derive(body.Points, frame, 1)];
-            string name = naming.Of(element.Value);
-            string reason = string.Join("; ", pieces.Select(p => p.Text).Where(t => t.Length > 0).Distinct());
-            string text = reason.Length == 0 ? name : reason.StartsWith(name, StringComparison.Ordinal) ? reason : $"{name}: {reason}";
-            ImmutableArray<string> spaces = [.. naming.SpacesOf(element.Value).Concat(pieces.SelectMany(p => p.Spaces)).Distinct()];
-            parts.Add(new TallyPart(text, spaces, Points.Of(pieces.Sum(p => p.Points))));
+            Piece whole = Named(element.Value, Together(pieces));
+            bool isBare = whole.Text == naming.Of(element.Value) && body.Each.Where is Term.Matches && element.Value is Value.LineAt or Value.PlayerAt;
+            parts.Add((isBare ? whole with { Text = _teller.Tell(body.Each.Where!, frame).Text } : whole).Told);
         }
 
         return parts.ToImmutable();
@@ -83,7 +82,7 @@ internal sealed partial class Explainer(Evaluator evaluator, Naming naming)
     private TallyPart Empty(ScoreBody body, Value[] frame)
     {
         Look? look = body.Each is { } each ? Nouns.Of(each) : null;
-        string text = look is not null ? $"there is no {look.Words} that counts" : body.Each is null ? Reason(body.Points, frame) : "there is none that counts";
+        string text = look is not null ? $"there is no {Nouns.One(look)} that counts" : body.Each is null ? Reason(body.Points, frame) : "there is none that counts";
         return new TallyPart(text, [], Points.Of(0));
     }
 

@@ -40,7 +40,7 @@ internal sealed class Naming(Sheet sheet, int me)
         Value.AttributeIs attribute => attribute.Which.Name,
         Value.LookIs look => look.Look.Words,
         Value.TextIs text => text.Words,
-        Value.Many many => many.Members.IsEmpty ? "none" : Prose.And(many.Members.Select(m => Of(m.Value))),
+        Value.Many many => many.Members.IsEmpty ? "none" : Prose.And(InOrder(many).Select(Of)),
         Value.DrawingIs => "the drawing",
         _ => "unknown",
     };
@@ -50,10 +50,26 @@ internal sealed class Naming(Sheet sheet, int me)
     {
         Value.SpaceAt space => [Space(space.Board, space.Seat, space.Index)],
         Value.ThingAt { Spot: { Kind: SpotKind.Space } spot } => [Space(spot.Place, spot.Seat, spot.Part)],
-        Value.FitAt fit => [.. fit.Placement.Spaces.Where((_, i) => fit.Drawing.Cells[i].Asks is not null || fit.Drawing.Cells[i].Alike is not null || fit.Drawing.Cells[i].IsEmpty)
-            .Order().Select(s => Space(fit.Board, fit.Seat, s)).OrderBy(s => s, StringComparer.Ordinal)],
-        Value.Many many => [.. many.Members.SelectMany(m => SpacesOf(m.Value)).Distinct()],
+        Value.FitAt fit => SpacesOf(Seen(fit)),
+        Value.Many many => [.. InOrder(many).SelectMany(m => SpacesOf(m)).Distinct()],
         _ => [],
+    };
+
+    // The spaces of a fit that its drawing asks something of; a plain one shows nothing.
+    private static Value.Many Seen(Value.FitAt fit) => Value.Certain(
+        fit.Placement.Spaces.Where((_, i) => fit.Drawing.Cells[i] is { Asks: not null } or { Alike: not null } or { IsEmpty: true } or { Height: not null })
+            .Select(s => new Value.SpaceAt(fit.Board, fit.Seat, s)),
+        isList: false);
+
+    // Spaces, and things on spaces, are told column by column from the left, each from below; everything else as it comes.
+    private IEnumerable<Value> InOrder(Value.Many many) =>
+        many.Members.Select(m => m.Value).OrderBy(v => On(v)?.Column ?? 0).ThenBy(v => On(v)?.Row ?? 0);
+
+    private BoardSpace? On(Value value) => value switch
+    {
+        Value.SpaceAt space => sheet.Boards[space.Board].Spaces[space.Index],
+        Value.ThingAt { Spot: { Kind: SpotKind.Space } spot } => sheet.Boards[spot.Place].Spaces[spot.Part],
+        _ => null,
     };
 
     /// <summary>The words that tell a thing, such as <c>cracked copper jug</c>; what is not given is left out.</summary>

@@ -24,10 +24,23 @@ internal sealed partial class Teller
             Op.In => $"{naming.Of(values[0])} is {not}in {Container(test.Argument(1), frame)}",
             Op.Same => TellSame(test, values, holds == Kleene.Yes, frame),
             Op.Between => $"{Measured(first, values[0], frame)} {not}between {naming.Of(values[1])} and {naming.Of(values[2])}",
-            _ => $"{Measured(first, values[0], frame)} {not}{test.Operation.Name[3..]} {Amount(test.Argument(1), values[1], frame)}",
+            _ => TellCompared(test, values, not, frame),
         };
         return new Tale(text, [.. values.SelectMany(v => naming.SpacesOf(v)).Distinct()]);
     }
+
+    private string TellCompared(Term.Apply test, Value[] values, string not, Value[] frame)
+    {
+        string how = $"{not}{test.Operation.Name[3..]}";
+        string second = Amount(test.Argument(1), values[1], frame);
+        return IsCount(test.Argument(0)) && !second.Contains(' ', StringComparison.Ordinal)
+            ? $"there {Verb(values[0])} {Amount(test.Argument(0), values[0], frame)}, {how} {second}"
+            : $"{Measured(test.Argument(0), values[0], frame)} {how} {second}";
+    }
+
+    private static bool IsCount(Term term) => term is Term.Apply { Operation.Id: Op.Count };
+
+    private static string Verb(Value value) => value is Value.Number { IsKnown: true, Low: 1 } ? "is" : "are";
 
     private string TellAbsent(Term term, Value[] frame) => term switch
     {
@@ -38,6 +51,12 @@ internal sealed partial class Teller
 
     private string TellSame(Term.Apply test, Value[] values, bool holds, Value[] frame)
     {
+        if (test.Argument(0) is Term.Apply { Operation.Id: Op.Count, Pick: { } pick } count)
+        {
+            string where = pick.Domain is Term.Within within ? $" in {Phrase(within.Container, frame)}" : "";
+            return $"there {Verb(values[0])} {Amount(count, values[0], frame)}{where}";
+        }
+
         string first = Phrase(test.Argument(0), frame);
         string value = naming.Of(values[0]);
         string start = first == value ? first : $"{first} is {value}";
@@ -60,6 +79,7 @@ internal sealed partial class Teller
         {
             return Nouns.Of(pick) is { } look ? Nouns.Count(number, look)
                 : Nouns.KindOf(pick) is { } kind ? Nouns.Count(number, kind)
+                : pick.Element.Kind == SortKind.Space && Counted is not null ? Nouns.Count(number, Counted)
                 : pick.Element.Kind == SortKind.Space ? $"{number} {(number == 1 ? "space" : "spaces")}" : $"{number}";
         }
 

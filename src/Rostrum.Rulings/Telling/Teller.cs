@@ -10,6 +10,9 @@ internal sealed partial class Teller(Evaluator evaluator, Naming naming)
 {
     private const int MostReasons = 3;
 
+    /// <summary>What spaces are counted as where a formula counts them without saying of what; null for spaces.</summary>
+    public Look? Counted { get; init; }
+
     /// <summary>Why a formula is what it is on this position.</summary>
     public Tale Tell(Term term, Value[] frame) => term switch
     {
@@ -32,22 +35,26 @@ internal sealed partial class Teller(Evaluator evaluator, Naming naming)
     {
         bool isAnd = logic.Operation.Id == Op.And;
         Kleene whole = evaluator.Ask(logic, frame).Is;
-        Term[] operands = [.. logic.Arguments.Select(a => a!)];
+        Term[] operands = [.. logic.Arguments.Select(a => a!).Where(a => evaluator.Evaluate(a, frame) is not Value.Nothing)];
         bool oneDecides = isAnd ? whole == Kleene.No : whole == Kleene.Yes;
-        if (oneDecides)
+        if (oneDecides && operands.FirstOrDefault(o => evaluator.Ask(o, frame).Is == whole) is { } deciding)
         {
-            return Tell(operands.First(o => evaluator.Ask(o, frame).Is == whole), frame);
+            return Tell(deciding, frame);
         }
 
-        Term[] told = [.. operands.Where(o => whole != Kleene.Unknown || evaluator.Ask(o, frame).Is == Kleene.Unknown).Where(o => !IsFormality(o))];
+        Term[] told = [.. operands.Where(o => whole != Kleene.Unknown || evaluator.Ask(o, frame).Is == Kleene.Unknown).Where(o => !IsFormality(o, evaluator.Ask(o, frame).Is))];
         Tale[] tales = [.. (told.Length == 0 ? operands : told).Select(o => Tell(o, frame))];
         Tale[] pointing = [.. tales.Where(t => !t.Spaces.IsEmpty)];
         return Tale.Join((pointing.Length > 0 ? pointing : tales).Take(MostReasons), " and ");
     }
 
-    // `is not` asks first whether there is something at all; nobody says that aloud.
-    private static bool IsFormality(Term term) =>
-        term is Term.Apply { Operation.Id: Op.Not } not && not.Arguments[0] is Term.Apply { Operation.Id: Op.IsNothing };
+    // That something is there at all goes without saying.
+    private static bool IsFormality(Term term, Kleene holds) => term switch
+    {
+        Term.Apply { Operation.Id: Op.Not } not => not.Arguments[0] is Term.Apply { Operation.Id: Op.IsNothing } && holds == Kleene.Yes,
+        Term.Apply { Operation.Id: Op.IsNothing } => holds == Kleene.No,
+        _ => false,
+    };
 
     private Tale TellMany(Term.Apply many, Value[] frame)
     {
@@ -80,26 +87,30 @@ internal sealed partial class Teller(Evaluator evaluator, Naming naming)
             return "the drawing is shown nowhere";
         }
 
-        return Nouns.Of(pick) is { } look ? $"there is no {look.Words}" : $"there is no such {pick.Element.InWords.Split(' ')[^1]}";
+        return Nouns.Of(pick) is { } look ? $"there is no {Nouns.One(look)}" : $"there is no such {pick.Element.InWords.Split(' ')[^1]}";
     }
 
     private string All(Value.Many elements, Pick pick) =>
         elements.Members.Length is > 0 and <= 6 ? Prose.And(elements.Members.Select(m => naming.Of(m.Value)))
-        : Nouns.Of(pick) is { } look ? $"every {look.Words}" : $"all {elements.Members.Length} of them";
+        : Nouns.Of(pick) is { } look ? $"every {Nouns.One(look)}" : $"all {elements.Members.Length} of them";
 
     private Tale About(Pick pick, Value element, Term term, Value[] frame)
     {
         Tale tale = Evaluator.With(pick, element, frame, term, Tell);
         string name = naming.Of(element);
-        return tale.Text.Contains(name, StringComparison.Ordinal)
-            ? tale with { Spaces = [.. naming.SpacesOf(element).Concat(tale.Spaces).Distinct()] }
-            : new Tale($"{name}: {tale.Text}", [.. naming.SpacesOf(element).Concat(tale.Spaces).Distinct()]);
+        string text = tale.Text.Contains(name, StringComparison.Ordinal) ? tale.Text : $"{name}: {tale.Text}";
+        return new Tale(text, [.. naming.SpacesOf(element).Concat(tale.Spaces).Distinct()]);
     }
 
     private Tale TellMatches(Term.Matches matches, Value[] frame)
     {
         Value subject = evaluator.Evaluate(matches.Subject, frame);
         Kleene holds = evaluator.Ask(matches, frame).Is;
+        if (matches.Looks is [{ Traits: [{ Word: { } word }], Values.IsEmpty: true, Card: null }] && subject is not (Value.Nothing or Value.Unknown))
+        {
+            return TellWord(word, [subject]);
+        }
+
         if (subject is Value.SpaceAt or Value.SlotAt)
         {
             return TellSpot(subject);
@@ -110,7 +121,7 @@ internal sealed partial class Teller(Evaluator evaluator, Naming naming)
             return TellSpot(new Value.SpaceAt(thing.Spot.Place, thing.Spot.Seat, thing.Spot.Part));
         }
 
-        string looks = Prose.Or(matches.Looks.Select(l => l.Words));
+        string looks = Prose.Or(matches.Looks.Select(Nouns.One));
         return subject is Value.Nothing or Value.Unknown
             ? Tale.Of($"{Phrase(matches.Subject, frame)} is {naming.Of(subject)}")
             : new Tale($"{naming.Of(subject)} is {(holds == Kleene.Yes ? "" : "not ")}{looks}", naming.SpacesOf(subject));
@@ -132,17 +143,22 @@ internal sealed partial class Teller(Evaluator evaluator, Naming naming)
     private Tale TellCall(Term.Call call, Value[] frame)
     {
         Value[] subjects = [.. call.Subjects.Select(s => evaluator.Evaluate(s, frame))];
-        WordMeaning meaning = evaluator.Position.Sheet.Meanings[call.Word.Index];
+        return call.Sort.Kind == SortKind.Truth ? TellWord(call.Word, subjects) : TellOther(call, frame);
+    }
+
+    // A word of one subject is said by its name, with the reason behind it; one of several by its reason.
+    private Tale TellWord(Word word, Value[] subjects)
+    {
+        WordMeaning meaning = evaluator.Position.Sheet.Meanings[word.Index];
         Tale why = Tell(meaning.Body, Evaluator.FrameOf(meaning, [.. subjects]));
-        if (call.Subjects.Length != 1 || call.Sort.Kind != SortKind.Truth)
+        if (subjects.Length != 1)
         {
             return why;
         }
 
-        Kleene holds = evaluator.Ask(call, frame).Is;
-        string named = $"{naming.Of(subjects[0])} is {(holds == Kleene.Yes ? "" : "not ")}{call.Word.Name}";
-        bool isAre = subjects[0] is Value.PlayerAt player && player.Seat == evaluator.Me;
-        return why with { Text = $"{(isAre ? named.Replace("you is", "you are", StringComparison.Ordinal) : named)} ({why.Text})" };
+        Kleene holds = Evaluator.AsTruth(evaluator.CallWord(word, [.. subjects])).Is;
+        string verb = subjects[0] is Value.PlayerAt player && player.Seat == evaluator.Me ? "are" : "is";
+        return why with { Text = $"{naming.Of(subjects[0])} {verb} {(holds == Kleene.Yes ? "" : "not ")}{word.Name}: {why.Text}" };
     }
 
     private Tale TellCell(Term.CardCell cell, Value[] frame)

@@ -145,7 +145,21 @@ internal sealed class ChoiceFinder(PhraseMatch match, Position position, SourceS
 
         var evaluator = new Evaluator(_position, _position.Me, Setting.First, new SortedSet<int>());
         Value? there = domain.Members.Where(m => m.IsCertain).Select(m => m.Value).FirstOrDefault(v => !taken.Contains(v) && evaluator.HasLook(v, look).Is == Kleene.Yes);
-        return there ?? AtHand(choice, look, domain);
+        Value? perhaps = domain.Members.Select(m => m.Value).FirstOrDefault(v => v is Value.ThingAt { Index: >= 0, Spot.Kind: SpotKind.Slot } && !taken.Contains(v) && evaluator.HasLook(v, look).Is == Kleene.Unknown);
+        return there ?? (perhaps is Value.ThingAt at ? TakenFor(at, look) : AtHand(choice, look, domain));
+    }
+
+    // One of the things there may be the one that is meant: it is taken to be so, rather than laying another beside it.
+    private Value TakenFor(Value.ThingAt at, Look look)
+    {
+        Thing meant = look.Card is { } card ? Things.Card(Sheet, card) : Things.Fresh(Sheet, look.Kind!, look.Values, _position.Me);
+        Thing thing = meant with
+        {
+            Values = at.Thing.Kind is null ? meant.Values : [.. at.Thing.Values.Select((v, i) => v ?? meant.Values[i])],
+            Owner = at.Thing.Owner ?? meant.Owner,
+            IsFaceUp = at.Thing.IsFaceUp ?? meant.IsFaceUp,
+        };
+        return Lay(at.Spot, at.Index, thing, look);
     }
 
     private Look? LookOf(string words)
@@ -169,11 +183,16 @@ internal sealed class ChoiceFinder(PhraseMatch match, Position position, SourceS
             return new Value.ThingAt(thing, Spot.Nowhere, 0);
         }
 
+        return Lay(spot, spot.In(_position).Things.Length, thing, look);
+    }
+
+    private Value.ThingAt Lay(Spot spot, int index, Thing thing, Look look)
+    {
         Stack there = spot.In(_position);
-        _position = spot.Put(_position, there with { Things = there.Things.Add(thing) });
+        _position = spot.Put(_position, there with { Things = index < there.Things.Length ? there.Things.SetItem(index, thing) : there.Things.Add(thing) });
         string place = _naming.Of(new Value.PlaceAt(Sheet.Places[spot.Place].Place, spot.Seat));
         _assumed.Add($"{(look.Card is null ? Prose.A(_naming.Look(thing)) : look.Card.Name)} in {place}");
-        return new Value.ThingAt(thing, spot, there.Things.Length);
+        return new Value.ThingAt(thing, spot, index);
     }
 
     // Where the thing is laid. A card that is not where all cards are given is not there; a piece is always taken to be at hand.

@@ -20,7 +20,13 @@ internal static class LinedDrawing
         ReportMisplacedRulers(lines, input);
         return ruler is null
             ? new DrawingText(input.Whole, HexRows(rows), [])
-            : new DrawingText(input.Whole, [.. rows.Select(r => UnderRuler(r, ruler, input))], Cells(ruler.Words)) { HasRuler = true };
+            : new DrawingText(input.Whole, UnderRuler(rows, ruler, input), Cells(ruler.Words)) { HasRuler = true };
+    }
+
+    private static ImmutableArray<DrawnRow> UnderRuler(DrawnLine[] rows, DrawnLine ruler, DrawingInput input)
+    {
+        var columns = ruler.Words.Select((w, i) => (Place: w.Start - ruler.Start, Column: i)).ToDictionary(p => p.Place, p => p.Column);
+        return [.. rows.Select(r => UnderRuler(r, columns, input))];
     }
 
     private static IEnumerable<DrawnLine> LinesOf(DrawingInput input)
@@ -75,22 +81,21 @@ internal static class LinedDrawing
         [.. words.Select((w, i) => new DrawnCell(w.Text, w.Span, i))];
 
     // A full row goes by order, so that cells may be wider than their labels; a shorter one goes by place.
-    private static DrawnRow UnderRuler(DrawnLine line, DrawnLine ruler, DrawingInput input)
+    private static DrawnRow UnderRuler(DrawnLine line, Dictionary<int, int> columns, DrawingInput input)
     {
-        if (line.Words.Length == ruler.Words.Length)
+        if (line.Words.Length == columns.Count)
         {
             return line.ToRow(0, Cells(line.Words));
         }
 
-        int[] places = [.. ruler.Words.Select(w => w.Start - ruler.Start)];
         ImmutableArray<DrawnCell> byPlace =
-            [.. line.Words.Select(w => new DrawnCell(w.Text, w.Span, Array.IndexOf(places, w.Start - line.Start)))];
-        if (line.Words.Length < ruler.Words.Length && byPlace.All(c => c.Column >= 0))
+            [.. line.Words.Select(w => new DrawnCell(w.Text, w.Span, columns.GetValueOrDefault(w.Start - line.Start, -1)))];
+        if (line.Words.Length < columns.Count && byPlace.All(c => c.Column >= 0))
         {
             return line.ToRow(0, byPlace);
         }
 
-        input.Problems.Add(DrawingProblems.Ragged(line.First.Span.To(line.Words.LastOrDefault(line.First).Span), line.Words.Length, ruler.Words.Length));
+        input.Problems.Add(DrawingProblems.Ragged(line.First.Span.To(line.Words.LastOrDefault(line.First).Span), line.Words.Length, columns.Count));
         return line.ToRow(0, Cells(line.Words));
     }
 

@@ -56,7 +56,7 @@ internal sealed partial class Binder
             EndPick(call.Pick);
         }
 
-        if (operation.Id == Op.Groups && arguments.All(a => a is null))
+        if (operation.Id == Op.Groups && call.Parts.IsEmpty)
         {
             WrongParts(operation, call);
         }
@@ -160,7 +160,7 @@ internal sealed partial class Binder
     private static Sort SortOfCall(Operation operation, Pick? pick, ImmutableArray<Term?> arguments) => operation.Id switch
     {
         Op.Any or Op.No or Op.All => Sort.Truth,
-        Op.Most or Op.Least => Sort.SetOf(pick!.Element),
+        Op.Most or Op.Least => pick!.Domain.Sort.Kind == SortKind.List ? Sort.ListOf(pick.Element) : Sort.SetOf(pick.Element),
         Op.Ranked => Sort.ListOf(pick!.Element),
         Op.Together => Sort.SetOf(arguments[0]!.Sort.Element ?? Sort.Any),
         Op.Item => arguments[1]!.Sort.Element ?? Sort.Any,

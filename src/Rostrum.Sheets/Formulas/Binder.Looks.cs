@@ -94,6 +94,8 @@ internal sealed partial class Binder
                 return (Look)((ParameterName)name.Senses.First(s => s.Symbol is ParameterName { Stands: Look }).Symbol).Stands;
             case Syntax.Name name:
                 return BindLook(new Syntax.Looks(Owner.None, [name], name.Span));
+            case Syntax.Number when Numeral(syntax) is { } numeral:
+                return BindLook(new Syntax.Looks(Owner.None, [numeral], numeral.Span));
             default:
                 problems.Add(Placed(FormulaProblems.Expected(syntax.Span, Prose.Clip(syntax.Span.Text), "words that tell a thing, such as a kind or a value")));
                 return null;

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Rostrum.Sheets.Model;
 
 namespace Rostrum.Sheets.Formulas;
@@ -87,6 +86,11 @@ internal sealed partial class Binder
             {
                 return term;
             }
+        }
+
+        if (FormulaParser.TellsLook(owned.What.Senses))
+        {
+            return BindLookTerm(new Syntax.Looks(owned.Owner, [owned.What], owned.Span));
         }
 
         problems.Add(Placed(FormulaProblems.NotOwned(owned.Span, owned.What.Words)));

@@ -67,15 +67,37 @@ internal sealed partial class Binder
     {
         if (subject.Sort.Kind == SortKind.Thing)
         {
-            if (test.Operands.All(IsLookSyntax))
+            if (test.Operands.All(o => IsLookSyntax(o) || Numeral(o) is not null))
             {
                 ImmutableArray<Look> looks = [.. test.Operands.Select(LookIn).OfType<Look>()];
                 return new Term.Matches(subject, looks, false, From(test));
             }
         }
 
+        if (test.Operands.FirstOrDefault(o => !IsTrait(o, subject.Sort) && IsSpaceAgainst(subject, o)) is { } look)
+        {
+            problems.Add(Placed(FormulaProblems.SpaceAgainstLook(look.Span, IsWord(test))));
+            return Broken(test, Sort.Truth);
+        }
+
         ImmutableArray<Term> choices = [.. test.Operands.Select(o => BindChoice(test, subject, o))];
         return choices.Length == 1 ? choices[0] : Operation(Op.Or, Sort.Truth, test, [.. choices]);
+    }
+
+    private static bool IsSpaceAgainst(Term subject, Syntax choice) =>
+        subject.Sort.Kind is SortKind.Space or SortKind.Slot or SortKind.Line or SortKind.Place && TellsThing(choice);
+
+    // A numeral among the values of an attribute, such as a face of a die or the rank of a card.
+    private Syntax.Name? Numeral(Syntax choice)
+    {
+        if (choice is not Syntax.Number number)
+        {
+            return null;
+        }
+
+        string digits = number.Amount.ToString(System.Globalization.CultureInfo.InvariantCulture);
+        ImmutableArray<NameSense> values = [.. declared.Names.Find(digits).Where(s => s.Symbol is AttributeValue)];
+        return values.IsEmpty ? null : new Syntax.Name(digits, values, number.Span);
     }
 
     private static bool IsLookSyntax(Syntax syntax) => syntax switch
@@ -90,12 +112,6 @@ internal sealed partial class Binder
         if (IsTrait(choice, subject.Sort))
         {
             return BindTraits(test, subject, choice);
-        }
-
-        if (subject.Sort.Kind is SortKind.Space or SortKind.Slot or SortKind.Line or SortKind.Place && TellsThing(choice))
-        {
-            problems.Add(Placed(FormulaProblems.SpaceAgainstLook(choice.Span, IsWord(test))));
-            return Broken(test, Sort.Truth);
         }
 
         if (subject.Sort.Kind == SortKind.Value && choice is Syntax.Looks { Parts: [var only] })

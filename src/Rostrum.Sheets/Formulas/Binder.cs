@@ -103,7 +103,7 @@ internal sealed partial class Binder(Declarations declared, Scope scope, Diagnos
     {
         if (syntax.Letter is { DeclaredAt: { } at } letter && scope.Find(letter) is { IsUsed: false })
         {
-            problems.Add(Placed(FormulaProblems.UnusedLetter(at, letter.Name)));
+            problems.Add(Placed(FormulaProblems.UnusedLetter(at, letter.Name, NameHelp.NearLook(declared.Names, letter.Name))));
         }
 
         scope.Pop();

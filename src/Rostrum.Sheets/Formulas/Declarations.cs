@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Rostrum.Sheets.Model;
 
 namespace Rostrum.Sheets.Formulas;

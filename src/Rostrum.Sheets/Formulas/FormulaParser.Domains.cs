@@ -21,8 +21,9 @@ internal sealed partial class FormulaParser
             return new DomainSyntax(ChoiceAmount.One, 0, DomainForm.Numbers, ReadSum(), Behind("to", "the highest number"), null);
         }
 
-        if (TakeWords("yes or no"))
+        if (WordsAhead("yes or no") && _tokens[_at + 3].Kind == TokenKind.End)
         {
+            _at += 3;
             return new DomainSyntax(ChoiceAmount.One, 0, DomainForm.YesOrNo, null, null, null);
         }
 
@@ -62,7 +63,7 @@ internal sealed partial class FormulaParser
 
     // `2 shelves in my chamber` chooses, `2 + n` is a value.
     private bool IsElementsAhead() =>
-        _tokens[_at + 1].Kind is TokenKind.Word && !((string[])["times", "except", "together", "if", "is"]).Any(w => Ahead(1, w));
+        _tokens[_at + 1].Kind is TokenKind.Word && !((string[])["times", "except", "together", "if", "is", "am", "and", "or", "shows", "can"]).Any(w => Ahead(1, w));
 
     private DomainSyntax ReadElements(ChoiceAmount amount, long number)
     {

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Rostrum.Sheets.Model;
-using Rostrum.Text;
 
 namespace Rostrum.Sheets.Formulas;
 

@@ -76,23 +76,9 @@ internal sealed partial class FormulaParser
     // "move" ("all" | "a" | sum) looks "from" sum "to" sum [face]  |  "move" sum "to" sum [face]
     private StepSyntax ReadMove()
     {
-        Syntax? amount = null;
-        Syntax? from = null;
-        Syntax what;
-        if (!Current.Is("all") || Ahead(1, "("))
-        {
-            (amount, what) = ReadAmountAndWhat();
-        }
-        else
-        {
-            Take("all");
-            what = ReadLooks(ReadOwner());
-        }
-
-        if (what is Syntax.Looks or Syntax.Broken)
-        {
-            from = Behind("from", "where it comes from");
-        }
+        bool isAll = Current.Is("all") && !Ahead(1, "(") && Take("all");
+        (Syntax? amount, Syntax what) = isAll ? (null, ReadLooks(ReadOwner())) : ReadAmountAndWhat();
+        Syntax? from = isAll || amount is not null ? Behind("from", "where it comes from") : null;
 
         Syntax to = Behind("to", "where it goes");
         return Step(StepKind.Move, amount, what, from, to) with { FaceUp = ReadFace() };

@@ -126,6 +126,11 @@ internal sealed partial class FormulaParser
     {
         SkipArticle();
         int start = _at;
+        if (Current.Kind == TokenKind.Number && _names.Match(_tokens, _at).Length < 2 && !LookGoesOnAt(_at + 1))
+        {
+            return ReadSum(); // A number stays one, even where it is a face of a die too.
+        }
+
         Owner owner = ReadOwner();
         if (IsLookAhead(preferKind: true))
         {

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Rostrum.Sheets.Model;
 using Rostrum.Text;
 
 namespace Rostrum.Sheets.Formulas;

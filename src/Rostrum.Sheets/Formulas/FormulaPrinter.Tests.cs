@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Rostrum.Sheets.Model;
 
 namespace Rostrum.Sheets.Formulas;
 

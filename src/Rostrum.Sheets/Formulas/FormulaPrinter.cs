@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using Rostrum.Sheets.Model;
 
@@ -41,7 +40,7 @@ internal static partial class FormulaPrinter
 
     private static int LevelOf(Syntax syntax) => syntax switch
     {
-        Syntax.If => Loosest,
+        Syntax.If or Syntax.Nothing => Loosest, // `is (nothing)` compares, `is nothing` asks whether there is one.
         Syntax.Logic => Truth,
         Syntax.Not => Negation,
         Syntax.Test or Syntax.Shows or Syntax.Can or Syntax.Done => Tested,

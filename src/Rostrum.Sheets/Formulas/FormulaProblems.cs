@@ -53,9 +53,12 @@ internal static class FormulaProblems
         "ROS0202", Severity.Error, at, $"'{written}' is {symbol.Role} and has no 'of'.",
         symbol is OperationName ? $"Write '{written}(…)'." : "Use an attribute, a line, a table, a place of each player or a word of one subject before 'of'.");
 
-    public static Diagnostic UnusedLetter(SourceSpan at, string letter) => new(
+    public static Diagnostic UnusedLetter(SourceSpan at, string letter, string? near) => new(
         "ROS0203", Severity.Error, at, $"The letter '{letter}' is named and never used.",
-        $"Use '{letter}' in what follows, or leave out '{letter} in'.");
+        near is null ? $"Use '{letter}' in what follows, or leave out '{letter} in'." : $"Did you mean '{near}'?")
+    {
+        Fix = near is null ? null : Fix.Replace(at, near, FixGrade.Choice),
+    };
 
     public static Diagnostic DoubtfulIt(SourceSpan at) => new(
         "ROS0204", Severity.Error, at, "'it' could be the inner or the outer of two things that are gone through.",

@@ -29,6 +29,10 @@ internal static class NameHelp
         return FormulaProblems.UnknownName(tokens[at].Span, tokens[at].Text, null, null);
     }
 
+    /// <summary>The word of a look that a letter may be a misspelling of; null for one letter, or where none is near.</summary>
+    public static string? NearLook(Vocabulary names, string letter) =>
+        letter.Length < 2 ? null : NearSpelling.Find(letter, names.All.Where(n => FormulaParser.TellsLook([new NameSense(n.Symbol, false)])).Select(n => n.Words));
+
     private static string? Near(ImmutableArray<Token> tokens, int first, int length, string[] known)
     {
         string written = string.Join(' ', tokens.Skip(first).Take(length).Select(t => t.Text));

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Rostrum.Sheets.Model;
-using Rostrum.Text;
 
 namespace Rostrum.Sheets.Formulas;
 
@@ -69,20 +68,35 @@ public sealed class Vocabulary
     internal (int Length, ImmutableArray<NameSense> Senses) Match(ImmutableArray<Token> tokens, int at)
     {
         (int Length, ImmutableArray<NameSense> Senses) best = _outer?.Match(tokens, at) ?? (0, []);
-        if (tokens[at].Kind is TokenKind.Word or TokenKind.Number && _byFirstWord.TryGetValue(tokens[at].Text, out List<NameEntry>? entries))
+        if (tokens[at].Kind is TokenKind.Word or TokenKind.Number)
         {
-            foreach (NameEntry entry in entries)
+            best = MatchHere(tokens[at].Text, tokens, at, best);
+        }
+
+        // `three` is the value 3.
+        return tokens[at].Kind == TokenKind.Number ? MatchHere(Digits(tokens[at]), tokens, at, best) : best;
+    }
+
+    private (int Length, ImmutableArray<NameSense> Senses) MatchHere(
+        string first, ImmutableArray<Token> tokens, int at, (int Length, ImmutableArray<NameSense> Senses) best)
+    {
+        if (!_byFirstWord.TryGetValue(first, out List<NameEntry>? entries))
+        {
+            return best;
+        }
+
+        foreach (NameEntry entry in entries.Where(e => e.Words.Length >= best.Length && Matches(e, tokens, at)))
+        {
+            if (entry.Words.Length >= best.Length)
             {
-                int length = entry.Words.Length;
-                if (length >= best.Length && Matches(entry, tokens, at))
-                {
-                    best = (length, entry.Senses);
-                }
+                best = (entry.Words.Length, entry.Senses);
             }
         }
 
         return best;
     }
+
+    private static string Digits(Token number) => number.Number.ToString(System.Globalization.CultureInfo.InvariantCulture);
 
     /// <summary>The words of a name, blanks folded.</summary>
     internal static string[] Split(string words) => words.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
@@ -91,7 +105,9 @@ public sealed class Vocabulary
     {
         for (int i = 0; i < entry.Words.Length; i++)
         {
-            if (at + i >= tokens.Length || !SameWord(entry.Words[i], tokens[at + i].Text))
+            bool isSame = at + i < tokens.Length
+                && (SameWord(entry.Words[i], tokens[at + i].Text) || (tokens[at + i].Kind == TokenKind.Number && entry.Words[i] == Digits(tokens[at + i])));
+            if (!isSame)
             {
                 return false;
             }

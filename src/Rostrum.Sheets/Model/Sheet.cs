@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Rostrum.Text;
 using Rostrum.Text.Outline;
 
 namespace Rostrum.Sheets.Model;

@@ -30,6 +30,8 @@ public sealed record Operation(Op Id, string Name, OperationForm Form, Immutable
     public string FormInWords => Form switch
     {
         OperationForm.Function => $"{Name}({string.Concat(Parameters.Select((p, i) => (p.IsOptional ? "[" : "") + (i == 0 ? "" : ", ") + p.InWords + (p.IsOptional ? "]" : "")))})",
+        OperationForm.Noun when Id == Op.Step => $"{Name} {Parameters[0].Name}",
+        OperationForm.Test when Parameters.Length == 1 => $"{Parameters[0].Name} {Name}",
         OperationForm.Noun => $"{Name} of {Parameters[0].Name}",
         OperationForm.Name => Name,
         _ when Parameters.Length == 1 => $"{Name} {Parameters[0].Name}",

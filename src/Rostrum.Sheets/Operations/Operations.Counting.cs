@@ -34,8 +34,8 @@ public static partial class Operations
             Telling = Telling.Elements,
             Example = Ex("different(s in my field, glaze of top of s)", "3"), Refused = Ex("different(3, glaze of it)", "ROS0302"),
         },
-        Chooser(Op.Most, "most", "a set", "Those with the greatest number; all of them where several share it.", "count(most(b in bays of my field, count(ware in b)))", "1"),
-        Chooser(Op.Least, "least", "a set", "Those with the least number; all of them where several share it.", "count(least(b in bays of my field, count(ware in b)))", "1"),
+        Chooser(Op.Most, "most", "a set", "Those with the greatest number; all of them where several share it. Of a list they keep their order.", "count(most(b in bays of my field, count(ware in b)))", "1"),
+        Chooser(Op.Least, "least", "a set", "Those with the least number; all of them where several share it. Of a list they keep their order.", "count(least(b in bays of my field, count(ware in b)))", "1"),
         Chooser(Op.Ranked, "ranked", "a list", "All of them, greatest number first; equal ones keep their order.", "first of ranked(b in bays of my field, count(ware in b)) is bay of A1", "yes"),
         new(Op.Together, "together", OperationForm.Function, [PickOne, Each("set", Sort.SetOf(Sort.Any))], "a set", "Everything that is in the set of at least one of them.")
         {

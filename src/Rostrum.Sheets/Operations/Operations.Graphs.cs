@@ -28,7 +28,7 @@ public static partial class Operations
             "How many pairs can be made at the most, each of one and one other that the word joins, none used twice. Refused above 200 by 200.")
         {
             Telling = Telling.Elements,
-            Example = Ex("most pairs(s in (A1, B1), (A2, B2), joined by touching)", "2"), Refused = Ex("most pairs(s in my field, 3, joined by touching)", "ROS0302"),
+            Example = Ex("most pairs((A1, B1), (A2, B2), joined by touching)", "2"), Refused = Ex("most pairs(s in my field, 3, joined by touching)", "ROS0302"),
         },
         new(Op.BestSplit, "best split", OperationForm.Function,
             [PickOne, new("worth", ParameterKind.WorthWord, Sort.Number, "worth")],
@@ -36,7 +36,7 @@ public static partial class Operations
             "The greatest sum of worths over all ways to part the elements into sets. Not answered yet.")
         {
             Telling = Telling.Elements,
-            Example = Ex("best split(s in (A1, B1), worth set worth)", "not yet"), Refused = Ex("best split(3, worth set worth)", "ROS0302"),
+            Example = Ex("best split((A1, B1), worth set worth)", "not yet"), Refused = Ex("best split(3, worth set worth)", "ROS0302"),
         },
     ];
 

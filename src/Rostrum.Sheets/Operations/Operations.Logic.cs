@@ -13,7 +13,7 @@ public static partial class Operations
         new(Op.Or, "or", OperationForm.Logic, [Value("a", Sort.Truth), Value("b", Sort.Truth)], "a truth", "Yes as soon as one is yes, whatever the other; no where both are no.")
         {
             Mask = MaskForm.Algebra, Telling = Telling.Witness,
-            Example = Ex("A1 is empty or B1 shows a jug", "yes"), Refused = Ex("A1 is empty or 3", "ROS0301"),
+            Example = Ex("A1 is empty or B1 shows a jug", "yes"), Refused = Ex("A1 is empty or (3)", "ROS0301"),
         },
         new(Op.Not, "not", OperationForm.Logic, [Value("a", Sort.Truth)], "a truth", "The other way round; unknown stays unknown.")
         {

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Rostrum.Sheets.Formulas;
 using Rostrum.Sheets.Model;
@@ -65,26 +66,26 @@ internal static class StepPrinter
         {
             null => "all",
             Syntax.Number { Amount: 1 } => "a",
-            _ => Sum(amount),
+            Syntax.Number => Sum(amount),
+            Syntax.Name name when !FormulaParser.TellsLook(name.Senses) => name.Words,
+            _ => $"({Sum(amount)})",
         };
         return $"move {number} {Sum(what)} from {Sum(from)} to {Sum(to)}";
     }
 
     private static string Call(StepSyntax step)
     {
-        var words = new List<string>();
-        int gap = 0;
-        foreach (PhrasePart part in step.Action!.Phrase.Parts)
+        if (step.Parts.IsEmpty)
         {
-            if (part.IsGap && gap == step.Parts.Length)
-            {
-                break;
-            }
-
-            words.Add(part.IsGap ? Sum(step.Parts[gap++]) : part.Words);
+            return step.Action!.Name;
         }
 
-        return step.Parts.IsEmpty ? step.Action.Name : string.Join(' ', words);
+        // Cut off before a gap, the words between the last formula and that gap are left out too.
+        ImmutableArray<PhrasePart> parts = step.Action!.Phrase.Parts;
+        bool isWhole = parts.Count(p => p.IsGap) == step.Parts.Length;
+        int gap = 0;
+        string[] words = [.. parts.TakeWhile(p => isWhole || gap < step.Parts.Length).Select(p => p.IsGap ? Sum(step.Parts[gap++]) : p.Words)];
+        return string.Join(' ', words);
     }
 
     private static string Head(StepSyntax step) => step.Kind switch

@@ -3,7 +3,7 @@ using Rostrum.Text;
 
 namespace Rostrum.Sheets.Steps;
 
-/// <summary>Messages about steps, phrases and choices: shape (ROS019x), names (ROS0214, ROS022x), sorts (ROS032x).</summary>
+/// <summary>Messages about steps, phrases and choices: shape (ROS019x), names (ROS0214, ROS023x), sorts (ROS032x).</summary>
 internal static class StepProblems
 {
     public static Diagnostic OldWord(SourceSpan at, string old, string today) => new(
@@ -59,13 +59,13 @@ internal static class StepProblems
     };
 
     public static Diagnostic NameInUse(SourceSpan at, string name, Named other) => new(
-        "ROS0220", Severity.Error, at, $"'{name}' is {other.Role} already, so 'let' cannot name something else so.", "Choose another name.")
+        "ROS0238", Severity.Error, at, $"'{name}' is {other.Role} already, so 'let' cannot name something else so.", "Choose another name.")
     {
         Related = other.DeclaredAt is { } first ? [new RelatedPlace(first, $"'{other.Name}' is declared here")] : [],
     };
 
     public static Diagnostic UnusedName(SourceSpan at, string name) => new(
-        "ROS0221", Severity.Error, at, $"'{name}' is named by 'let' and never used.", $"Use '{name}' in a step below, or leave out this step.");
+        "ROS0239", Severity.Error, at, $"'{name}' is named by 'let' and never used.", $"Use '{name}' in a step below, or leave out this step.");
 
     public static Diagnostic NotAMark(SourceSpan at, Sort found) => new(
         "ROS0320", Severity.Error, at, $"A mark should stand here, but this is {found.InWords}.", "Name a mark that is declared under 'marks', such as 'my coins'.");

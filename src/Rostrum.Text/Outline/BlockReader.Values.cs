@@ -63,7 +63,7 @@ internal sealed partial class BlockReader
     {
         (int line, int at, int column) = (_line, _at, Column);
         OutlineNode node = ReadText(parent, depth);
-        bool deeperEntries = node is OutlineScalar { Style: OutlineStyle.Plain } && HasLine && Column > column
+        bool deeperEntries = node is OutlineScalar { Style: OutlineStyle.Plain or OutlineStyle.Quoted } && HasLine && Column > column
             && _line == _input.Lines.NextContent(line + 1) && BeginsEntry(_line);
         if (!deeperEntries)
         {

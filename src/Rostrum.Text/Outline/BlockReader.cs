@@ -170,8 +170,10 @@ internal sealed partial class BlockReader
             return;
         }
 
-        _input.Problems.Add(OutlineProblems.MissingColon(words, FixGrade.Safe));
-        entries.Add(new OutlineScalar(words, words.Text, OutlineStyle.Plain, words.Start), ReadNested(words.End, column, depth));
+        OutlineScalar key = _keys.WithoutColon(_line, _at);
+        CheckKey(key);
+        _input.Problems.Add(OutlineProblems.MissingColon(key.Span, _keys.ColonWouldHelp(key.Span) ? FixGrade.Safe : null));
+        entries.Add(key, ReadNested(key.Span.End, column, depth));
     }
 
     private OutlineSequence ReadSequence(int column, int parent, bool besideKey, int depth)

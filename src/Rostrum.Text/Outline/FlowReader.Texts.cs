@@ -68,7 +68,7 @@ internal sealed partial class FlowReader
 
     private int ColonBehindQuotes(int from)
     {
-        if (_input.Content[from] == _brokenQuote)
+        if (_brokenQuotes.Contains(_input.Content[from], StringComparison.Ordinal))
         {
             return -1;
         }
@@ -128,7 +128,7 @@ internal sealed partial class FlowReader
     private void BreakQuote(int open)
     {
         Report(OutlineProblems.MissingQuote(_input.Between(open, open + 1)));
-        _brokenQuote = _input.Content[open];
+        _brokenQuotes += _input.Content[open];
         _gaveUp = true;
     }
 
@@ -188,21 +188,22 @@ internal sealed partial class FlowReader
         return !inBraces || next >= _limit || _input.Content[next] is ',' or '}' or ']' || _input.StartsComment(next) || FindColon(next, tightToo: true) >= 0;
     }
 
-    // Prose runs up to a comma with a known key behind it, or to the brace that closes this level.
-    private OutlineNode ReadProse()
+    // Prose runs up to a comma with a known key behind it, or to the sign that closes this level.
+    private OutlineNode ReadProse(char closer)
     {
         int from = _at;
-        if (Current is '"' or '\'' && QuotedText.Read(_input.Content, from, _limit) is { } quoted && EndsProse(SkipSpaceFrom(quoted.End)))
+        if (Current is '"' or '\'' && QuotedText.Read(_input.Content, from, _limit) is { } quoted && EndsProse(SkipSpaceFrom(quoted.End), closer))
         {
             _at = quoted.End;
             return quoted.ToScalar(_input.Text, from, OutlineStyle.Prose);
         }
 
+        char opener = closer == '}' ? '{' : '[';
         int open = 0;
         for (; !AtEnd; _at++)
         {
-            open += Current switch { '{' => 1, '}' => -1, _ => 0 };
-            if (open < 0 || (open == 0 && Current == ',' && EndsProse(_at)))
+            open += Current == opener ? 1 : Current == closer ? -1 : 0;
+            if (open < 0 || (open == 0 && Current == ',' && EndsProse(_at, closer)))
             {
                 break;
             }
@@ -211,6 +212,6 @@ internal sealed partial class FlowReader
         return ProseText.Read(_input, from, _at);
     }
 
-    private bool EndsProse(int at) =>
-        at >= _limit || _input.Content[at] == '}' || (_input.Content[at] == ',' && _input.KnownKeyColon(SkipSpaceFrom(at + 1), _limit) >= 0);
+    private bool EndsProse(int at, char closer) =>
+        at >= _limit || _input.Content[at] == closer || (_input.Content[at] == ',' && _input.KnownKeyColon(SkipSpaceFrom(at + 1), _limit) >= 0);
 }

@@ -8,12 +8,13 @@ internal sealed partial class FlowReader
     private readonly OutlineInput _input;
     private readonly BracketPairs _pairs;
     private readonly int _limit;
+    private readonly Stack<(int Open, char Closer)> _levels = [];
     private int _at;
     private int _depth;
 
     // After a slip that leaves the rest doubtful nothing more is told: it would be an echo.
     private bool _gaveUp;
-    private char _brokenQuote;
+    private string _brokenQuotes = "";
 
     /// <summary>Stands at an opening brace or bracket.</summary>
     /// <param name="input">The file.</param>
@@ -47,7 +48,7 @@ internal sealed partial class FlowReader
         '{' or '[' when _depth >= OutlineReader.DeepestLevel => GiveUp(),
         '{' => ReadBraces(),
         '[' => ReadBrackets(),
-        '"' or '\'' when Current != _brokenQuote => ReadQuoted(inBraces),
+        '"' or '\'' when !_brokenQuotes.Contains(Current, StringComparison.Ordinal) => ReadQuoted(inBraces),
         _ => ReadBare(inBraces),
     };
 
@@ -62,8 +63,7 @@ internal sealed partial class FlowReader
 
     private OutlineMapping ReadBraces()
     {
-        int open = _at++;
-        _depth++;
+        int open = Open('}');
         var entries = new EntryCollector(_input.Problems);
         while (!AtCloser(open))
         {
@@ -78,14 +78,13 @@ internal sealed partial class FlowReader
             EndPiece(inBraces: true);
         }
 
-        _depth--;
+        Close();
         return entries.Within(_input.Between(open, _at));
     }
 
     private OutlineSequence ReadBrackets()
     {
-        int open = _at++;
-        _depth++;
+        int open = Open(']');
         var items = ImmutableArray.CreateBuilder<OutlineNode>();
         while (!AtCloser(open))
         {
@@ -100,8 +99,21 @@ internal sealed partial class FlowReader
             EndPiece(inBraces: false);
         }
 
-        _depth--;
+        Close();
         return new OutlineSequence(_input.Between(open, _at), items.ToImmutable());
+    }
+
+    private int Open(char closer)
+    {
+        _levels.Push((_at, closer));
+        _depth++;
+        return _at++;
+    }
+
+    private void Close()
+    {
+        _levels.Pop();
+        _depth--;
     }
 
     // Steps over blanks and the closing sign; tells one that is missing or wrong.
@@ -131,12 +143,44 @@ internal sealed partial class FlowReader
 
     private void ReportMissingCloser(int open, char closer)
     {
-        bool oneLine = _input.Text.LineIndexOf(open) == _input.Text.LineIndexOf(Math.Max(open, _limit - 1));
-        var insertion = new TextEdit(_input.Text.Span(_limit, 0), closer.ToString());
-        Fix fix = new($"write '{closer}' at the end", oneLine ? FixGrade.Safe : FixGrade.Choice, [insertion]);
-        Report(OutlineProblems.MissingCloser(_input.Between(open, open + 1), closer, fix));
+        Report(OutlineProblems.MissingCloser(_input.Between(open, open + 1), closer, CloserFix()));
         _gaveUp = true;
         _at = Math.Min(_limit, TrimmedEnd(open, _limit));
+    }
+
+    // Everything that is still open is closed, from the inside out: none of it found its end. Behind a comment that would not help.
+    private Fix? CloserFix()
+    {
+        int outermost = _levels.Last().Open;
+        string closers = string.Concat(_levels.Select(l => l.Closer));
+        bool sure = _input.Text.LineIndexOf(outermost) == _input.Text.LineIndexOf(Math.Max(outermost, _limit - 1)) && OpenSigns(outermost) == closers.Length;
+        var insertion = new TextEdit(_input.Text.Span(_limit, 0), closers);
+        return HoldsComment(outermost) ? null : new Fix($"write '{closers}' at the end", sure ? FixGrade.Safe : FixGrade.Choice, [insertion]);
+    }
+
+    // How many signs open without being closed, those inside bare words included: a closing sign could be taken for theirs.
+    private int OpenSigns(int from)
+    {
+        int open = 0;
+        for (int i = from; i < _limit; i++)
+        {
+            open += _input.Content[i] switch { '{' or '[' => 1, '}' or ']' => -1, _ => 0 };
+        }
+
+        return open;
+    }
+
+    private bool HoldsComment(int from)
+    {
+        for (int i = from; i < _limit; i++)
+        {
+            if (_input.StartsComment(i))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private void EndPiece(bool inBraces)
@@ -214,7 +258,7 @@ internal sealed partial class FlowReader
         }
 
         bool prose = _input.Dialect.ProseKeys.Contains(key.Text) && !BlockReader.BracesOpenKeys(_input, _at, _limit);
-        return prose ? ReadProse() : ReadValue(inBraces);
+        return prose ? ReadProse(inBraces ? '}' : ']') : ReadValue(inBraces);
     }
 
     private void Report(Diagnostic problem)

@@ -10,7 +10,7 @@ internal sealed class KeyFinder(OutlineInput input)
     {
         if (input.Content[from] is '"' or '\'')
         {
-            return ColonBehindQuotes(from, end);
+            return ColonBehindQuotes(from, end) is var behind and >= 0 && input.EndsKey(behind, end) ? behind : -1;
         }
 
         var scan = new HeadScan(input);
@@ -37,11 +37,25 @@ internal sealed class KeyFinder(OutlineInput input)
 
         if (input.Content[at] is '"' or '\'')
         {
-            return ColonBehindQuotes(at, end) is var quoted and >= 0 ? Quoted(line, at, quoted) : null;
+            return Quoted(line, at, keyExpected);
         }
 
         KeyPlace? found = LongHead(line, at);
         return found is null && keyExpected && TightColon(at, end, keyExpected) is var tight and >= 0 ? Tight(line, at, tight) : found;
+    }
+
+    /// <summary>What a line would say as a key if it had a colon at its end; a comment behind it is left out.</summary>
+    public OutlineScalar WithoutColon(int line, int at) => Bare(at, EndBeforeComment(at, input.Lines[line].End));
+
+    /// <summary>True where a colon behind these words would make a key of them: they open no quote, or close it at their end.</summary>
+    public bool ColonWouldHelp(SourceSpan words) =>
+        words.Length > 0 && input.Content[words.Start] is var first && first is not ('{' or '[')
+        && (first is not ('"' or '\'') || QuotedText.Read(input.Content, words.Start, words.End)?.End == words.End);
+
+    private int EndBeforeComment(int at, int end)
+    {
+        var scan = new HeadScan(input);
+        return scan.Run(at, end) < 0 ? scan.LastEnd : end;
     }
 
     private KeyPlace? LongHead(int line, int at)
@@ -83,13 +97,13 @@ internal sealed class KeyFinder(OutlineInput input)
         }
 
         int behind = input.SkipBlanks(quoted.End, end);
-        return behind < end && input.EndsKey(behind, end) ? behind : -1;
+        return behind < end && input.Content[behind] == ':' ? behind : -1;
     }
 
     // A colon with no blank behind it, where a key is clearly meant.
     private int TightColon(int at, int end, bool keyExpected)
     {
-        int colon = keyExpected ? input.Content.IndexOf(':', at, end - at) : input.KnownKeyColon(at, end);
+        int colon = keyExpected ? input.Content.IndexOf(':', at, EndBeforeComment(at, end) - at) : input.KnownKeyColon(at, end);
         bool tight = colon > at && colon + 1 < end && !OutlineInput.IsSpace(input.Content[colon + 1]) && input.Content[colon + 1] != '/';
         return tight ? colon : -1;
     }
@@ -101,8 +115,24 @@ internal sealed class KeyFinder(OutlineInput input)
         return new KeyPlace(key, line, colon + 1);
     }
 
-    private KeyPlace Quoted(int line, int at, int colon) =>
-        new(QuotedText.Read(input.Content, at, colon)!.ToScalar(input.Text, at), line, colon + 1);
+    private KeyPlace? Quoted(int line, int at, bool keyExpected)
+    {
+        int end = input.Lines[line].End;
+        int colon = ColonBehindQuotes(at, end);
+        bool tight = colon >= 0 && !input.EndsKey(colon, end);
+        if (colon < 0 || (tight && !keyExpected))
+        {
+            return null;
+        }
+
+        OutlineScalar key = QuotedText.Read(input.Content, at, colon)!.ToScalar(input.Text, at);
+        if (tight)
+        {
+            input.Problems.Add(OutlineProblems.MissingBlank(input.Between(colon, colon + 1), key.Text));
+        }
+
+        return new KeyPlace(key, line, colon + 1);
+    }
 
     private OutlineScalar Bare(int at, int colon)
     {

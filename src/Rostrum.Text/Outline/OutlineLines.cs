@@ -63,10 +63,9 @@ internal sealed class OutlineLines
         start += index == 0 && end > start && content[start] == '\uFEFF' ? 1 : 0;
         int at = start;
         int column = 0;
-        while (at < end && char.IsWhiteSpace(content[at]))
+        for (; at < end && (char.IsWhiteSpace(content[at]) || UnreadableCharacters.IsUnreadable(content, at)); at++)
         {
-            column += content[at] == '\t' ? ColumnsPerTab : 1;
-            at++;
+            column += ColumnsOf(content, at);
         }
 
         while (end > at && OutlineInput.IsBlank(content[end - 1]))
@@ -78,6 +77,9 @@ internal sealed class OutlineLines
         return new OutlineLine(start, at, end, column, kind);
     }
 
+    private static int ColumnsOf(string content, int at) =>
+        content[at] == '\t' ? ColumnsPerTab : UnreadableCharacters.IsUnreadable(content, at) ? 0 : 1;
+
     // One slip of the editor indents many lines: one message, whose fix mends them all.
     private void ReportTabs(SourceText text, DiagnosticBag problems)
     {
@@ -85,7 +87,7 @@ internal sealed class OutlineLines
         foreach (OutlineLine line in _lines)
         {
             SourceSpan indentation = text.Span(line.Start, line.ContentStart - line.Start);
-            if (line.Kind != LineKind.Blank && indentation.Text.Any(c => c != ' '))
+            if (line.Kind != LineKind.Blank && indentation.Text.Any(c => c != ' ' && char.IsWhiteSpace(c)))
             {
                 edits.Add(new TextEdit(indentation, new string(' ', line.Column)));
             }

@@ -9,8 +9,8 @@ internal static class OutlineProblems
         "ROS0101",
         Severity.Error,
         at,
-        lines == 1 ? "This line is indented with a tab." : $"This line and {Prose.Count(lines - 1, "more line", "more lines")} are indented with tabs.",
-        "Indent with blanks, two for each level.")
+        $"{(lines == 1 ? "This line is" : $"This line and {Prose.Count(lines - 1, "more line", "more lines")} are")} indented with {(at.Text.Contains('\t', StringComparison.Ordinal) ? "tabs" : "blanks that are not the plain one")}.",
+        "Indent with plain blanks, two for each level.")
     {
         Fix = new Fix("indent with blanks", FixGrade.Safe, edits),
     };
@@ -129,17 +129,17 @@ internal static class OutlineProblems
         $"Behind '{Prose.Clip(key)}:' a blank is missing.",
         "Put a blank behind the colon.")
     {
-        Fix = new Fix("put a blank behind the colon", FixGrade.Safe, [new TextEdit(colon.Part(1, 0), " ")]),
+        Fix = new Fix("put a blank behind the colon", MayBeMeant(colon) ? FixGrade.Choice : FixGrade.Safe, [new TextEdit(colon.Part(1, 0), " ")]),
     };
 
-    public static Diagnostic UnreadableCharacter(SourceSpan at, ImmutableArray<TextEdit> removals) => new(
+    public static Diagnostic UnreadableCharacter(SourceSpan at, Fix removal) => new(
         "ROS0112",
         Severity.Error,
         at,
         $"A character that nobody can see stands here (number {(int)at.Text[0]:X4}).",
         "Delete it.")
     {
-        Fix = new Fix("delete what cannot be seen in this line", FixGrade.Safe, removals),
+        Fix = removal,
     };
 
     public static Diagnostic SecondDocument(SourceSpan sign) => new(
@@ -226,13 +226,21 @@ internal static class OutlineProblems
         Fix = new Fix("write a backslash", FixGrade.Safe, [new TextEdit(at.Part(0, 1), "\\\\")]),
     };
 
-    public static Diagnostic MissingColon(SourceSpan words, FixGrade grade) => new(
+    public static Diagnostic MissingColon(SourceSpan words, FixGrade? grade) => new(
         "ROS0122",
         Severity.Error,
         words,
         $"Behind '{Prose.Clip(words.Text)}' a colon is missing: deeper lines belong to it.",
         "Put a colon at the end of the line.")
     {
-        Fix = new Fix("put a colon at the end of the line", grade, [new TextEdit(words.Part(words.Length, 0), ":")]),
+        Fix = grade is { } known ? new Fix("put a colon at the end of the line", known, [new TextEdit(words.Part(words.Length, 0), ":")]) : null,
     };
+
+    // Before a '#' the blank would make a comment of what follows; between digits the colon belongs to a time.
+    private static bool MayBeMeant(SourceSpan colon)
+    {
+        string content = colon.Source.Content;
+        bool betweenDigits = colon.Start > 0 && char.IsAsciiDigit(content[colon.Start - 1]) && colon.End < content.Length && char.IsAsciiDigit(content[colon.End]);
+        return betweenDigits || (colon.End < content.Length && content[colon.End] == '#');
+    }
 }

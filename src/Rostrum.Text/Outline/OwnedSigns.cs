@@ -8,7 +8,9 @@ internal static class OwnedSigns
     {
         if (text.Style == OutlineStyle.Plain && text.Text.Length > 0 && text.Text[0] is '&' or '*' or '!' or '%' or '@' or '`')
         {
-            problems.Add(OutlineProblems.OwnedSign(text.Span, OutlineQuotes.QuoteFix(text.Span, FixGrade.Safe)));
+            // Over several lines it may hold comments, or a slip may have swallowed what follows.
+            FixGrade grade = text.Span.Text.AsSpan().ContainsAny('\n', '\r') ? FixGrade.Choice : FixGrade.Safe;
+            problems.Add(OutlineProblems.OwnedSign(text.Span, OutlineQuotes.QuoteFix(text.Span, grade)));
         }
     }
 }

@@ -19,27 +19,14 @@ internal static class UnreadableCharacters
             int line = text.LineIndexOf(i);
             if (line != reportedLine)
             {
-                problems.Add(OutlineProblems.UnreadableCharacter(text.Span(i, 1), Removals(text, i, text.LineEnd(line))));
+                problems.Add(OutlineProblems.UnreadableCharacter(text.Span(i, 1), Removal(text, i, text.LineEnd(line))));
                 reportedLine = line;
             }
         }
     }
 
-    private static ImmutableArray<TextEdit> Removals(SourceText text, int from, int end)
-    {
-        var edits = ImmutableArray.CreateBuilder<TextEdit>();
-        for (int i = from; i < end; i++)
-        {
-            if (IsUnreadable(text.Content, i))
-            {
-                edits.Add(new TextEdit(text.Span(i, 1), ""));
-            }
-        }
-
-        return edits.ToImmutable();
-    }
-
-    private static bool IsUnreadable(string content, int at) => content[at] switch
+    /// <summary>True for a character that an editor does not show.</summary>
+    public static bool IsUnreadable(string content, int at) => content[at] switch
     {
         '\t' or '\n' or '\r' => false,
         < ' ' or (>= '\u007F' and <= '\u009F') => true,
@@ -50,6 +37,26 @@ internal static class UnreadableCharacters
         char c when char.IsLowSurrogate(c) => at == 0 || !char.IsHighSurrogate(content[at - 1]),
         _ => false,
     };
+
+    private static Fix Removal(SourceText text, int from, int end)
+    {
+        var edits = ImmutableArray.CreateBuilder<TextEdit>();
+        bool besideSigns = false;
+        for (int i = from; i < end; i++)
+        {
+            if (IsUnreadable(text.Content, i))
+            {
+                edits.Add(new TextEdit(text.Span(i, 1), ""));
+                besideSigns |= IsSign(text.Content, i - 1) || IsSign(text.Content, i + 1);
+            }
+        }
+
+        return new Fix("delete what cannot be seen in this line", besideSigns ? FixGrade.Choice : FixGrade.Safe, edits.ToImmutable());
+    }
+
+    // Beside a sign, such as a backslash or a dash, the removal may give the sign another meaning.
+    private static bool IsSign(string content, int at) =>
+        at >= 0 && at < content.Length && !char.IsLetterOrDigit(content[at]) && !OutlineInput.IsSpace(content[at]) && !IsUnreadable(content, at);
 
     // Zero-width joiner and non-joiner are letters' business in several scripts.
     private static bool JoinsLetters(char c) => c is '\u200C' or '\u200D';

@@ -25,7 +25,8 @@ public static class CsvReader
         var rows = ImmutableArray.CreateBuilder<CsvRow>();
         while (scanner.ReadRow() is { } row)
         {
-            rows.Add(Fitted(row, header.Cells, problems));
+            ReportDates(row, header.Cells, problems);
+            rows.Add(Fitted(row, header.Cells, scanner.IsRowBroken ? null : problems));
         }
 
         return new CsvTable(text, header.Cells, rows.ToImmutable());
@@ -48,7 +49,7 @@ public static class CsvReader
         }
     }
 
-    private static CsvRow Fitted(CsvRow row, ImmutableArray<CsvCell> header, DiagnosticBag problems)
+    private static void ReportDates(CsvRow row, ImmutableArray<CsvCell> header, DiagnosticBag problems)
     {
         for (int i = 0; i < Math.Min(header.Length, row.Cells.Length); i++)
         {
@@ -57,13 +58,16 @@ public static class CsvReader
                 problems.Add(CsvProblems.MadeADate(row.Cells[i].Span, row.Cells[i].Text, header[i].Text));
             }
         }
+    }
 
+    private static CsvRow Fitted(CsvRow row, ImmutableArray<CsvCell> header, DiagnosticBag? problems)
+    {
         if (row.Cells.Length == header.Length)
         {
             return row;
         }
 
-        problems.Add(CsvProblems.RowLength(row.Span, row.Cells.Length, header.Length));
+        problems?.Add(CsvProblems.RowLength(row.Span, row.Cells.Length, header.Length));
         var empty = new CsvCell("", row.Span.Part(row.Span.Length, 0));
         IEnumerable<CsvCell> missing = Enumerable.Repeat(empty, Math.Max(0, header.Length - row.Cells.Length));
         return row with { Cells = [.. row.Cells.Take(header.Length), .. missing] };

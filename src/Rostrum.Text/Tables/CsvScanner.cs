@@ -25,9 +25,13 @@ internal sealed class CsvScanner
 
     private bool AtEnd => _at >= _content.Length;
 
+    /// <summary>True where a quote of the last row was never closed, so that its number of cells says nothing.</summary>
+    public bool IsRowBroken { get; private set; }
+
     /// <summary>The next row, or null at the end.</summary>
     public CsvRow? ReadRow()
     {
+        IsRowBroken = false;
         SkipBlankLines();
         if (AtEnd)
         {
@@ -110,6 +114,7 @@ internal sealed class CsvScanner
         // A quote that "closes" lines further on, with words behind it, is the opening quote of another cell.
         if (close < 0 || (!complete && close > lineEnd))
         {
+            IsRowBroken = true;
             _problems.Add(CsvProblems.UnclosedQuote(_source.Span(open, 1)));
             CsvCell rest = ReadBare(open + 1, lineEnd);
             return new CsvCell(rest.Text, _source.Span(open, rest.Span.End - open), [.. Enumerable.Range(open + 1, rest.Text.Length + 1)]);

@@ -61,7 +61,7 @@ public sealed class HostileTextTests
         XElement root = Parsed.Html(PlayerAidWriter.Write(aid, PageAssets.None));
 
         Assert.DoesNotContain(root.Descendants(), element => element.Name.LocalName is "script" or "img");
-        Assert.Equal($"{Evil} {Evil}".Replace('\u0000', '\ufffd').Replace('\u202e', '\ufffd'), root.Descendants("li").Single().Value);
+        Assert.Equal($"{Evil}\u00a0{Evil}".Replace('\u0000', '\ufffd').Replace('\u202e', '\ufffd'), root.Descendants("li").Single().Value);
     }
 
     private static PageSlip Slip(string id) => new(id, Evil, new SlipAnswer.Verdict(Evil, SlipTone.No), new(FigureKind.Simulated, Evil))

@@ -21,6 +21,7 @@ public sealed class ProseTests
         { "in braces with an unknown key", "a: {says: Draw one, note well: place it., cite: book 5}", "{a: {says: ‹Draw one, note well: place it.›, cite: ‹book 5›}}" },
         { "in braces with a hash and quotes", "a: {says: No # and 'no \"quote, cite: 5}", "{a: {says: ‹No # and 'no \"quote›, cite: ‹5›}}" },
         { "in braces with braces", "a: {says: The {x, cite: y} sign., cite: 5}", "{a: {says: ‹The {x, cite: y} sign.›, cite: ‹5›}}" },
+        { "in square brackets", "a: [says: Draw one: two, [x] three]\nb: [says: \"x, y\"]", "{a: [{says: ‹Draw one: two, [x] three›}], b: [{says: ‹x, y›}]}" },
         { "in braces, quoted", "a: {says: \"One, cite: two\", cite: 5}", "{a: {says: ‹One, cite: two›, cite: ‹5›}}" },
         { "a source that is called note", "sources:\n  note: {title: Publisher's note, rank: 1}  # x\n", "{sources: {note: {title: ‹Publisher's note›, rank: ‹1›}}}" },
         { "a source that is called note, on lines", "sources:\n  note:\n    title: Publisher's: note\n    rank: 1\n", "{sources: {note: {title: ‹Publisher's: note›, rank: ‹1›}}}" },

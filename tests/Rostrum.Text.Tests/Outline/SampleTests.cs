@@ -1,4 +1,4 @@
-using Rostrum.Text.Outline;
+using Rostrum.Testing;
 
 namespace Rostrum.Text.Tests.Outline;
 
@@ -10,7 +10,7 @@ public sealed class SampleTests
     [MemberData(nameof(Samples))]
     public void Sample_reads_without_a_problem(string name)
     {
-        Reading reading = Reading.Of(RepositoryFolder.Read($"tests/Rostrum.Text.Tests/Samples/{name}.yaml"));
+        Reading reading = Reading.Of(TestFiles.Read($"tests/Rostrum.Text.Tests/Samples/{name}.yaml"));
 
         Assert.Empty(reading.Problems.Select(p => $"{p.At}: {p.Message}"));
         Assert.NotEmpty(reading.Tree.Entries);

@@ -1,0 +1,36 @@
+using Rostrum.Sheets.Model;
+using Rostrum.Sheets.Tests.Formulas;
+
+namespace Rostrum.Sheets.Tests;
+
+/// <summary>The reference page and the examples in the table of operations.</summary>
+public sealed class OperationsPageTests
+{
+    public static TheoryData<Op> All => [.. Operations.All.Select(o => o.Id)];
+
+    [Fact]
+    public void Page_says_what_the_table_says()
+    {
+        string path = RepositoryFolder.PathOf("docs/operations.md");
+        string made = OperationsPage.Make();
+        string written = Environment.GetEnvironmentVariable("ROSTRUM_WRITE_DOCS") == "1" ? Rewrite(path, made) : File.ReadAllText(path);
+
+        Assert.Equal(made, written);
+    }
+
+    [Theory]
+    [MemberData(nameof(All))]
+    public void Example_reads_without_a_message(Op id) =>
+        Assert.Empty(BenchSheet.ProblemsOf(Operations.Of(id).Example.Formula).Select(p => $"{p.Id} {p.Message}"));
+
+    [Theory]
+    [MemberData(nameof(All))]
+    public void Refused_example_gives_its_message(Op id) =>
+        Assert.Contains(Operations.Of(id).Refused.Result, BenchSheet.ProblemsOf(Operations.Of(id).Refused.Formula).Select(p => p.Id));
+
+    private static string Rewrite(string path, string page)
+    {
+        File.WriteAllText(path, page);
+        return page;
+    }
+}
