@@ -18,22 +18,25 @@ publish_rostrum() {
     exec 9>"$2/lock"
     flock 9
   fi
-  local next="$2/next.$$" dotnet platform log
+  # Absolute, because every project would take a relative path from its own folder.
+  local root built next dotnet platform log
+  root=$(cd "$1" && pwd -P) && built=$(cd "$2" && pwd -P) || return 2
+  next="$built/next.$$"
   dotnet=$(readlink -f "$(command -v dotnet)")
   platform=$(dotnet --info | sed -n 's/^ *RID: *//p' | head -n 1)
-  touch "$2/stamp.$$"
+  touch "$built/stamp.$$"
   say "building the command for $platform (a minute or two; only when its sources changed)"
-  if ! log=$(dotnet publish "$1/src/Rostrum.Cli" -c Release -r "$platform" --self-contained false -p:PublishReadyToRun=true \
-    -p:ArtifactsPath="$2/build" -p:RunAnalyzers=false -p:EnforceCodeStyleInBuild=false -p:GenerateDocumentationFile=false -p:DebugType=none \
+  if ! log=$(dotnet publish "$root/src/Rostrum.Cli" -c Release -r "$platform" --self-contained false -p:PublishReadyToRun=true \
+    -p:ArtifactsPath="$built/build" -p:RunAnalyzers=false -p:EnforceCodeStyleInBuild=false -p:GenerateDocumentationFile=false -p:DebugType=none \
     -o "$next" --nologo -v quiet 2>&1); then
     printf '%s\n' "$log" >&2
     say "the build failed"
-    rm -rf "$next" "$2/stamp.$$"
+    rm -rf "$next" "$built/stamp.$$"
     return 2
   fi
-  rm -rf "$2/program"
-  mv "$next" "$2/program"
-  if [ -d "${dotnet%/*}/host/fxr" ]; then printf '%s\n' "${dotnet%/*}" > "$2/dotnet-root"; else : > "$2/dotnet-root"; fi
-  mv "$2/stamp.$$" "$2/stamp"
+  rm -rf "$built/program"
+  mv "$next" "$built/program"
+  if [ -d "${dotnet%/*}/host/fxr" ]; then printf '%s\n' "${dotnet%/*}" > "$built/dotnet-root"; else : > "$built/dotnet-root"; fi
+  mv "$built/stamp.$$" "$built/stamp"
   if command -v flock >/dev/null 2>&1; then exec 9>&-; fi
 }

@@ -10,8 +10,8 @@ internal static class OurFault
     /// <returns><see cref="ExitCode.OurFault"/>.</returns>
     public static int Tell(TextWriter talk, Exception fault, bool withDetails)
     {
-        talk.Write($"rostrum: Rostrum itself failed here, and your files are as they were: {fault.Message.ReplaceLineEndings(" ")}\n");
-        talk.Write("rostrum: Please report it where you got Rostrum, with this command line and the game's folder");
+        talk.Write($"rostrum: Rostrum itself is at fault here, and your files are as they were: {fault.Message.ReplaceLineEndings(" ")}\n");
+        talk.Write("rostrum: Report it where you got Rostrum, with this command line and the game's folder");
         talk.Write(withDetails ? $" and these lines:\n{fault}\n" : "; '--trace' adds where it happened.\n");
         talk.Flush();
         return ExitCode.OurFault;

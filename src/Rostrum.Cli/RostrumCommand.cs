@@ -75,6 +75,9 @@ public static class RostrumCommand
             new ReadCommand(desk),
             new TallyCommand(desk),
             new RuleCommand(desk),
+            new DrawCommand(desk),
+            new LessonCommand(desk),
+            new PackCommand(desk),
         };
         root.Options.Add(new Option<bool>("--trace") { Description = "If Rostrum itself fails, show where.", Recursive = true });
         root.Options.OfType<HelpOption>().Single().Action = new ShowHelp();

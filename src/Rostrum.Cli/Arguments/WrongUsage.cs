@@ -28,6 +28,11 @@ internal static class WrongUsage
             return [$"'rostrum {command.Name}' needs {Prose.And(missing)} as well."];
         }
 
+        if (command.Options.FirstOrDefault(o => o.Required && parse.GetResult(o) is null) is { } wanted)
+        {
+            return [$"Say where it goes: '{wanted.Name} {wanted.HelpName}'."];
+        }
+
         return parse.UnmatchedTokens is [var first, ..]
             ? [$"'{Prose.Clip(first)}' is one word too many. Put words that belong together between quotes."]
             : [.. parse.Errors.Select(e => e.Message).Distinct()];

@@ -5,7 +5,7 @@ namespace Rostrum.Cli.Checking;
 
 /// <summary>What came of checking a game.</summary>
 /// <param name="Game">Its name; that of its folder where the sheet could not be read.</param>
-/// <param name="Problems">Everything that was found: sheet, positions, idioms.</param>
+/// <param name="Problems">Everything that was found: sheet, positions, lesson, idioms.</param>
 /// <param name="Positions">How many positions there are.</param>
 /// <param name="Expectations">How many expectations they hold.</param>
 /// <param name="ExpectationsHeld">How many of these the sheet meets.</param>

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using Rostrum.Lessons;
+using Rostrum.Pictures.Positions;
 using Rostrum.Rulings.Games;
 using Rostrum.Rulings.Positions;
 using Rostrum.Sheets.Loading;
@@ -7,7 +9,7 @@ using Rostrum.Text;
 
 namespace Rostrum.Cli.Checking;
 
-/// <summary>Reads everything in a game's folder and holds positions against the sheet.</summary>
+/// <summary>Reads everything in a game's folder and holds positions and lesson against the sheet.</summary>
 /// <param name="game">The game.</param>
 /// <param name="stop">Asked between two files.</param>
 internal sealed class GameCheck(Game game, CancellationToken stop)
@@ -23,12 +25,12 @@ internal sealed class GameCheck(Game game, CancellationToken stop)
     public CheckResult Check(ImmutableArray<Diagnostic> idiomProblems, ImmutableArray<string> variants)
     {
         SheetReading basis = game.Sheet();
-        _problems.Add(basis.Problems);
+        _problems.Add(AllOf(basis));
         IEnumerable<ImmutableArray<string>> sets = (basis.Sheet?.Variants ?? []).Select(v => ImmutableArray.Create(v.Name)).Append(variants);
         foreach (ImmutableArray<string> set in sets.Where(s => !s.IsEmpty))
         {
             stop.ThrowIfCancellationRequested();
-            _problems.Add(game.Sheet(set).Problems, p => CheckProblems.With(set, p));
+            _problems.Add(AllOf(game.Sheet(set)), p => CheckProblems.With(set, p));
         }
 
         foreach (string name in game.PositionNames)
@@ -37,9 +39,13 @@ internal sealed class GameCheck(Game game, CancellationToken stop)
             Position(name, basis.IsSound);
         }
 
+        _problems.Add(basis.IsSound && LessonCheck.Of(game) is { } lesson ? lesson.Problems : []);
         _problems.Add(idiomProblems);
         return new CheckResult(basis.Sheet?.Game ?? game.Folder.Name, _problems.All, game.PositionNames.Length, _expectations, _held, basis.IsSound);
     }
+
+    private static IEnumerable<Diagnostic> AllOf(SheetReading reading) =>
+        reading.IsSound ? reading.Problems.Concat(AppearanceCheck.Of(reading.Sheet!)) : reading.Problems;
 
     private void Position(string name, bool isSheetSound)
     {

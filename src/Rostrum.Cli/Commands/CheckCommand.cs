@@ -5,9 +5,9 @@ using Rostrum.Cli.Screen;
 
 namespace Rostrum.Cli.Commands;
 
-/// <summary><c>rostrum check</c>: every problem in the sheet and the positions of a game.</summary>
+/// <summary><c>rostrum check</c>: every problem in the sheet, the positions and the lesson of a game.</summary>
 internal sealed class CheckCommand(Desk desk) : GameCommand(
-    desk, "check", "Finds every problem in a game: its sheet, alone and with each variant, its positions and what they expect.", "rostrum check games/kiln-night")
+    desk, "check", "Finds every problem in a game: its sheet, alone and with each variant, its positions and what they expect, the numbers of its lesson.", "rostrum check games/kiln-night")
 {
     /// <inheritdoc />
     protected override int Answer(GameRequest request, ParseResult parse)

@@ -12,6 +12,9 @@ namespace Rostrum.Cli.Reports;
 [JsonSerializable(typeof(ReadReport))]
 [JsonSerializable(typeof(TallyReport))]
 [JsonSerializable(typeof(RuleReport))]
+[JsonSerializable(typeof(DrawReport))]
+[JsonSerializable(typeof(LessonItem))]
+[JsonSerializable(typeof(PackReport))]
 internal sealed partial class ReportJson : JsonSerializerContext
 {
     /// <summary>The version of the shape, the value of <c>format</c> in every report.</summary>
