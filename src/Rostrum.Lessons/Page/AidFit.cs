@@ -7,15 +7,15 @@ namespace Rostrum.Lessons.Page;
 /// <param name="Columns">2 or 3.</param>
 /// <param name="Fits">False if even the smallest type would need a second side.</param>
 /// <remarks>
-/// The estimate counts lines. A letter of an embedded typeface is taken as 0.47 em wide (Atkinson Hyperlegible was measured
+/// The estimate counts lines. A letter of an embedded typeface is taken as 0.46 em wide (Atkinson Hyperlegible was measured
 /// at 0.445 em in running text), a letter of a reader's own typeface, which may be wide, as 0.58 em; a line is 1.3 em high.
 /// The printed area is that common to A4 and Letter (216 x 279 mm, 210 x 297 mm)
-/// inside 10 mm margins: 190 x 259 mm, less 24 mm for head and foot.
+/// inside 10 mm margins: 190 x 259 mm, less 19 mm for head and foot.
 /// </remarks>
 internal sealed record AidFit(decimal TypePoints, int Columns, bool Fits)
 {
     private const double MillimetresPerPoint = 25.4 / 72;
-    private const double ColumnHeight = 235;
+    private const double ColumnHeight = 240;
     private const double PageWidth = 190;
     private const double Gap = 6;
 
@@ -26,7 +26,7 @@ internal sealed record AidFit(decimal TypePoints, int Columns, bool Fits)
     /// <summary>The largest size that fits, or the smallest of all.</summary>
     public static AidFit Of(PlayerAid aid, PageAssets assets)
     {
-        double letterEms = assets.Fonts.IsEmpty ? 0.58 : 0.47;
+        double letterEms = assets.Fonts.IsEmpty ? 0.58 : 0.46;
         foreach ((decimal typePoints, int columns) in Sizes)
         {
             if (Lines(aid, letterEms * (double)typePoints, columns) <= columns * LinesPerColumn((double)typePoints))
@@ -44,8 +44,8 @@ internal sealed record AidFit(decimal TypePoints, int Columns, bool Fits)
         $"@media print {{ html {{ font-size: {TypePoints}pt; }} .columns {{ columns: {Columns}; }} }}\n");
 
     private static double LinesPerColumn(double typePoints) =>
-        // One heading's worth is lost where a column breaks.
-        (ColumnHeight / (1.3 * typePoints * MillimetresPerPoint)) - 2;
+        // A line is lost where a column breaks.
+        (ColumnHeight / (1.3 * typePoints * MillimetresPerPoint)) - 1;
 
     private static double Lines(PlayerAid aid, double letterPoints, int columns)
     {

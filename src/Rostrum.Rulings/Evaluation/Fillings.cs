@@ -17,6 +17,17 @@ internal static class Fillings
         _ => OfThing(position, blank),
     };
 
+    /// <summary>How many ways there are to fill a fact and everything that is still open behind it: a kind brings its attributes. 1 where it cannot be filled.</summary>
+    public static long Leaves(Position position, Blank blank) => !IsBlank(position, blank) ? 1 : blank.Aspect switch
+    {
+        Aspect.Content when OfContent(position, blank).Length > 0 => 1 + KindsOnBoards(position.Sheet).Sum(k => LooksOf(position.Sheet, k)),
+        Aspect.Kind => KindsAt(position.Sheet, blank.Spot).Sum(k => LooksOf(position.Sheet, k)),
+        _ => Math.Max(1, Of(position, blank).Count),
+    };
+
+    private static long LooksOf(Sheet sheet, Kind kind) =>
+        sheet.KindOf(kind).Attributes.Aggregate(1L, (product, a) => Math.Min(product * Math.Max(1, a.Values.Length), 1_000_000));
+
     // What a position gives is never filled in again.
     private static bool IsBlank(Position position, Blank blank)
     {

@@ -7,6 +7,7 @@ namespace Rostrum.Rulings.Evaluation;
 /// least two branches at each fork, has fewer than twice as many nodes. Beyond that it falls back on what is certain without cases.</remarks>
 internal sealed class Splitter
 {
+    private const int MostCases = 20_000;
     private const int MostQuestions = 45_000;
     private int _left = MostQuestions;
 
@@ -42,7 +43,7 @@ internal sealed class Splitter
     public Value.Number Bound(Position position, Func<Position, Value.Number> ask)
     {
         Value.Number first = ask(position);
-        if (first.IsKnown)
+        if (first.IsKnown || !IsWorthwhile(position, first.Blame))
         {
             return first;
         }
@@ -51,6 +52,10 @@ internal sealed class Splitter
         Widen(position, first, ask, range);
         return Value.Between(range.Low, range.High, first.Blame);
     }
+
+    /// <summary>True where going through all cases ends within the budget; otherwise bounds are taken as they are, for half-done cases narrow nothing.</summary>
+    public static bool IsWorthwhile(Position position, Blame blame) =>
+        blame.Blanks.Aggregate(1L, (product, b) => Math.Min(product * Fillings.Leaves(position, b), 1_000_000)) <= MostCases;
 
     private void Widen(Position position, Value.Number number, Func<Position, Value.Number> ask, Range range)
     {

@@ -22,14 +22,15 @@ internal sealed class Reckoner(Position position, int seat, Setting setting)
     {
         Value.Number known = Sum(lines.Where(l => l.Points.IsKnown).Select(l => l.Points));
         ImmutableArray<ScoreClause> open = [.. lines.Where(l => !l.Points.IsKnown).Select(l => l.Clause)];
-        if (open.Length <= 1)
+        Blame blame = lines.Aggregate(Blame.None, (sum, l) => sum + l.Points.Blame);
+        if (open.Length <= 1 || !Splitter.IsWorthwhile(position, blame))
         {
             return Sum(lines.Select(l => l.Points));
         }
 
         var range = new Splitter.Range();
         Widen(new Splitter(), position, known, open, range);
-        return Value.Between(range.Low, range.High, lines.Aggregate(Blame.None, (sum, l) => sum + l.Points.Blame));
+        return Value.Between(range.Low, range.High, blame);
     }
 
     // Clauses that have become certain are not asked again below.

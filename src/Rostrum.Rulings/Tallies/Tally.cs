@@ -39,13 +39,35 @@ public sealed record Tally(
 }
 
 /// <summary>What one scoring clause gives.</summary>
-/// <param name="Clause">Its name.</param>
-/// <param name="Sentence">The author's sentence, else that of its idiom, else its formula.</param>
-/// <param name="Cite">Where the rules say so; null where the sheet names no page.</param>
-/// <param name="Points">What it gives.</param>
-/// <param name="Because">The parts, which add up to <paramref name="Points"/> where that is certain; never empty.</param>
-public sealed record TallyLine(string Clause, string Sentence, Citation? Cite, Points Points, ImmutableArray<TallyPart> Because)
+/// <remarks>Its reasons are worked out when they are first asked for.</remarks>
+public sealed class TallyLine
 {
+    private readonly Lazy<ImmutableArray<TallyPart>> _because;
+
+    internal TallyLine(string clause, string sentence, Citation? cite, Points points, Func<ImmutableArray<TallyPart>> because)
+    {
+        Clause = clause;
+        Sentence = sentence;
+        Cite = cite;
+        Points = points;
+        _because = new Lazy<ImmutableArray<TallyPart>>(because);
+    }
+
+    /// <summary>The name of the clause.</summary>
+    public string Clause { get; }
+
+    /// <summary>The author's sentence, else that of its idiom, else its formula.</summary>
+    public string Sentence { get; }
+
+    /// <summary>Where the rules say so; null where the sheet names no page.</summary>
+    public Citation? Cite { get; }
+
+    /// <summary>What it gives.</summary>
+    public Points Points { get; }
+
+    /// <summary>The parts, which add up to <see cref="Points"/> where that is certain; never empty.</summary>
+    public ImmutableArray<TallyPart> Because => _because.Value;
+
     /// <summary>The citation in words; <c>no page</c> where there is none.</summary>
     public string CiteInWords => Citation.Tell(Cite);
 }

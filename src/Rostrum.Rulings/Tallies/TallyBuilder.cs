@@ -37,7 +37,7 @@ internal sealed class TallyBuilder(Position position, int seat)
         var evaluator = new Evaluator(position, seat, Setting.First, new SortedSet<int>());
         ScoreBody body = ClausePoints.Body(evaluator, clause);
         string sentence = clause.Says ?? body.Idiom?.Sentence ?? body.Formula;
-        return new TallyLine(clause.Name, sentence, clause.Cite, Told(points), new Explainer(evaluator, _naming).Explain(clause, points));
+        return new TallyLine(clause.Name, sentence, clause.Cite, Told(points), () => new Explainer(evaluator, _naming).Explain(clause, points));
     }
 
     private ImmutableArray<TallyReading> Readings(ImmutableArray<(ScoreClause Clause, Value.Number Points)> first)

@@ -26,7 +26,8 @@ internal sealed partial class Teller
             Op.Between => $"{Measured(first, values[0], frame)} {not}between {naming.Of(values[1])} and {naming.Of(values[2])}",
             _ => TellCompared(test, values, not, frame),
         };
-        return new Tale(text, [.. values.SelectMany(v => naming.SpacesOf(v)).Distinct()]);
+        IEnumerable<Value> counted = test.Arguments.Select(a => a is Term.Apply { Operation.Id: Op.Count, Pick: { } pick } ? evaluator.Through(pick, frame) : Value.None);
+        return new Tale(text, [.. values.Concat(counted).SelectMany(v => naming.SpacesOf(v)).Distinct()]);
     }
 
     private string TellCompared(Term.Apply test, Value[] values, string not, Value[] frame)
@@ -77,7 +78,8 @@ internal sealed partial class Teller
     {
         if (value is Value.Number { IsKnown: true, Low: { } number } && term is Term.Apply { Operation.Id: Op.Count, Pick: { } pick })
         {
-            return Nouns.Of(pick) is { } look ? Nouns.Count(number, look)
+            return pick.Domain is Term.LinesOf lines ? $"{number} {(number == 1 ? lines.Family.Name : lines.Family.Plural)}"
+                : Nouns.Of(pick) is { } look ? Nouns.Count(number, look)
                 : Nouns.KindOf(pick) is { } kind ? Nouns.Count(number, kind)
                 : pick.Element.Kind == SortKind.Space && Counted is not null ? Nouns.Count(number, Counted)
                 : pick.Element.Kind == SortKind.Space ? $"{number} {(number == 1 ? "space" : "spaces")}" : $"{number}";

@@ -35,7 +35,7 @@ internal sealed partial class Teller(Evaluator evaluator, Naming naming)
     {
         bool isAnd = logic.Operation.Id == Op.And;
         Kleene whole = evaluator.Ask(logic, frame).Is;
-        Term[] operands = [.. logic.Arguments.Select(a => a!).Where(a => evaluator.Evaluate(a, frame) is not Value.Nothing)];
+        Term[] operands = [.. logic.Arguments.Select(a => a!).Where(a => evaluator.Evaluate(a, frame) is not Value.Nothing && !LacksDrawing(a, frame))];
         bool oneDecides = isAnd ? whole == Kleene.No : whole == Kleene.Yes;
         if (oneDecides && operands.FirstOrDefault(o => evaluator.Ask(o, frame).Is == whole) is { } deciding)
         {
@@ -47,6 +47,10 @@ internal sealed partial class Teller(Evaluator evaluator, Naming naming)
         Tale[] pointing = [.. tales.Where(t => !t.Spaces.IsEmpty)];
         return Tale.Join((pointing.Length > 0 ? pointing : tales).Take(MostReasons), " and ");
     }
+
+    // A card without a drawing shows none; nobody asks whether it does.
+    private bool LacksDrawing(Term term, Value[] frame) =>
+        term is Term.Apply { Pick.Domain: Term.Apply { Operation.Id: Op.Fits } fits } && evaluator.Evaluate(fits.Argument(0), frame) is Value.Nothing;
 
     // That something is there at all goes without saying.
     private static bool IsFormality(Term term, Kleene holds) => term switch
@@ -87,7 +91,8 @@ internal sealed partial class Teller(Evaluator evaluator, Naming naming)
             return "the drawing is shown nowhere";
         }
 
-        return Nouns.Of(pick) is { } look ? $"there is no {Nouns.One(look)}" : $"there is no such {pick.Element.InWords.Split(' ')[^1]}";
+        return pick.Domain is Term.LinesOf lines ? $"there is no such {lines.Family.Name}"
+            : Nouns.Of(pick) is { } look ? $"there is no {Nouns.One(look)}" : $"there is no such {pick.Element.InWords.Split(' ')[^1]}";
     }
 
     private string All(Value.Many elements, Pick pick) =>

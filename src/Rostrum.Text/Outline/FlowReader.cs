@@ -143,8 +143,12 @@ internal sealed partial class FlowReader
 
     private void ReportMissingCloser(int open, char closer)
     {
-        Report(OutlineProblems.MissingCloser(_input.Between(open, open + 1), closer, CloserFix()));
-        _gaveUp = true;
+        if (!_gaveUp)
+        {
+            Report(OutlineProblems.MissingCloser(_input.Between(open, open + 1), closer, CloserFix()));
+            _gaveUp = true;
+        }
+
         _at = Math.Min(_limit, TrimmedEnd(open, _limit));
     }
 

@@ -89,9 +89,9 @@ public sealed class LessonPageWriterTests
     {
         XElement[] drawings = [.. Parsed.WithClass(Root, "drawing")];
 
-        Assert.Equal(2, drawings.Length);
+        Assert.Equal(3, drawings.Length);
         Assert.All(drawings, drawing => Assert.Equal("img", drawing.Attribute("role")?.Value));
-        Assert.Equal(["figure-1-clay", "figure-2-clay"], Root.Descendants("linearGradient").Select(gradient => gradient.Attribute("id")!.Value));
+        Assert.Equal(["figure-1-clay", "figure-2-clay", "figure-3-clay"], Root.Descendants("linearGradient").Select(gradient => gradient.Attribute("id")!.Value));
     }
 
     [Fact]

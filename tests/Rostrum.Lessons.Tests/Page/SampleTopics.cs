@@ -38,6 +38,7 @@ internal static class SampleTopics
         new("One night, counted", "one-night-counted",
         [
             Says("Back to our chamber. Bowls, [5](E1/bowls). Jugs, [4](E1/jugs). Plates score [three](fact:points-for-a-plate) each: [9](E1/plates). Lamps, [4](E1/lamps)."),
+            SampleDrawing.Chamber with { Caption = "Four of one glaze" },
             Says("Glaze, [4](E1/glaze), and you may pick ash or iron. A full tier scores [three](fact:points-for-a-full-tier): [3](E1/full). Commission 12 is shown and Commission 6 is not: [7](E1/commissions) together. Shards, [minus 2](E1/shards). Sticks, [1](E1/sticks). Total, [35](E1/total)."),
         ]),
         new("What the rulebook leaves open", "left-open",

@@ -40,7 +40,7 @@ public sealed class FixTests
 
                 Assert.DoesNotContain(Reading.Of(content).Problems, p => p.Fix is { Grade: FixGrade.Safe });
             },
-            iter: 2000);
+            iter: 500);
 
     private static void AssertSafeFixes(string content)
     {

@@ -93,5 +93,5 @@ public sealed class SlipTests
                 Assert.All(reading.Tree.Pairs(), p => Assert.True(reading.Tree.Span.Source.Whole.Contains(p.Child.Span)));
                 Assert.All(reading.Problems, p => Assert.NotEmpty(DiagnosticText.Render(p, 80)));
             },
-            iter: 20000);
+            iter: 5000);
 }

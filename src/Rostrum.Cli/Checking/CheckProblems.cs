@@ -1,0 +1,17 @@
+using Rostrum.Text;
+
+namespace Rostrum.Cli.Checking;
+
+/// <summary>Messages about files of a game that cannot be read (ROS0609), and about where a problem comes up.</summary>
+internal static class CheckProblems
+{
+    public static Diagnostic UnreadablePosition(string file, FolderRefusal refusal) => new(
+        "ROS0609",
+        Severity.Error,
+        new SourceText(file, "").Whole,
+        refusal == FolderRefusal.TooLarge ? $"'{file}' is larger than 4 MB." : $"'{file}' is not a text in UTF-8.",
+        "Check the file, or save it again as UTF-8 text.");
+
+    /// <summary>The problem, with the variants that bring it out.</summary>
+    public static Diagnostic With(IEnumerable<string> variants, Diagnostic problem) => problem with { Message = $"With {Prose.And(variants)}: {problem.Message}" };
+}

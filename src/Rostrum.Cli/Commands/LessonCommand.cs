@@ -1,0 +1,75 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using System.Globalization;
+using Rostrum.Cli.Reports;
+using Rostrum.Cli.Screen;
+using Rostrum.Lessons;
+using Rostrum.Sheets.Loading;
+using Rostrum.Text;
+
+namespace Rostrum.Cli.Commands;
+
+/// <summary><c>rostrum lesson</c>: the script held against the sheet before filming.</summary>
+internal sealed class LessonCommand : GameCommand
+{
+    private const int UsualPace = 150;
+    private const int SlowestPace = 60;
+    private const int FastestPace = 300;
+
+    private readonly Option<int> _pace;
+
+    /// <summary>The command at a desk.</summary>
+    public LessonCommand(Desk desk)
+        : this(desk, new Option<int>("--pace")
+        {
+            HelpName = "WORDS",
+            Description = $"How many words you speak a minute, {SlowestPace} to {FastestPace}; {UsualPace} if not given.",
+            DefaultValueFactory = _ => UsualPace,
+            CustomParser = Pace,
+        })
+    {
+    }
+
+    private LessonCommand(Desk desk, Option<int> pace)
+        : base(desk, "lesson", "Holds the lesson against the sheet: every number and ruling that is said, every shot; and how long each topic lasts.", "rostrum lesson games/kiln-night", pace) => _pace = pace;
+
+    /// <inheritdoc />
+    protected override int Answer(GameRequest request, ParseResult parse)
+    {
+        SheetReading sheet = request.Game.Sheet();
+        if (!sheet.IsSound)
+        {
+            return Report(sheet.Problems, request.Json);
+        }
+
+        if (LessonCheck.Of(request.Game) is not { } report)
+        {
+            return Desk.Refuse($"The game has no {LessonCheck.FileName} that can be read.");
+        }
+
+        var item = LessonItem.Of(sheet.Sheet!.Game, report, parse.GetValue(_pace));
+        if (request.Json)
+        {
+            Desk.Write(item, r => r.LessonItem);
+        }
+        else
+        {
+            Desk.Write(ProblemScreen.Of(report.Problems) + LessonScreen.Of(item));
+            Desk.Show(item.Summary + "\n");
+        }
+
+        return report.Problems.Any(p => p.Severity == Severity.Error) ? ExitCode.Findings : ExitCode.Fine;
+    }
+
+    private static int Pace(ArgumentResult result)
+    {
+        string written = result.Tokens[0].Value;
+        if (int.TryParse(written, NumberStyles.None, CultureInfo.InvariantCulture, out int pace) && pace is >= SlowestPace and <= FastestPace)
+        {
+            return pace;
+        }
+
+        result.AddError($"'{Prose.Clip(written)}' is no pace: write the words of a minute, {SlowestPace} to {FastestPace}.");
+        return 0;
+    }
+}

@@ -1,0 +1,82 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using Rostrum.Cli.Arguments;
+using Rostrum.Cli.Disk;
+using Rostrum.Cli.Reports;
+using Rostrum.Cli.Screen;
+using Rostrum.Lessons;
+using Rostrum.Lessons.Pack;
+using Rostrum.Sheets.Loading;
+using Rostrum.Text;
+
+namespace Rostrum.Cli.Commands;
+
+/// <summary><c>rostrum pack</c>: everything that is published with a lesson.</summary>
+internal sealed class PackCommand : GameCommand
+{
+    private readonly Option<string> _output;
+
+    /// <summary>The command at a desk.</summary>
+    public PackCommand(Desk desk)
+        : this(desk, OutputOption.Named("FOLDER", "Where the files go; the folder is made, and files of the same name are replaced."))
+    {
+    }
+
+    private PackCommand(Desk desk, Option<string> output)
+        : base(desk, "pack", "Makes everything that is published with the lesson: its page, the player aid, a picture of each shot.", "rostrum pack games/kiln-night -o kiln-night-pack", output) => _output = output;
+
+    /// <inheritdoc />
+    protected override int Answer(GameRequest request, ParseResult parse)
+    {
+        SheetReading sheet = request.Game.Sheet();
+        if (!sheet.IsSound)
+        {
+            return Report(sheet.Problems, request.Json);
+        }
+
+        if (LessonCheck.Of(request.Game) is not { } report)
+        {
+            return Desk.Refuse($"The game has no {LessonCheck.FileName} that can be read.");
+        }
+
+        string folder = parse.GetRequiredValue(_output);
+        ImmutableArray<PackFile> files = LessonPack.Of(request.Game, report);
+        Write(folder, files);
+        Tell(folder, files, request.Json);
+        return Findings(report);
+    }
+
+    private void Write(string folder, ImmutableArray<PackFile> files)
+    {
+        foreach (PackFile file in files)
+        {
+            Desk.Stop.ThrowIfCancellationRequested();
+            AtomicFile.Write(Path.Combine(folder, file.Name), file.Bytes.AsSpan());
+        }
+    }
+
+    private void Tell(string folder, ImmutableArray<PackFile> files, bool json)
+    {
+        if (json)
+        {
+            Desk.Write(PackReport.Of(folder, files), r => r.PackReport);
+            return;
+        }
+
+        Desk.Write(PackScreen.Of(files));
+        Desk.Show($"{Prose.Count(files.Length, "file", "files")} in {folder}\n");
+    }
+
+    // The page marks what is wrong; whoever publishes it hears of it here.
+    private int Findings(LessonReport report)
+    {
+        int errors = report.Problems.Count(p => p.Severity == Severity.Error);
+        if (errors == 0)
+        {
+            return ExitCode.Fine;
+        }
+
+        Desk.Say($"the lesson has {Prose.Count(errors, "error", "errors")}, marked in its page; 'rostrum lesson' lists them.");
+        return ExitCode.Findings;
+    }
+}

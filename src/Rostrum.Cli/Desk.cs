@@ -1,0 +1,75 @@
+using System.Text.Json.Serialization.Metadata;
+using Rostrum.Cli.Reports;
+
+namespace Rostrum.Cli;
+
+/// <summary>What surrounds a command: where it reads, where its data and its talk go, and whether it shall stop.</summary>
+/// <param name="input">Standard input.</param>
+/// <param name="output">Receives data; flushed before every word of talk, so that a terminal shows both in order.</param>
+/// <param name="talk">Receives talk.</param>
+/// <param name="stop">Cancelled by Ctrl-C.</param>
+internal sealed class Desk(TextReader input, TextWriter output, TextWriter talk, CancellationToken stop)
+{
+    /// <summary>Standard input.</summary>
+    public TextReader Input => input;
+
+    /// <summary>Where data goes.</summary>
+    public TextWriter Output => output;
+
+    /// <summary>Where talk goes.</summary>
+    public TextWriter Talk => talk;
+
+    /// <summary>Cancelled by Ctrl-C.</summary>
+    public CancellationToken Stop => stop;
+
+    /// <summary>Writes data.</summary>
+    /// <exception cref="UnwritableOutputException">The output cannot take it, such as on a full disk.</exception>
+    public void Write(string text) => Guard(() => output.Write(text));
+
+    /// <summary>Writes a report as JSON, with a line end behind it.</summary>
+    /// <exception cref="UnwritableOutputException">The output cannot take it.</exception>
+    public void Write<T>(T report, Func<ReportJson, JsonTypeInfo<T>> type) => Write(ReportJson.Text(report, type) + "\n");
+
+    /// <summary>Says a sentence to the user.</summary>
+    public void Say(string sentence)
+    {
+        Flush();
+        talk.Write($"rostrum: {sentence}\n");
+        talk.Flush();
+    }
+
+    /// <summary>Shows longer talk as it is.</summary>
+    public void Show(string text)
+    {
+        Flush();
+        talk.Write(text);
+        talk.Flush();
+    }
+
+    /// <summary>Says a complaint.</summary>
+    /// <returns><see cref="ExitCode.WrongUsage"/>.</returns>
+    public int Refuse(string complaint)
+    {
+        Say(complaint);
+        return ExitCode.WrongUsage;
+    }
+
+    /// <summary>Sends everything on its way.</summary>
+    /// <exception cref="UnwritableOutputException">The output cannot take it.</exception>
+    public void Flush() => Guard(output.Flush);
+
+    private static void Guard(Action write)
+    {
+        try
+        {
+            write();
+        }
+        catch (IOException problem)
+        {
+            throw new UnwritableOutputException("The answer cannot be written to the output.", problem);
+        }
+    }
+}
+
+/// <summary>The machine does not take what was to be written.</summary>
+internal sealed class UnwritableOutputException(string message, Exception inner) : IOException(message, inner);

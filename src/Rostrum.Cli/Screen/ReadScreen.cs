@@ -1,0 +1,113 @@
+using System.Collections.Immutable;
+using Rostrum.Sheets.Model;
+using Rostrum.Sheets.ReadBack;
+using Rostrum.Text;
+
+namespace Rostrum.Cli.Screen;
+
+/// <summary>Shows a sheet read back as English: a heading for each section, each clause with its page, then sources and variants.</summary>
+internal sealed class ReadScreen
+{
+    private const int Indent = 4;
+
+    private readonly Paper _paper = new();
+
+    /// <summary>The text.</summary>
+    public static string Of(SheetStory story)
+    {
+        var screen = new ReadScreen();
+        screen._paper.Line(story.Title);
+        foreach (IGrouping<string, ReadClause> section in story.Clauses.GroupBy(c => c.Section))
+        {
+            screen.Heading(section.Key);
+            screen.Clauses(section);
+        }
+
+        screen.Sources(story.Sources);
+        foreach (VariantStory variant in story.Variants)
+        {
+            screen.Variant(variant);
+        }
+
+        return screen._paper.ToString();
+    }
+
+    private void Heading(string words)
+    {
+        _paper.Line();
+        _paper.Line(words);
+        _paper.Line(new string('-', DisplayText.WidthOf(words)));
+    }
+
+    private void Clauses(IEnumerable<ReadClause> clauses)
+    {
+        foreach (ReadClause clause in clauses)
+        {
+            Clause(clause);
+        }
+    }
+
+    private void Clause(ReadClause clause)
+    {
+        _paper.Edges(clause.Name, clause.Status == ClauseStatus.NotModelled ? "" : Citation.Tell(clause.Cite));
+        _paper.Wrapped(clause.Says, Indent);
+        if (clause.Meaning is { } meaning)
+        {
+            _paper.Wrapped($"as modelled: {meaning}", Indent, hanging: 2);
+        }
+
+        if (clause.Status is not (ClauseStatus.Settled or ClauseStatus.NotModelled))
+        {
+            _paper.Wrapped(clause.StatusInWords, Indent, hanging: 2);
+        }
+    }
+
+    private void Sources(ImmutableArray<RuleSource> sources)
+    {
+        if (sources.IsEmpty)
+        {
+            return;
+        }
+
+        Heading("Sources");
+        foreach (RuleSource source in sources)
+        {
+            string[] facts =
+            [
+                .. source.Printing is { } printing ? [$"{printing} printing"] : Array.Empty<string>(),
+                .. source.Date is { } date ? [date] : Array.Empty<string>(),
+                .. source.Pages is { } pages ? [Prose.Count(pages, "page", "pages")] : Array.Empty<string>(),
+                .. source.Rank is { } rank ? [$"rank {rank}"] : Array.Empty<string>(),
+            ];
+            _paper.Wrapped($"{source.Title} (cited as '{source.Name}'){(facts.Length == 0 ? "" : $": {string.Join(", ", facts)}")}", 0, hanging: 2);
+        }
+    }
+
+    private void Variant(VariantStory variant)
+    {
+        Heading($"With {variant.Name}");
+        if (variant.Says is { } says)
+        {
+            _paper.Wrapped(says, 0);
+        }
+
+        foreach (ReadDifference difference in variant.Differences)
+        {
+            ReadClause either = difference.After ?? difference.Before!;
+            string how = difference switch { { Before: null } => "new", { After: null } => "gone", _ => "changed" };
+            _paper.Edges($"{how}: {either.Section}, {either.Name}", Citation.Tell(either.Cite));
+            Told("before: ", difference.Before);
+            Told(difference.Before is null ? "" : "now: ", difference.After);
+        }
+
+        _paper.Line("Nothing else changes.");
+    }
+
+    private void Told(string how, ReadClause? clause)
+    {
+        if (clause is not null)
+        {
+            _paper.Wrapped(how + clause.Says, Indent, hanging: 2);
+        }
+    }
+}
