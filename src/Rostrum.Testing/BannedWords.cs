@@ -110,7 +110,6 @@ public static class BannedWords
         ["failure"] = "what did not happen, and why",
         ["obviously"] = "leave it out",
         ["simply"] = "leave it out",
-        ["just"] = "leave it out",
         ["please"] = "leave it out",
         ["sorry"] = "leave it out",
         ["oops"] = "leave it out",

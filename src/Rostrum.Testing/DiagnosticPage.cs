@@ -37,13 +37,17 @@ public sealed partial record DiagnosticPage(string Id, string Title, string Word
 
         MatchCollection fences = Fence().Matches(text);
         int wordsEnd = fences.Count == 0 ? text.Length : fences[0].Index;
-        ImmutableArray<PageExample> examples = [.. fences.Select(f => ExampleOf(id, f))];
+        ImmutableArray<PageExample> examples = [.. fences.Select(f => new PageExample(id, f.Groups["kind"].Value, IsRight(id, f), Visible(f.Groups["content"].Value)))];
         return new DiagnosticPage(id, title.Groups[2].Value, text[title.Length..wordsEnd].Trim(), examples);
     }
 
-    private static PageExample ExampleOf(string id, Match fence) => fence.Groups[2].Value switch
+    // Said behind the kind, or in a line of its own above the fence.
+    private static bool IsRight(string id, Match fence) => (fence.Groups["above"].Value + fence.Groups["rest"].Value).TrimStart().ToLowerInvariant() switch
     {
-        "wrong" or "right" => new PageExample(id, fence.Groups[1].Value, fence.Groups[2].Value == "right", Visible(fence.Groups[3].Value)),
+        "right" => true,
+        "wrong" => false,
+        string said when said.StartsWith("right for ", StringComparison.Ordinal) => true,
+        string said when said.StartsWith("wrong for ", StringComparison.Ordinal) => false,
         string other => throw new FormatException($"A fence of {id}.md says '{other}' instead of 'wrong' or 'right'."),
     };
 
@@ -54,7 +58,7 @@ public sealed partial record DiagnosticPage(string Id, string Title, string Word
     [GeneratedRegex(@"\A# (ROS\d{4}): (.+)\n")]
     private static partial Regex TitleLine();
 
-    [GeneratedRegex(@"^```(\w+) ?(\w*)\n(.*?)\n?```$", RegexOptions.Multiline | RegexOptions.Singleline)]
+    [GeneratedRegex(@"(?:^(?<above>Wrong|Right):\n\n)?^```(?<kind>\w+)(?<rest>[^\n]*)\n(?<content>.*?)\n?```$", RegexOptions.Multiline | RegexOptions.Singleline)]
     private static partial Regex Fence();
 
     [GeneratedRegex(@"\\u\{([0-9A-Fa-f]+)\}")]

@@ -51,6 +51,9 @@ internal sealed class PageMaker(Game game, LessonReport report)
     internal static string Day(string words) =>
         DateOnly.TryParseExact(words, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day) ? day.ToString("d MMMM yyyy", CultureInfo.InvariantCulture) : words;
 
+    // A position is called as the lesson calls it in its first shot; the name of its file is only a fallback.
+    private string NameOf(string position) => report.Shots.FirstOrDefault(s => s.PositionName == position)?.Shot.Caption ?? $"Position {position}";
+
     private ClaimsSummary Summary() => new(
         report.Claims.Count(c => c.Status == ClaimStatus.Right),
         report.Claims.Count(c => c.Status is ClaimStatus.Wrong or ClaimStatus.Unasked),
@@ -84,7 +87,7 @@ internal sealed class PageMaker(Game game, LessonReport report)
 
     private static PageBlock.Figure Figure(CheckedShot shot)
     {
-        Scene scene = ShotPicture.Of(shot);
+        Scene scene = ShotPicture.Of(shot, showsTitle: false);
         string name = PictureNames.NameOf(shot);
         return new PageBlock.Figure(SvgWriter.Write(scene, SvgOptions.InPage(name[(name.IndexOf('/', StringComparison.Ordinal) + 1)..])), shot.Shot.Caption, scene.Description, $"{name}.svg");
     }
@@ -104,7 +107,7 @@ internal sealed class PageMaker(Game game, LessonReport report)
     private PageRun Value(CheckedClaim claim)
     {
         string id = Uri.UnescapeDataString(claim.Claim.Target);
-        if (!_slips.ContainsKey(id) && SlipMaker.Make(claim, id) is { } slip)
+        if (!_slips.ContainsKey(id) && SlipMaker.Make(claim, id, NameOf) is { } slip)
         {
             _slips[id] = slip;
         }

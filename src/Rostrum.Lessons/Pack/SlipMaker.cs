@@ -11,19 +11,19 @@ namespace Rostrum.Lessons.Pack;
 /// <summary>Writes an answer on a slip: verdict or total, reasons with pages, lines that add up.</summary>
 internal static class SlipMaker
 {
-    /// <summary>The slip of a statement; null where the sheet gave no answer to write down.</summary>
-    public static PageSlip? Make(CheckedClaim claim, string id) => (claim.Answer, ClaimTarget.Read(claim.Claim.Target)) switch
+    /// <summary>The slip of a statement; positions are called as <paramref name="nameOf"/> says; null where the sheet gave no answer to write down.</summary>
+    public static PageSlip? Make(CheckedClaim claim, string id, Func<string, string> nameOf) => (claim.Answer, ClaimTarget.Read(claim.Claim.Target)) switch
     {
-        (ClaimAnswer.OfTally tally, ClaimTarget.Tally target) => OfTally(tally, target, id),
-        (ClaimAnswer.OfRuling ruling, ClaimTarget.Rule target) => OfRuling(ruling.Ruling, target, id),
+        (ClaimAnswer.OfTally tally, ClaimTarget.Tally target) => OfTally(tally, target, id, nameOf(target.Position)),
+        (ClaimAnswer.OfRuling ruling, ClaimTarget.Rule target) => OfRuling(ruling.Ruling, target, id, nameOf(target.Position)),
         (ClaimAnswer.OfFact fact, _) => new PageSlip(id, Prose.Sentence(fact.Fact.Name), new SlipAnswer.Fact(fact.Fact.Words), SlipBasis.Stated) { Cite = Citation.Tell(fact.Fact.Cite) },
         (ClaimAnswer.OfValue value, _) => new PageSlip(id, Prose.Sentence(value.Formula), new SlipAnswer.Fact(Points.Of(value.Number).InWords), SlipBasis.Exact) { Cite = Citation.Tell(value.Cite) },
         _ => null,
     };
 
-    private static PageSlip OfTally(ClaimAnswer.OfTally answer, ClaimTarget.Tally target, string id)
+    private static PageSlip OfTally(ClaimAnswer.OfTally answer, ClaimTarget.Tally target, string id, string name)
     {
-        string title = answer.Line is null ? $"{target.Position}: the whole" : $"{target.Position}: {answer.Line.Clause}";
+        string title = answer.Line is null ? $"{name}: the whole" : $"{name}: {answer.Line.Clause}";
         title = target.Reading is null ? title : $"{title}, {target.Reading}";
         var slip = new PageSlip(id, title, Answer(answer.Points), SlipBasis.Exact)
         {
@@ -51,9 +51,9 @@ internal static class SlipMaker
     private static SlipReading Reading(TallyReading reading, bool isTotal, string? followed) =>
         new(reading.Name, (isTotal ? reading.Total : reading.Points).InWords, reading.Name == followed);
 
-    private static PageSlip OfRuling(Ruling ruling, ClaimTarget.Rule target, string id)
+    private static PageSlip OfRuling(Ruling ruling, ClaimTarget.Rule target, string id, string name)
     {
-        var slip = new PageSlip(id, $"{target.Position}: {target.Words}", Verdict(ruling), SlipBasis.Exact);
+        var slip = new PageSlip(id, $"{name}: {target.Words}", Verdict(ruling), SlipBasis.Exact);
         return ruling switch
         {
             Ruling.Illegal illegal => slip with { Reasons = [.. illegal.Breaches.Select(b => new SlipReason(b.Clause, b.Says, b.CiteInWords, b.Because))] },

@@ -5,6 +5,9 @@ namespace Rostrum.Lessons.Page;
 /// <summary>Writes slips: plain facts together on one paper, every other answer on a paper of its own.</summary>
 internal static class SlipWriter
 {
+    /// <summary>More papers than this would hang far below their text on a printed page, so there they go under it.</summary>
+    private const int MostBesideText = 5;
+
     /// <summary>Writes the slips of one topic; nothing if there are none.</summary>
     /// <param name="page">The page.</param>
     /// <param name="slips">In order of mention.</param>
@@ -17,7 +20,7 @@ internal static class SlipWriter
             return;
         }
 
-        page.Out.Open("aside", ("class", "slips"))
+        page.Out.Open("aside", ("class", slips.Count(slip => !slip.IsPlain) > MostBesideText ? "slips many" : "slips"))
             .Open("h3", ("class", "slips-head")).Text(label).Leaf("span", $": {topic}", ("class", "unseen")).Close().Line();
         foreach (var facts in slips.Where(slip => slip.IsPlain).GroupBy(slip => slip.Basis))
         {

@@ -11,10 +11,11 @@ public static class ShotPicture
     /// <summary>The scene of a shot whose position is known.</summary>
     /// <param name="shot">The shot.</param>
     /// <param name="shelf">The width of a space, in pixels.</param>
-    public static Scene Of(CheckedShot shot, double shelf = 48)
+    /// <param name="showsTitle">False where the words around it say its caption already.</param>
+    public static Scene Of(CheckedShot shot, double shelf = 48, bool showsTitle = true)
     {
         ArgumentNullException.ThrowIfNull(shot);
-        return TablePainter.Paint(PositionPicture.Of(shot.Position!, new PictureWish(shot.Shot.Caption, null, Marks(shot))), shelf);
+        return TablePainter.Paint(PositionPicture.Of(shot.Position!, new PictureWish(shot.Shot.Caption, null, Marks(shot)) { ShowsTitle = showsTitle }), shelf);
     }
 
     private static ImmutableArray<(string Space, MarkKind Kind, string Label)> Marks(CheckedShot shot)

@@ -23,7 +23,7 @@ internal sealed class TableLayout
         double rack = picture.Heaps.Count == 0 ? 0 : Rack.Width + measures.Gap;
         _content = Math.Max(boards + rack, LeastWidthInLabels * measures.LabelSize);
         Slip = new SlipPainter(SlipText(), _content, measures);
-        ImmutableArray<string> title = TextFlow.Lines(picture.Title, _content, measures.TitleSize, FontWeight.Bold);
+        ImmutableArray<string> title = !picture.ShowsTitle ? [] : TextFlow.Lines(picture.Title, _content, measures.TitleSize, FontWeight.Bold);
         double top = measures.Margin + (title.Length * TableMeasures.LineHeight(measures.TitleSize)) + (measures.Shelf * 0.2);
         _foot = top + Math.Max(picture.Boards.Max(BoardHeight), Rack.Height);
         Boards = [.. Places()];

@@ -11,6 +11,9 @@ namespace Rostrum.Pictures.Positions;
 /// <param name="Marks">Spaces of the acting player's board, or of the table's, by name; a name that the board lacks is left out.</param>
 public sealed record PictureWish(string Title, string? Caption, ImmutableArray<(string Space, MarkKind Kind, string Label)> Marks)
 {
+    /// <summary>False where the words around the picture say its title already.</summary>
+    public bool ShowsTitle { get; init; } = true;
+
     /// <summary>Nothing is pointed out.</summary>
     public static PictureWish Plain(string title) => new(title, null, []);
 }
@@ -35,6 +38,7 @@ public static class PositionPicture
 
         return new TablePicture(wish.Title, [.. boards.Select(b => b.Picture)])
         {
+            ShowsTitle = wish.ShowsTitle,
             Caption = wish.Caption,
             Marks = [.. wish.Marks.Select(m => Mark(position, boards, m)).OfType<SpaceMark>()],
             Heaps = [.. Heaps(position, looks)],
@@ -108,7 +112,7 @@ public static class PositionPicture
         return null;
     }
 
-    // Only what the position names: an empty heap is said to be empty, one that is not given is not drawn.
+    // Only what lies there: an empty heap and one that is not given would be nothing but words.
     private static IEnumerable<Heap> Heaps(Position position, ThingLooks looks)
     {
         var words = new PositionWords(position);
@@ -117,7 +121,7 @@ public static class PositionPicture
             PlaceFacts facts = position.Sheet.Places[place];
             int seat = facts.Place.EachPlayer ? position.Me : 0;
             ImmutableArray<Stack> slots = position.Places[place][seat];
-            if (slots.All(s => s.IsGiven))
+            if (slots.All(s => s.IsGiven) && slots.Any(s => !s.Things.IsEmpty))
             {
                 yield return HeapOf(facts, [.. slots.SelectMany(s => s.Things)], words, looks);
             }
@@ -127,11 +131,6 @@ public static class PositionPicture
     private static Heap HeapOf(PlaceFacts facts, ImmutableArray<Thing> things, PositionWords words, ThingLooks looks)
     {
         string name = Prose.Sentence(facts.Place.Name);
-        if (things.IsEmpty)
-        {
-            return new Heap(name, "none", []);
-        }
-
         // Cards are told by name, equal pieces by one of them and their number.
         if (things.Any(t => t.Card is not null))
         {

@@ -40,6 +40,9 @@ public sealed record TablePicture(string Title, ValueList<BoardPicture> Boards)
     /// <summary>A sentence or two on a slip of paper below; null for none.</summary>
     public string? Caption { get; init; }
 
+    /// <summary>False where the words around the picture say its title already; it stays the picture's name for a screen reader.</summary>
+    public bool ShowsTitle { get; init; } = true;
+
     /// <summary>Where spaces are named. Default: at the edges.</summary>
     public SpaceNames Names { get; init; } = SpaceNames.Edges;
 

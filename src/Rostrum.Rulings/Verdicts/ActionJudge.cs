@@ -116,7 +116,7 @@ internal sealed class ActionJudge(Proposal proposal, Setting setting, ISet<int> 
             Value.Truth ready = power.If is null ? Value.Yes : new Splitter().Decide(Position, p => IsReady(p, power));
             if (ready.Is == Kleene.Yes && _open.TrueForAll(l => power.Lifts.Contains(l.Name)))
             {
-                string price = Prose.And(power.Price.Select(s => s.Sentence));
+                string price = string.Join("; ", power.Price.Select(s => s.Sentence.TrimEnd('.')));
                 string lifted = Prose.And(_broken.Select(l => $"'{l.Name}'"));
                 return new Judgement(Kleene.Yes, [], Blame.None, $"because of {power.Name}, at the price: {(price.Length == 0 ? "nothing" : price)}; it lifts {lifted}", price);
             }
