@@ -4,7 +4,7 @@ namespace Rostrum.Cli.Tests;
 
 public class CheckTests
 {
-    private const string FiveMistakes = """
+    private const string SixMistakes = """
         rule sheet: 1
         game: Pebbles
         pieces: {pebble: {count: many}}
@@ -32,14 +32,14 @@ public class CheckTests
     }
 
     [Fact]
-    public void Five_mistakes_in_five_sections_are_all_told_in_one_run()
+    public void Six_mistakes_in_six_sections_are_all_told_in_one_run()
     {
-        using var game = new TempGame(("sheet.yaml", FiveMistakes));
+        using var game = new TempGame(("sheet.yaml", SixMistakes));
 
         JsonElement[] problems = [.. Told.By("check", game.Folder, "--json").Json.GetProperty("problems").EnumerateArray()];
 
         int[] lines = [.. problems.Select(p => p.GetProperty("line").GetInt32()).Distinct().Order()];
-        Assert.All([3, 4, 5, 12, 15], line => Assert.Contains(line, lines));
+        Assert.All([3, 4, 5, 9, 13, 16], line => Assert.Contains(line, lines));
     }
 
     [Fact]
@@ -135,7 +135,7 @@ public class CheckTests
     public void Colour_that_no_picture_has_is_a_warning()
     {
         using var game = TempGame.OfKilnNight();
-        game.Change("sheet.yaml", "iron: rust,", "iron: rusty,");
+        game.Change("sheet.yaml", "ash: ash, iron: iron, copper: copper", "ash: ash, iron: mauve, copper: copper");
 
         Told told = Told.By("check", game.Folder);
 

@@ -84,10 +84,10 @@ public class UsageTests
     [Fact]
     public void Shell_is_told_the_positions()
     {
-        string line = $"./rostrum tally {Kiln} three";
+        string line = $"./rostrum tally {Kiln} swap-l";
 
         string[] offered = Told.By($"[suggest:{line.Length}]", line).Output.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
 
-        Assert.Equal(["three-burn-laws", "three-laws"], offered);
+        Assert.Equal(["swap-lamp", "swap-lamp-near"], offered);
     }
 }
