@@ -23,7 +23,7 @@ public static class LessonPack
         [
             new PageFont(400, false, ShippedFonts.Faces(FontWeight.Regular)[0].Bytes),
             new PageFont(700, false, ShippedFonts.Faces(FontWeight.Bold)[0].Bytes),
-        ]);
+        ]) { PictureStyle = PaletteCss.Write() };
         var files = ImmutableArray.CreateBuilder<PackFile>();
         files.Add(Text("lesson.html", "the lesson's page", LessonPageWriter.Write(new PageMaker(game, report).Make(), assets)));
         files.Add(Text("player-aid.html", "the player aid, one page when printed", PlayerAidWriter.Write(AidMaker.Make(game, report), assets)));

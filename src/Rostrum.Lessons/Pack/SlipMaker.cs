@@ -46,7 +46,11 @@ internal static class SlipMaker
     private static SlipLine Line(TallyLine line) => new(line.Clause, line.Points.Certain!.Value) { Cite = line.CiteInWords, Because = Parts(line) };
 
     private static ImmutableArray<SlipLine> Parts(TallyLine line) =>
-        line.Because.All(b => b.Points.IsCertain) ? [.. line.Because.Select(b => new SlipLine(b.Text, b.Points.Certain!.Value) { Spaces = b.Spaces })] : [];
+        line.Because.All(b => b.Points.IsCertain) ? [.. line.Because.Select(Part)] : [];
+
+    // A reason that names its spaces itself needs no list of them before it.
+    private static SlipLine Part(TallyPart part) =>
+        new(part.Text, part.Points.Certain!.Value) { Spaces = part.Spaces.All(s => part.Text.Contains(s, StringComparison.Ordinal)) ? [] : part.Spaces };
 
     private static SlipReading Reading(TallyReading reading, bool isTotal, string? followed) =>
         new(reading.Name, (isTotal ? reading.Total : reading.Points).InWords, reading.Name == followed);

@@ -14,7 +14,7 @@ internal static class PageStyle
 
     private static string Gather(PageAssets assets, params ReadOnlySpan<string> parts)
     {
-        var css = new StringBuilder(PageTheme.Css());
+        var css = new StringBuilder(PageTheme.Css()).Append(assets.PictureStyle);
         foreach (PageFont font in assets.Fonts)
         {
             css.Append(FontFace(font));

@@ -11,7 +11,7 @@ public static class PaletteCss
     {
         StringBuilder css = new();
         Rule(css, ":root", Palette.Light);
-        css.Append("@media (prefers-color-scheme: dark) {\n");
+        css.Append("@media screen and (prefers-color-scheme: dark) {\n");
         Rule(css, ":root:not([data-light=\"light\"])", Palette.Dark);
         css.Append("}\n");
         Rule(css, ":root[data-light=\"dark\"]", Palette.Dark);

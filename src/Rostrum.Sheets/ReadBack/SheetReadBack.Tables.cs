@@ -139,7 +139,7 @@ public static partial class SheetReadBack
     {
         if (!sheet.Ties.IsEmpty)
         {
-            yield return new ReadClause("Scoring", "ties", $"Of equal players: {string.Join(", then ", sheet.Ties)}.", null, null, ClauseStatus.NotYet, null, sheet.Tree.Find("ties")?.Key.Span);
+            yield return new ReadClause("Scoring", "ties", $"Of equal players: {string.Join(", then ", sheet.Ties.Select(t => t.Replace("my ", "", StringComparison.Ordinal)))}.", null, null, ClauseStatus.NotYet, null, sheet.Tree.Find("ties")?.Key.Span);
         }
 
         if (!sheet.Rating.IsEmpty)
