@@ -38,6 +38,9 @@ internal static class FormulaProblems
     public static Diagnostic MixedLogic(SourceSpan at) => new(
         "ROS0183", Severity.Error, at, "'and' beside 'or' can be read in two ways.", "Put brackets round the part that belongs together.");
 
+    public static Diagnostic TooLong(SourceSpan at) => new(
+        "ROS0184", Severity.Error, at, "This formula joins more than 256 parts in one row.", "Give a part of it a name under 'words'.");
+
     public static Diagnostic TooDeep(SourceSpan at) => new(
         "ROS0184", Severity.Error, at, "This formula has more than 64 parts inside each other.", "Give a part of it a name under 'words'.");
 
