@@ -77,11 +77,12 @@ internal sealed class LoadContext(GameFolder folder, IdiomLibrary idioms, Diagno
     /// <summary>Reads the citation of a clause; null where it has none.</summary>
     public Citation? Cite(OutlineMapping clause) => clause.Find("cite") is { } entry ? CitationReader.Read(this, entry.Value) : null;
 
-    // A place may bear its kind's plural; a board and its kind, a mark and a place may not share.
+    // A place may bear its kind's plural; a board and its kind, a mark and a place may not share. An operation such as `order` is only
+    // meant before `of`, where no kind can stand, so cards may well be called orders.
     private static bool MayShare(Named one, Named other) => (one, other) switch
     {
         (Place, Kind) or (Kind, Place) => true,
-        (OperationName, _) or (_, OperationName) => false,
+        (OperationName { Operation.Form: OperationForm.Noun }, Kind) => true,
         _ => false,
     };
 }
