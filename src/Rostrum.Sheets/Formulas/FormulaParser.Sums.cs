@@ -7,13 +7,15 @@ namespace Rostrum.Sheets.Formulas;
 /// <content>Sums, products and what they are made of.</content>
 internal sealed partial class FormulaParser
 {
+    // A sum is a tree as deep as it has parts, and whoever walks it comes back to itself for each.
+    private const int MostParts = 64;
     private static readonly string[] AfterDirection = ["while", "round", "off"];
 
     // sum = product { ("+" | "-" | "except" | "together with") product }
     private Syntax ReadSum()
     {
         Syntax left = ReadProduct();
-        while (!_failed)
+        for (int parts = 2; !_failed; parts++)
         {
             string? sign = Take("+") ? "+" : Take("-") ? "-" : Take("except") ? "except" : TakeWords("together with") ? "together with" : null;
             if (sign is null)
@@ -21,7 +23,7 @@ internal sealed partial class FormulaParser
                 break;
             }
 
-            Syntax right = ReadProduct();
+            Syntax right = parts > MostParts ? Fail(FormulaProblems.TooLong(Current.Span)) : ReadProduct();
             left = new Syntax.Binary(sign, left, right, left.Span.To(right.Span));
         }
 
@@ -32,9 +34,9 @@ internal sealed partial class FormulaParser
     private Syntax ReadProduct()
     {
         Syntax left = ReadFactor();
-        while (Take("times"))
+        for (int parts = 2; Take("times"); parts++)
         {
-            Syntax right = ReadFactor();
+            Syntax right = parts > MostParts ? Fail(FormulaProblems.TooLong(Current.Span)) : ReadFactor();
             left = new Syntax.Binary("times", left, right, left.Span.To(right.Span));
         }
 
