@@ -1,5 +1,6 @@
 using System.Text.Json.Serialization.Metadata;
 using Rostrum.Cli.Reports;
+using Rostrum.Text;
 
 namespace Rostrum.Cli;
 
@@ -30,15 +31,13 @@ internal sealed class Desk(TextReader input, TextWriter output, TextWriter talk,
     /// <exception cref="UnwritableOutputException">The output cannot take it.</exception>
     public void Write<T>(T report, Func<ReportJson, JsonTypeInfo<T>> type) => Write(ReportJson.Text(report, type) + "\n");
 
-    /// <summary>Says a sentence to the user.</summary>
-    public void Say(string sentence)
-    {
-        Flush();
-        talk.Write($"rostrum: {sentence}\n");
-        talk.Flush();
-    }
+    /// <summary>Says a sentence to the user in the name of the program.</summary>
+    public void Say(string sentence) => Tell($"rostrum: {sentence}");
 
-    /// <summary>Shows longer talk as it is.</summary>
+    /// <summary>Tells a line that sums up what was written as data.</summary>
+    public void Tell(string line) => Show(DisplayText.Of(line) + "\n");
+
+    /// <summary>Shows talk that is laid out already.</summary>
     public void Show(string text)
     {
         Flush();

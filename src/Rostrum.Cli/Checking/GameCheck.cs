@@ -33,27 +33,46 @@ internal sealed class GameCheck(Game game, CancellationToken stop)
             _problems.Add(AllOf(game.Sheet(set)), p => CheckProblems.With(set, p));
         }
 
-        foreach (string name in game.PositionNames)
-        {
-            stop.ThrowIfCancellationRequested();
-            Position(name, basis.IsSound);
-        }
+        Positions(basis.IsSound);
 
         _problems.Add(basis.IsSound && LessonCheck.Of(game) is { } lesson ? lesson.Problems : []);
         _problems.Add(idiomProblems);
         return new CheckResult(basis.Sheet?.Game ?? game.Folder.Name, _problems.All, game.PositionNames.Length, _expectations, _held, basis.IsSound);
     }
 
+    // Reading shares the game's sheets and goes one by one; what positions expect is asked on every core, and told in their order.
+    private void Positions(bool isSheetSound)
+    {
+        var opened = new List<OpenedPosition>();
+        foreach (string name in game.PositionNames)
+        {
+            stop.ThrowIfCancellationRequested();
+            if (Open(name, isSheetSound) is { Position: not null } position)
+            {
+                opened.Add(position);
+            }
+        }
+
+        foreach (ImmutableArray<Diagnostic> unmet in opened.AsParallel().AsOrdered().WithCancellation(stop).Select(o => ExpectationCheck.Of(o.Position!, o.File!.Expectations)))
+        {
+            _held -= unmet.Length;
+            _problems.Add(unmet);
+        }
+
+        _expectations = opened.Sum(o => o.File!.Expectations.Length);
+        _held += _expectations;
+    }
+
     private static IEnumerable<Diagnostic> AllOf(SheetReading reading) =>
         reading.IsSound ? reading.Problems.Concat(AppearanceCheck.Of(reading.Sheet!)) : reading.Problems;
 
-    private void Position(string name, bool isSheetSound)
+    private OpenedPosition? Open(string name, bool isSheetSound)
     {
         FolderReading reading = game.PositionText(name);
         if (reading.Text is not { } text)
         {
             _problems.Add([CheckProblems.UnreadablePosition($"positions/{name}.yaml", reading.Refusal)]);
-            return;
+            return null;
         }
 
         if (!isSheetSound)
@@ -62,19 +81,13 @@ internal sealed class GameCheck(Game game, CancellationToken stop)
             var outline = new DiagnosticBag();
             PositionReader.VariantsOf(text, outline);
             _problems.Add(outline.InOrder());
-            return;
+            return null;
         }
 
         OpenedPosition opened = game.Open(text);
         AddSheetProblems(text, opened);
         _problems.Add(opened.Problems);
-        if (opened is { Position: { } position, File: { } file })
-        {
-            ImmutableArray<Diagnostic> unmet = ExpectationCheck.Of(position, file.Expectations);
-            _expectations += file.Expectations.Length;
-            _held += file.Expectations.Length - unmet.Length;
-            _problems.Add(unmet);
-        }
+        return opened;
     }
 
     // A variant that the sheet does not offer is the position's mistake: it is shown where the position asks for it.

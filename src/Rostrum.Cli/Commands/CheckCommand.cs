@@ -20,7 +20,7 @@ internal sealed class CheckCommand(Desk desk) : GameCommand(
         else
         {
             Desk.Write(ProblemScreen.Of(result.Problems));
-            Desk.Show(result.Summary + "\n");
+            Desk.Tell(result.Summary);
         }
 
         return result.Errors > 0 ? ExitCode.Findings : ExitCode.Fine;

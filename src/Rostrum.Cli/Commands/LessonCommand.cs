@@ -55,7 +55,7 @@ internal sealed class LessonCommand : GameCommand
         else
         {
             Desk.Write(ProblemScreen.Of(report.Problems) + LessonScreen.Of(item));
-            Desk.Show(item.Summary + "\n");
+            Desk.Tell(item.Summary);
         }
 
         return report.Problems.Any(p => p.Severity == Severity.Error) ? ExitCode.Findings : ExitCode.Fine;

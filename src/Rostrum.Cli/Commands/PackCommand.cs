@@ -64,7 +64,7 @@ internal sealed class PackCommand : GameCommand
         }
 
         Desk.Write(PackScreen.Of(files));
-        Desk.Show($"{Prose.Count(files.Length, "file", "files")} in {folder}\n");
+        Desk.Tell($"{Prose.Count(files.Length, "file", "files")} in {folder}");
     }
 
     // The page marks what is wrong; whoever publishes it hears of it here.

@@ -7,7 +7,7 @@ namespace Rostrum.Cli.Screen;
 /// <summary>Shows the files of a pack with what they are.</summary>
 internal static class PackScreen
 {
-    private const int MostForName = 34;
+    private const int MostForName = 42;
 
     /// <summary>One line a file, longer explanations over more.</summary>
     public static string Of(ImmutableArray<PackFile> files)

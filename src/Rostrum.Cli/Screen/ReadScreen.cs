@@ -51,7 +51,7 @@ internal sealed class ReadScreen
     {
         _paper.Edges(clause.Name, clause.Status == ClauseStatus.NotModelled ? "" : Citation.Tell(clause.Cite));
         _paper.Wrapped(clause.Says, Indent);
-        if (clause.Meaning is { } meaning)
+        if (clause.Meaning is { } meaning && meaning != clause.Says)
         {
             _paper.Wrapped($"as modelled: {meaning}", Indent, hanging: 2);
         }

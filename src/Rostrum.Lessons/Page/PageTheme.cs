@@ -43,9 +43,9 @@ internal static class PageTheme
         ("table-line", "#b4c1b6", "#3a4946"),
         ("table-focus", "#0b5560", "#93d3d8"),
 
-        // Under a drawing: always light, because drawings bring their own ink. No text of ours.
-        ("drawing-lit", "#f4f6ec", "#e3e8db"),
-        ("drawing-edge", "#d6ddcf", "#bfc8ba"),
+        // Under a drawing, which follows the page's light and dark. No text of ours.
+        ("drawing-lit", "#f4f6ec", "#2b2722"),
+        ("drawing-edge", "#d6ddcf", "#1c1a17"),
 
         // Paper.
         ("slip", "#fffdf6", "#e6e0cf"),

@@ -7,13 +7,16 @@ namespace Rostrum.Sheets.Formulas;
 /// <content>Sums, products and what they are made of.</content>
 internal sealed partial class FormulaParser
 {
+    // Everything after the parser walks a chain from its end, one call inside the other.
+    private const int LongestChain = 256;
+
     private static readonly string[] AfterDirection = ["while", "round", "off"];
 
     // sum = product { ("+" | "-" | "except" | "together with") product }
     private Syntax ReadSum()
     {
         Syntax left = ReadProduct();
-        while (!_failed)
+        for (int parts = 2; !_failed; parts++)
         {
             string? sign = Take("+") ? "+" : Take("-") ? "-" : Take("except") ? "except" : TakeWords("together with") ? "together with" : null;
             if (sign is null)
@@ -21,7 +24,7 @@ internal sealed partial class FormulaParser
                 break;
             }
 
-            Syntax right = ReadProduct();
+            Syntax right = parts > LongestChain ? Fail(FormulaProblems.TooLong(Current.Span)) : ReadProduct();
             left = new Syntax.Binary(sign, left, right, left.Span.To(right.Span));
         }
 
@@ -32,9 +35,9 @@ internal sealed partial class FormulaParser
     private Syntax ReadProduct()
     {
         Syntax left = ReadFactor();
-        while (Take("times"))
+        for (int parts = 2; !_failed && Take("times"); parts++)
         {
-            Syntax right = ReadFactor();
+            Syntax right = parts > LongestChain ? Fail(FormulaProblems.TooLong(Current.Span)) : ReadFactor();
             left = new Syntax.Binary("times", left, right, left.Span.To(right.Span));
         }
 

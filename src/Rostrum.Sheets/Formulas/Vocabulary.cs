@@ -12,7 +12,9 @@ public sealed class Vocabulary
         "if", "otherwise", "or", "and", "not", "is", "am", "in", "shows", "can", "of", "where", "times", "except", "minus", "the", "my", "their",
         "it", "a", "an", "to", "from", "nothing", "was", "this", "at", "by", "with", "than");
 
-    private readonly Dictionary<string, List<NameEntry>> _byFirstWord = new(StringComparer.OrdinalIgnoreCase);
+    // A tree of words, so that a thousand cards called `Task 1` to `Task 1000` cost no more than other names.
+    private readonly Branch _root = new();
+    private readonly List<Branch> _inOrder = [];
     private readonly Vocabulary? _outer;
 
     /// <summary>An empty vocabulary.</summary>
@@ -37,19 +39,16 @@ public sealed class Vocabulary
             return;
         }
 
-        if (!_byFirstWord.TryGetValue(parts[0], out List<NameEntry>? entries))
+        Branch branch = parts.Aggregate(_root, (at, word) => at.Grow(word));
+        if (branch.Senses.IsEmpty)
         {
-            _byFirstWord[parts[0]] = entries = [];
+            branch.Words = string.Join(' ', parts);
+            _inOrder.Add(branch);
         }
 
-        int known = entries.FindIndex(e => SameWords(e.Words, parts));
-        if (known < 0)
+        if (!branch.Senses.Any(s => ReferenceEquals(s.Symbol, symbol)))
         {
-            entries.Add(new NameEntry([.. parts], [new NameSense(symbol, isPlural)]));
-        }
-        else if (!entries[known].Senses.Any(s => ReferenceEquals(s.Symbol, symbol)))
-        {
-            entries[known] = entries[known] with { Senses = entries[known].Senses.Add(new NameSense(symbol, isPlural)) };
+            branch.Senses = branch.Senses.Add(new NameSense(symbol, isPlural));
         }
     }
 
@@ -62,38 +61,38 @@ public sealed class Vocabulary
 
     /// <summary>Every name that is known, for suggestions.</summary>
     public IEnumerable<(string Words, Named Symbol)> All =>
-        _byFirstWord.Values.SelectMany(list => list).SelectMany(e => e.Senses.Select(s => (string.Join(' ', e.Words), s.Symbol))).Concat(_outer?.All ?? []);
+        _inOrder.SelectMany(e => e.Senses.Select(s => (e.Words, s.Symbol))).Concat(_outer?.All ?? []);
 
     /// <summary>The longest known name that begins at a token.</summary>
     internal (int Length, ImmutableArray<NameSense> Senses) Match(ImmutableArray<Token> tokens, int at)
     {
         (int Length, ImmutableArray<NameSense> Senses) best = _outer?.Match(tokens, at) ?? (0, []);
-        if (tokens[at].Kind is TokenKind.Word or TokenKind.Number)
-        {
-            best = MatchHere(tokens[at].Text, tokens, at, best);
-        }
-
-        // `three` is the value 3.
-        return tokens[at].Kind == TokenKind.Number ? MatchHere(Digits(tokens[at]), tokens, at, best) : best;
+        return MatchFrom(_root, 0, tokens, at, best);
     }
 
-    private (int Length, ImmutableArray<NameSense> Senses) MatchHere(
-        string first, ImmutableArray<Token> tokens, int at, (int Length, ImmutableArray<NameSense> Senses) best)
+    // `three` is the value 3 as well; of two names of equal length the later one wins.
+    private static (int Length, ImmutableArray<NameSense> Senses) MatchFrom(
+        Branch branch, int length, ImmutableArray<Token> tokens, int at, (int Length, ImmutableArray<NameSense> Senses) best)
     {
-        if (!_byFirstWord.TryGetValue(first, out List<NameEntry>? entries))
+        if (length > 0 && length >= best.Length && !branch.Senses.IsEmpty)
+        {
+            best = (length, branch.Senses);
+        }
+
+        if (at + length >= tokens.Length || tokens[at + length].Kind is not (TokenKind.Word or TokenKind.Number))
         {
             return best;
         }
 
-        foreach (NameEntry entry in entries.Where(e => e.Words.Length >= best.Length && Matches(e, tokens, at)))
+        Token token = tokens[at + length];
+        if (branch.Find(token.Text) is { } written)
         {
-            if (entry.Words.Length >= best.Length)
-            {
-                best = (entry.Words.Length, entry.Senses);
-            }
+            best = MatchFrom(written, length + 1, tokens, at, best);
         }
 
-        return best;
+        return token.Kind == TokenKind.Number && Digits(token) is var digits && digits != token.Text && branch.Find(digits) is { } figure
+            ? MatchFrom(figure, length + 1, tokens, at, best)
+            : best;
     }
 
     private static string Digits(Token number) => number.Number.ToString(System.Globalization.CultureInfo.InvariantCulture);
@@ -101,43 +100,42 @@ public sealed class Vocabulary
     /// <summary>The words of a name, blanks folded.</summary>
     internal static string[] Split(string words) => words.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
 
-    private static bool Matches(NameEntry entry, ImmutableArray<Token> tokens, int at)
-    {
-        for (int i = 0; i < entry.Words.Length; i++)
-        {
-            bool isSame = at + i < tokens.Length
-                && (SameWord(entry.Words[i], tokens[at + i].Text) || (tokens[at + i].Kind == TokenKind.Number && entry.Words[i] == Digits(tokens[at + i])));
-            if (!isSame)
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
-
-    // A single letter is itself only: a space `S` and a letter `s` are two names.
-    private static bool SameWord(string known, string written) =>
-        string.Equals(known, written, known.Length == 1 ? StringComparison.Ordinal : StringComparison.OrdinalIgnoreCase);
-
-    private static bool SameWords(ImmutableArray<string> known, string[] written) =>
-        known.Length == written.Length && known.Zip(written).All(p => SameWord(p.First, p.Second));
-
     private ImmutableArray<NameSense> FindExact(string[] parts)
     {
-        if (_byFirstWord.TryGetValue(parts[0], out List<NameEntry>? entries))
+        Branch? branch = _root;
+        foreach (string word in parts)
         {
-            int found = entries.FindIndex(e => SameWords(e.Words, parts));
-            if (found >= 0)
-            {
-                return entries[found].Senses;
-            }
+            branch = branch?.Find(word);
         }
 
-        return _outer?.FindExact(parts) ?? [];
+        return branch is { Senses.IsEmpty: false } ? branch.Senses : _outer?.FindExact(parts) ?? [];
     }
 
-    private sealed record NameEntry(ImmutableArray<string> Words, ImmutableArray<NameSense> Senses);
+    /// <summary>A word of a name with the words that may follow it.</summary>
+    private sealed class Branch
+    {
+        private readonly Dictionary<string, Branch> _next = new(StringComparer.Ordinal);
+
+        public string Words { get; set; } = "";
+
+        public ImmutableArray<NameSense> Senses { get; set; } = [];
+
+        public Branch? Find(string word) => _next.GetValueOrDefault(KeyOf(word));
+
+        public Branch Grow(string word)
+        {
+            string key = KeyOf(word);
+            if (!_next.TryGetValue(key, out Branch? next))
+            {
+                _next[key] = next = new Branch();
+            }
+
+            return next;
+        }
+
+        // A single letter is itself only: a space `S` and a letter `s` are two names.
+        private static string KeyOf(string word) => word.Length == 1 ? word : word.ToUpperInvariant();
+    }
 }
 
 /// <summary>One thing that a name may mean.</summary>

@@ -39,6 +39,12 @@ internal sealed class LoadContext(GameFolder folder, IdiomLibrary idioms, Diagno
     /// <summary>The marks.</summary>
     public List<Mark> Marks { get; } = [];
 
+    /// <summary>What the author left out by <c>not modelled</c> in the place of a section or an entry, in words.</summary>
+    public List<string> LeftOut { get; } = [];
+
+    /// <summary>Notes that something is not modelled.</summary>
+    public void LeaveOut(string what) => LeftOut.Add(what);
+
     /// <summary>How pieces are drawn.</summary>
     public Appearance Appearance { get; set; } = Appearance.None;
 
@@ -77,11 +83,12 @@ internal sealed class LoadContext(GameFolder folder, IdiomLibrary idioms, Diagno
     /// <summary>Reads the citation of a clause; null where it has none.</summary>
     public Citation? Cite(OutlineMapping clause) => clause.Find("cite") is { } entry ? CitationReader.Read(this, entry.Value) : null;
 
-    // A place may bear its kind's plural; a board and its kind, a mark and a place may not share.
+    // A place may bear its kind's plural; a board and its kind, a mark and a place may not share. An operation such as `order` is only
+    // meant before `of`, where no kind can stand, so cards may well be called orders.
     private static bool MayShare(Named one, Named other) => (one, other) switch
     {
         (Place, Kind) or (Kind, Place) => true,
-        (OperationName, _) or (_, OperationName) => false,
+        (OperationName { Operation.Form: OperationForm.Noun }, Kind) => true,
         _ => false,
     };
 }

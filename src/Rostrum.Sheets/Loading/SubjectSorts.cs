@@ -12,9 +12,17 @@ internal static class SubjectSorts
         ("piece", Sort.Thing), ("card", Sort.Thing), ("line", Sort.Line), ("direction", Sort.Direction), ("truth", Sort.Truth),
     ];
 
+    // `set worth (set of ware w)`
+    private const string SetOf = "set of ";
+
     /// <summary>The sort that a word names; null where it names none.</summary>
     public static Sort? Find(LoadContext context, string word)
     {
+        if (word.StartsWith(SetOf, StringComparison.Ordinal))
+        {
+            return Find(context, word[SetOf.Length..]) is { } element ? Sort.SetOf(element) : null;
+        }
+
         foreach (Named symbol in context.Declared.Names.Find(word).Select(s => s.Symbol))
         {
             Sort? sort = symbol switch

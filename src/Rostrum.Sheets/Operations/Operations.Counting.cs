@@ -25,7 +25,7 @@ public static partial class Operations
         new(Op.Sum, "sum", OperationForm.Function, [PickOne, Each("number", Sort.Number)], "a number", "The numbers of all of them, added up; nothing is skipped.")
         {
             Mask = MaskForm.Count, Telling = Telling.Parts,
-            Example = Ex("sum(s in my field, height of s)", "7"), Refused = Ex("sum(s in my field, top of s)", "ROS0302"),
+            Example = Ex("sum(b in bays of my field, 2 times count(ware in b))", "12"), Refused = Ex("sum(s in my field, top of s)", "ROS0302"),
         },
         Extreme(Op.Largest, "largest", "The greatest of the numbers; 0 where there are none.", "largest(b in bays of my field, count(ware in b))", "3"),
         Extreme(Op.Smallest, "smallest", "The least of the numbers; 0 where there are none.", "smallest(b in bays of my field, count(ware in b))", "1"),

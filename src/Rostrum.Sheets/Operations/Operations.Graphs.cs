@@ -11,7 +11,7 @@ public static partial class Operations
             "The connected parts: two elements belong together where the word holds for them, or where they are neighbours and alike in the value.")
         {
             Mask = MaskForm.Flood, Telling = Telling.Elements,
-            Example = Ex("count(groups(s in my field where s is not empty, joined by touching))", "1"), Refused = Ex("groups(s in my field, joined by clash)", "ROS0310"),
+            Example = Ex("count(groups(s in my field where s is not empty, joined by touching))", "1"), Refused = Ex("groups(my field, joined by clash)", "ROS0310"),
         },
         new(Op.LongestWay, "longest way", OperationForm.Function,
             [PickOne, new("near", ParameterKind.Joining, Sort.Truth, "joined by"), new("measure", ParameterKind.Measure, Sort.Text, "counted as")],
@@ -20,7 +20,7 @@ public static partial class Operations
         {
             Mask = MaskForm.Flood, Telling = Telling.Extreme,
             Example = Ex("longest way(s in my field where s is not empty, joined by touching, counted as span)", "5"),
-            Refused = Ex("longest way(s in my field, joined by touching, counted as stroll)", "ROS0180"),
+            Refused = Ex("longest way(my field, joined by touching, counted as stroll)", "ROS0180"),
         },
         new(Op.MostPairs, "most pairs", OperationForm.Function,
             [PickOne, Value("others", Sort.SetOf(Sort.Any)), new("joined", ParameterKind.Joining, Sort.Truth, "joined by")],
@@ -28,7 +28,7 @@ public static partial class Operations
             "How many pairs can be made at the most, each of one and one other that the word joins, none used twice. Refused above 200 by 200.")
         {
             Telling = Telling.Elements,
-            Example = Ex("most pairs((A1, B1), (A2, B2), joined by touching)", "2"), Refused = Ex("most pairs(s in my field, 3, joined by touching)", "ROS0302"),
+            Example = Ex("most pairs((A1, B1), (A2, B2), joined by touching)", "2"), Refused = Ex("most pairs(my field, 3, joined by touching)", "ROS0302"),
         },
         new(Op.BestSplit, "best split", OperationForm.Function,
             [PickOne, new("worth", ParameterKind.WorthWord, Sort.Number, "worth")],

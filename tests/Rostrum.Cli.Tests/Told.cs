@@ -1,0 +1,28 @@
+using System.Text.Json;
+
+namespace Rostrum.Cli.Tests;
+
+/// <summary>Carries out a command line in this process and keeps what it said.</summary>
+/// <param name="Code">The exit code.</param>
+/// <param name="Output">The data.</param>
+/// <param name="Talk">The talk.</param>
+internal sealed record Told(int Code, string Output, string Talk)
+{
+    /// <summary>The data, which must be JSON.</summary>
+    public JsonElement Json => JsonDocument.Parse(Output).RootElement;
+
+    /// <summary>Carries out a command line with nothing on standard input.</summary>
+    public static Told By(params string[] args) => With(TextReader.Null, args);
+
+    /// <summary>Carries out a command line with words on standard input.</summary>
+    public static Told From(string input, params string[] args) => With(new StringReader(input), args);
+
+    /// <summary>Carries out a command line.</summary>
+    public static Told With(TextReader input, string[] args, CancellationToken stop = default)
+    {
+        using var output = new StringWriter();
+        using var talk = new StringWriter();
+        int code = RostrumCommand.Run(args, input, output, talk, stop);
+        return new Told(code, output.ToString(), talk.ToString());
+    }
+}

@@ -1,0 +1,36 @@
+using Rostrum.Sheets.Idioms;
+using Rostrum.Testing;
+using Rostrum.Text;
+using Rostrum.Text.Outline;
+
+namespace Rostrum.Rulings.Tests.Idioms;
+
+/// <summary>What a file of the idiom library shows: clauses that were tried, an example and a near miss.</summary>
+/// <param name="Idiom">The idiom.</param>
+internal sealed record IdiomFile(Idiom Idiom)
+{
+    public static IEnumerable<IdiomFile> All => BenchGame.Idioms.All.Select(i => new IdiomFile(i));
+
+    public static IdiomFile Of(string name) => new(BenchGame.Idioms.Find(name)!);
+
+    /// <summary>The parameter sets that were tried, each with the sentence that it reads as.</summary>
+    public IReadOnlyList<(string With, string Reads)> Tried =>
+        [.. ((OutlineSequence)Idiom.Body.Find("tried")!.Value).Items.Cast<OutlineMapping>().Select(t => (Clause(t), Words(t, "reads")))];
+
+    /// <summary>An example: the clause, the field, what it gives.</summary>
+    public (string With, string On, string Gives) Shown(string key)
+    {
+        var shown = (OutlineMapping)Idiom.Body.Find(key)!.Value;
+        return (Clause(shown), Words(shown, "on"), Words(shown, "gives"));
+    }
+
+    // The keys of a clause, one a line, as a sheet would write them.
+    private string Clause(OutlineMapping shown)
+    {
+        var with = (OutlineMapping)shown.Find("with")!.Value;
+        IEnumerable<string> keys = with.Entries.Select(e => $"    {e.Key.Text}: {((OutlineScalar)e.Value).Text}\n");
+        return $"    idiom: {Idiom.Name}\n{string.Concat(keys)}";
+    }
+
+    private static string Words(OutlineMapping mapping, string key) => string.Join(' ', ((OutlineScalar)mapping.Find(key)!.Value).Text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+}
