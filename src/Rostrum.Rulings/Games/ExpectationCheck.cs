@@ -16,12 +16,13 @@ public static class ExpectationCheck
     {
         ArgumentNullException.ThrowIfNull(position);
         var found = ImmutableArray.CreateBuilder<Diagnostic>();
-        Tally? tally = expectations.Any(e => e is Expectation.Tally) ? Tally.Of(position, position.Me) : null;
+        HashSet<string> asked = [.. expectations.OfType<Expectation.Tally>().Select(t => t.Clause)];
+        Tally? tally = asked.Count == 0 ? null : Tally.Of(position, position.Me, asked.Contains(Expectation.Total) ? null : asked);
         foreach (Expectation expectation in expectations)
         {
             Diagnostic? problem = expectation switch
             {
-                Expectation.Tally points => Points(tally!, points),
+                Expectation.Tally points => Points(position, tally!, points),
                 Expectation.Rule rule => Verdict(position, rule),
                 _ => null,
             };
@@ -34,13 +35,13 @@ public static class ExpectationCheck
         return found.ToImmutable();
     }
 
-    private static Diagnostic? Points(Tally tally, Expectation.Tally expected)
+    private static Diagnostic? Points(Position position, Tally tally, Expectation.Tally expected)
     {
         bool isTotal = expected.Clause == Expectation.Total;
         TallyLine? line = tally.Lines.FirstOrDefault(l => l.Clause == expected.Clause);
         if (!isTotal && line is null)
         {
-            return GameProblems.UnknownClause(expected.ClauseAt, expected.Clause, tally.Lines.Select(l => l.Clause));
+            return GameProblems.UnknownClause(expected.ClauseAt, expected.Clause, position.Sheet.Score.Select(s => s.Name));
         }
 
         Points given = isTotal ? tally.Total : line!.Points;

@@ -29,12 +29,18 @@ public sealed record Tally(
     /// <summary>Counts a position.</summary>
     /// <param name="position">What lies where; facts may be missing.</param>
     /// <param name="seat">The 0-based seat that is counted.</param>
-    public static Tally Of(Position position, int seat)
+    public static Tally Of(Position position, int seat) => Of(position, seat, null);
+
+    /// <summary>Counts some clauses of a position only: what nobody asks need not be worked out.</summary>
+    /// <param name="position">What lies where; facts may be missing.</param>
+    /// <param name="seat">The 0-based seat that is counted.</param>
+    /// <param name="only">The names of the clauses; null for all.</param>
+    public static Tally Of(Position position, int seat, IReadOnlySet<string>? only)
     {
         ArgumentNullException.ThrowIfNull(position);
         ArgumentOutOfRangeException.ThrowIfNegative(seat);
         ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(seat, position.Seats);
-        return new TallyBuilder(position, seat).Build();
+        return new TallyBuilder(position, seat, only).Build();
     }
 }
 

@@ -7,7 +7,10 @@ using Rostrum.Sheets.Model;
 namespace Rostrum.Rulings.Tallies;
 
 /// <summary>Puts a tally together: lines, total, readings, and what was missing.</summary>
-internal sealed class TallyBuilder(Position position, int seat)
+/// <param name="position">What lies where.</param>
+/// <param name="seat">The 0-based seat that is counted.</param>
+/// <param name="only">The clauses that are counted; null for all. The total is then that of those.</param>
+internal sealed class TallyBuilder(Position position, int seat, IReadOnlySet<string>? only = null)
 {
     private readonly Naming _naming = new(position.Sheet, seat);
     private readonly Reckoner _first = new(position, seat, Setting.First);
@@ -15,7 +18,7 @@ internal sealed class TallyBuilder(Position position, int seat)
     /// <summary>The tally.</summary>
     public Tally Build()
     {
-        ImmutableArray<(ScoreClause Clause, Value.Number Points)> all = [.. position.Sheet.Score.Select(c => (c, _first.Points(c)))];
+        ImmutableArray<(ScoreClause Clause, Value.Number Points)> all = [.. position.Sheet.Score.Where(c => only is null || only.Contains(c.Name)).Select(c => (c, _first.Points(c)))];
         Blame blame = all.Aggregate(Blame.None, (sum, l) => sum + l.Points.Blame);
         return new Tally(
             seat,

@@ -44,6 +44,9 @@ internal static class FormulaProblems
     public static Diagnostic TooDeep(SourceSpan at) => new(
         "ROS0184", Severity.Error, at, "This formula has more than 64 parts inside each other.", "Give a part of it a name under 'words'.");
 
+    public static Diagnostic TooManyWords(SourceSpan at, string word, int most) => new(
+        "ROS0210", Severity.Error, at, $"'{word}' is explained by words that are explained by words, more than {most} times.", "Say some of them without the others.");
+
     public static Diagnostic UnknownName(SourceSpan at, string written, string? near, Named? symbol) => new(
         "ROS0201", Severity.Error, at, $"Nothing is called '{Prose.Clip(written)}'.",
         near is null ? "Declare it, or check its spelling." : $"Did you mean '{near}'?")

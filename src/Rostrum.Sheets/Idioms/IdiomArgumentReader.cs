@@ -103,6 +103,12 @@ internal sealed class IdiomArgumentReader(LoadContext context, Idiom idiom, Outl
     {
         Term term = context.Formulas(new Scope()).Value(words, Sort.Place, owner);
         string said = OutlineAsk.Fold(words.Text);
+        if (parameter.Form == ParameterForm.Board && term is Term.PlaceOf { Place.Form: not PlaceForm.Board })
+        {
+            context.Problems.Add(SheetProblems.UnknownWord(words.Span, said, "a board", context.Declared.Boards.Keys.Select(b => b.Name)));
+            return null;
+        }
+
         said = said.StartsWith("my ", StringComparison.Ordinal) ? $"your {said[3..]}" : said;
         return term is Term.NotYet ? null : new IdiomArgument(parameter, term, said, said, null);
     }

@@ -32,7 +32,7 @@ internal static class IdiomExpander
             use.Reader.EndPick(open.Syntax);
         }
 
-        Term? Limit(string key) => (clause.Find(key) ?? body.Find(key)) is { } limit ? use.Reader.Value(limit.Value, Sort.Number, owner) : null;
+        Term? Limit(string key) => (use.Idiom.Find(key) is null ? clause.Find(key) ?? body.Find(key) : null) is { } limit ? use.Reader.Value(limit.Value, Sort.Number, owner) : null;
         var score = new ScoreBody(each?.Pick, worth, Limit("at least"), Limit("at most"), use.Told, use.Told.Sentence);
         return (score, use.Reader.Scope.FrameSize);
     }

@@ -11,19 +11,14 @@ internal static class CitationReader
     /// <summary>The citation of a value; null (with a message) where it names no known source or page.</summary>
     public static Citation? Read(LoadContext context, OutlineNode value)
     {
-        OutlineScalar? scalar = value switch
+        const string Wanted = "a source and a page, such as 'book 8'";
+        if (value is OutlineEmpty)
         {
-            OutlineScalar s => s,
-            OutlineSequence { Items: [OutlineScalar first, ..] } => first,
-            _ => null,
-        };
-        if (scalar is null)
-        {
-            context.Problems.Add(SheetProblems.WantedText(value.Span, "a source and a page, such as 'book 8'"));
-            return null;
+            context.Problems.Add(SheetProblems.WantedText(value.Span, Wanted));
         }
 
-        return Read(context, scalar.Text, scalar.Span);
+        // The first is the one that answers name; all are checked.
+        return OutlineAsk.Items(context, value, Wanted).Select(s => Read(context, s.Text, s.Span)).ToArray().FirstOrDefault(c => c is not null);
     }
 
     /// <summary>The citation that some words make.</summary>

@@ -18,23 +18,37 @@ internal static class ForkReader
     /// <param name="context">Where choices are registered.</param>
     /// <param name="clause">The clause.</param>
     /// <param name="owner">Its name, for answers.</param>
-    public static Forked OfClause(LoadContext context, OutlineMapping clause, string owner)
+    /// <param name="section">The section whose keys the changes may have; null where they are looked at elsewhere.</param>
+    public static Forked OfClause(LoadContext context, OutlineMapping clause, string owner, string? section = null)
     {
-        if (clause.Find("readings") is not { } entry)
+        if ((clause.Find("readings") ?? ConflictOf(clause)) is not { } entry)
         {
             return new Forked(null, [clause]);
         }
 
-        ImmutableArray<OutlineEntry> readings = OutlineAsk.Entries(context, entry.Value, "the readings");
-        if (readings.IsEmpty)
+        bool isConflict = entry.Key.Text == "conflict";
+        ImmutableArray<OutlineEntry> inner = OutlineAsk.Entries(context, entry.Value, isConflict ? "what each source says" : "the readings");
+        ImmutableArray<OutlineEntry> alternatives = [.. inner.Where(e => !Deciders.Contains(e.Key.Text))];
+        if (alternatives.IsEmpty)
         {
             return new Forked(null, [clause]);
         }
 
-        OutlineMapping common = OutlineMerge.Without(clause, "readings", "follow", "why");
-        Choice choice = Register(context, owner, ChoiceCause.Reading, [.. readings.Select(r => r.Key)], clause, entry.Key);
-        return new Forked(choice, [.. readings.Select(r => r.Value is OutlineMapping changes ? OutlineMerge.Lay(common, changes) : common)]);
+        foreach (OutlineMapping changes in section is null || clause.Find("idiom") is not null ? [] : alternatives.Select(a => a.Value).OfType<OutlineMapping>())
+        {
+            OutlineAsk.CheckKeys(context, changes, section!);
+        }
+
+        OutlineMapping common = isConflict ? OutlineMerge.Without(clause, "conflict") : OutlineMerge.Without(clause, "readings", "follow", "why");
+        OutlineMapping deciders = entry.Value is OutlineMapping own && own.Find("follow") is not null ? own : clause;
+        Choice choice = Register(context, owner, isConflict ? ChoiceCause.Conflict : ChoiceCause.Reading, [.. alternatives.Select(r => r.Key)], deciders, entry.Key);
+        return new Forked(choice, [.. alternatives.Select(r => r.Value is OutlineMapping changes ? OutlineMerge.Lay(common, changes) : common)]);
     }
+
+    // A conflict of a clause changes keys, or only tells how the sources word it; alone in a mapping it is a value.
+    private static OutlineEntry? ConflictOf(OutlineMapping clause) =>
+        clause.Find("conflict") is { Value: OutlineMapping inner } entry
+        && (inner.Entries.Any(e => e.Value is OutlineMapping) || clause.Entries.Any(e => !SheetDialect.ClauseKeys.Contains(e.Key.Text))) ? entry : null;
 
     /// <summary>The alternatives of a single value; null where the mapping is no fork.</summary>
     public static (Choice Choice, ImmutableArray<OutlineNode> Values)? OfValue(LoadContext context, OutlineMapping value, string owner)

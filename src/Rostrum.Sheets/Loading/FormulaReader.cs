@@ -49,7 +49,7 @@ internal sealed class FormulaReader(LoadContext context, Scope scope, Vocabulary
     /// <summary>A formula in words.</summary>
     public Term Formula(FormulaText text, Sort wanted, string owner)
     {
-        if (GapReader.Read(text, wanted, owner) is { } gap)
+        if (GapReader.Read(text, wanted, owner, context.Problems) is { } gap)
         {
             return gap;
         }

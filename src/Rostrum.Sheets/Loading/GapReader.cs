@@ -1,5 +1,6 @@
 using Rostrum.Sheets.Formulas;
 using Rostrum.Sheets.Model;
+using Rostrum.Text;
 
 namespace Rostrum.Sheets.Loading;
 
@@ -9,7 +10,7 @@ internal static class GapReader
     private const string Words = "not modelled";
 
     /// <summary>The gap; null where the text is something else.</summary>
-    public static Term.NotModelled? Read(FormulaText text, Sort wanted, string owner)
+    public static Term.NotModelled? Read(FormulaText text, Sort wanted, string owner, DiagnosticBag problems)
     {
         string folded = OutlineAsk.Fold(text.Text);
         if (folded != Words && !folded.StartsWith(Words + ",", StringComparison.Ordinal))
@@ -19,6 +20,14 @@ internal static class GapReader
 
         string bound = folded.Length > Words.Length ? folded[(Words.Length + 1)..].Trim() : "";
         (long? low, long? high) = Bounds(bound);
+        if (bound.Length > 0 && low is null && high is null)
+        {
+            int at = text.Text.IndexOf(',', StringComparison.Ordinal) + 1;
+            string rest = text.Text[at..];
+            int skip = rest.Length - rest.TrimStart().Length;
+            problems.Add(SheetProblems.UnknownWord(text.Part(at + skip, rest.Trim().Length).Span, bound, "a bound of what is not modelled", ["at least 0", "at most 3", "between 0 and 3"]));
+        }
+
         return new Term.NotModelled(owner, low, high, wanted, Origin.Of(text.Span));
     }
 

@@ -39,6 +39,12 @@ internal sealed class LoadContext(GameFolder folder, IdiomLibrary idioms, Diagno
     /// <summary>The marks.</summary>
     public List<Mark> Marks { get; } = [];
 
+    /// <summary>What the author left out by <c>not modelled</c> in the place of a section or an entry, in words.</summary>
+    public List<string> LeftOut { get; } = [];
+
+    /// <summary>Notes that something is not modelled.</summary>
+    public void LeaveOut(string what) => LeftOut.Add(what);
+
     /// <summary>How pieces are drawn.</summary>
     public Appearance Appearance { get; set; } = Appearance.None;
 

@@ -16,11 +16,60 @@ internal static class OutlineAsk
                 return mapping.Entries;
             case OutlineEmpty:
                 return [];
+            case OutlineScalar scalar when IsLeftOut(scalar):
+                context.LeaveOut(what);
+                return [];
             default:
                 context.Problems.Add(SheetProblems.WantedEntries(node.Span, what));
                 return [];
         }
     }
+
+    /// <summary>True for <c>not modelled</c>, which may stand for any section and any entry.</summary>
+    public static bool IsLeftOut(OutlineNode node) => node is OutlineScalar scalar && Fold(scalar.Text) == "not modelled";
+
+    /// <summary>The keys of an entry that wants some; null where the author left it out, or (with a message) where it is something else.</summary>
+    public static OutlineMapping? Mapping(LoadContext context, OutlineEntry entry, string what)
+    {
+        switch (entry.Value)
+        {
+            case OutlineMapping mapping:
+                return mapping;
+            case var value when IsLeftOut(value):
+                context.LeaveOut($"'{Fold(entry.Key.Text)}'");
+                return null;
+            default:
+                context.Problems.Add(SheetProblems.WantedEntries(entry.Value.Span, what));
+                return null;
+        }
+    }
+
+    /// <summary>True for <c>of: each player</c>; false for one of the table; a message where it is something else.</summary>
+    public static bool IsOfEachPlayer(LoadContext context, OutlineMapping mapping)
+    {
+        if (mapping.Find("of")?.Value is not { } of || Text(context, of, "whose it is, such as 'each player'") is not { } scalar)
+        {
+            return false;
+        }
+
+        switch (Fold(scalar.Text))
+        {
+            case "each player":
+                return true;
+            case "table" or "the table":
+                return false;
+            case "each space" or "each slot":
+                context.Problems.Add(SheetProblems.NotYet(scalar.Span, $"'of: {Fold(scalar.Text)}'"));
+                return false;
+            default:
+                context.Problems.Add(SheetProblems.UnknownWord(scalar.Span, scalar.Text, "somebody who can have it", ["each player", "table"]));
+                return false;
+        }
+    }
+
+    /// <summary>True where a key is unknown: what seems to be missing is then most likely misspelt, and one message is enough.</summary>
+    public static bool HasUnknownKey(OutlineMapping mapping, string section) =>
+        mapping.Entries.Any(e => !SheetDialect.EntryKeys[section].Contains(e.Key.Text) && !SheetDialect.ClauseKeys.Contains(e.Key.Text));
 
     /// <summary>Reports every key that may not stand here, each with the nearest that may.</summary>
     public static void CheckKeys(LoadContext context, OutlineMapping mapping, string section, Func<string, bool>? alsoAllowed = null)
@@ -33,8 +82,17 @@ internal static class OutlineAsk
             {
                 context.Problems.Add(SheetProblems.UnknownKey(entry.Key.Span, key, section, [.. own, .. SheetDialect.ClauseKeys]));
             }
+            else if (IsLater(section, key))
+            {
+                context.Problems.Add(SheetProblems.NotYet(entry.Key.Span, $"'{key}'"));
+            }
         }
     }
+
+    // Cards that are every combination of their attributes are called as `called` says.
+    private static bool IsLater(string section, string key) =>
+        (SheetDialect.LaterKeys[""].Contains(key) && !(section == "cards" && key == "called"))
+        || (SheetDialect.LaterKeys.TryGetValue(section, out ImmutableArray<string> later) && later.Contains(key));
 
     /// <summary>The text of a value; null (with a message) where it is no text.</summary>
     public static OutlineScalar? Text(LoadContext context, OutlineNode node, string what)

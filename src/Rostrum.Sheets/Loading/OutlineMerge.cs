@@ -7,6 +7,7 @@ namespace Rostrum.Sheets.Loading;
 internal static class OutlineMerge
 {
     private const string Removed = "removed";
+    private static readonly string[] Hooks = ["before ", "after ", "instead of "];
 
     /// <summary>The base with the changes laid over it: a key that both have is replaced, or merged where both values are tables of keys;
     /// <c>removed</c> takes a key out; hooks (<c>before …</c>, <c>after …</c>) add up.</summary>
@@ -52,8 +53,10 @@ internal static class OutlineMerge
     }
 
     /// <summary>True for the keys of hooks, which add up instead of replacing each other.</summary>
-    public static bool IsHook(string key) =>
-        key.StartsWith("before ", StringComparison.Ordinal) || key.StartsWith("after ", StringComparison.Ordinal) || key.StartsWith("instead of ", StringComparison.Ordinal);
+    public static bool IsHook(string key) => HookOf(key).Length > 0;
+
+    /// <summary>The words with which the key of a hook begins, such as <c>before </c>; empty for another key.</summary>
+    public static string HookOf(string key) => Hooks.FirstOrDefault(h => key.StartsWith(h, StringComparison.Ordinal)) ?? "";
 
     private static OutlineNode Combine(string key, OutlineNode below, OutlineNode above, Action<OutlineScalar>? onNothingToRemove) => (below, above) switch
     {

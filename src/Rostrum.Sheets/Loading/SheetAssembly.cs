@@ -61,7 +61,7 @@ internal sealed class SheetAssembly
             Rating = rating,
             RatingCredit = credit,
             Facts = Section("facts", s => ClosingSections.Facts(_context, s)),
-            NotModelled = Section("not modelled", s => ClosingSections.Words(_context, s, "what is left out")),
+            NotModelled = [.. Section("not modelled", s => ClosingSections.Words(_context, s, "what is left out")), .. _context.LeftOut],
             Questions = Section("open questions", s => ClosingSections.Questions(_context, s)),
             Blocks = blocks,
             // Meanings and choices last: binding the other sections adds idioms' words and forks.
@@ -77,11 +77,7 @@ internal sealed class SheetAssembly
     {
         Do("sources", s => SourcesSection.Read(_context, s));
         Do("players", s => _context.Declared.Players = SourcesSection.Players(_context, s));
-        ImmutableArray<string> seats = Section("seats", s => ClosingSections.Words(_context, s, "the names of the seats"));
-        for (int i = 0; i < seats.Length; i++)
-        {
-            _context.Declare(new SeatName(seats[i], i, _tree.Find("seats")!.Value.Span));
-        }
+        ImmutableArray<string> seats = Section("seats", s => SourcesSection.Seats(_context, s));
 
         Do("numbers", s => SourcesSection.ReadNumbers(_context, s));
         Do("pieces", s => PiecesSection.Read(_context, s));
@@ -94,6 +90,7 @@ internal sealed class SheetAssembly
         Do("actions", _actions.Declare);
         Do("tables", _tables.Declare);
         Do("words", _words.Declare);
+        Do("aim", s => _context.Problems.Add(SheetProblems.NotYet(_tree.Find("aim")!.Key.Span, "'aim'")));
         return seats;
     }
 

@@ -6,6 +6,8 @@ namespace Rostrum.Sheets.Loading;
 /// <summary>The keys of sheets and positions: the one list from which reading, suggestions and the reference page come.</summary>
 public static class SheetDialect
 {
+    private static readonly ImmutableArray<string> Forks = ["readings", "conflict"];
+
     /// <summary>Keys whose value is prose.</summary>
     public static ImmutableHashSet<string> ProseKeys { get; } = ["says", "why", "title", "reads", "because"];
 
@@ -47,6 +49,25 @@ public static class SheetDialect
         ["open questions"] = [],
     }.ToImmutableDictionary();
 
+    /// <summary>Keys that are understood and not used yet, by section; those under the empty name stand in every section.</summary>
+    public static ImmutableDictionary<string, ImmutableArray<string>> LaterKeys { get; } = new Dictionary<string, ImmutableArray<string>>
+    {
+        [""] = ["called", "never", "how to say"],
+        ["pieces"] = ["shape", .. Forks],
+        ["dice"] = Forks,
+        ["cards"] = Forks,
+        ["boards"] = ["hexes", "points", "file", "regions", "areas", "links", "values", .. Forks],
+        ["places"] = ["when short", "starts", .. Forks],
+        ["marks"] = ["lasts", "starts", .. Forks],
+        ["actions"] = ["final", .. Forks],
+        ["powers"] = ["limit", .. Forks],
+        ["end"] = ["checked", "do", "readings"],
+        ["sources"] = Forks,
+        ["facts"] = Forks,
+        ["rating"] = Forks,
+        ["open questions"] = Forks,
+    }.ToImmutableDictionary();
+
     /// <summary>The keys of a position.</summary>
     public static ImmutableArray<string> PositionKeys { get; } = ["says", "cite", "variants", "players", "turn of", "expect"];
 
@@ -54,7 +75,7 @@ public static class SheetDialect
     public static ImmutableArray<string> ExpectKeys { get; } = ["is", "illegal", "because", "cite"];
 
     /// <summary>What the outline reader has to know about sheets.</summary>
-    public static OutlineDialect Sheets { get; } = new(ProseKeys, [.. ClauseKeys, .. EntryKeys.Values.SelectMany(k => k)]);
+    public static OutlineDialect Sheets { get; } = new(ProseKeys, [.. TopKeys, .. ClauseKeys, .. EntryKeys.Values.SelectMany(k => k)]);
 
     /// <summary>What the outline reader has to know about positions.</summary>
     public static OutlineDialect Positions { get; } = new(ProseKeys, [.. ExpectKeys, .. PositionKeys]);

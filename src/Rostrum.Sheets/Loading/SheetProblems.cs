@@ -49,9 +49,10 @@ internal static class SheetProblems
     {
         string? near = NearSpelling.Find(found, known);
         return new("ROS0201", Severity.Error, at, $"'{Prose.Clip(found)}' is not {what}.",
-            near is null ? $"Known are {Prose.And(known.Take(12).Select(k => $"'{k}'"))}." : $"Did you mean '{near}'?")
+            near is not null ? $"Did you mean '{near}'?" : known.Any() ? $"Known are {Prose.And(known.Take(12).Select(k => $"'{k}'"))}." : "The sheet names nothing that could stand here.")
         {
-            Fix = near is null ? null : Fix.Replace(at, near),
+            // What was asked for on a command line stands nowhere in the sheet.
+            Fix = near is null || at.Length == 0 ? null : Fix.Replace(at, near),
         };
     }
 

@@ -37,7 +37,7 @@ public static class SheetReader
             return new SheetReading(null, problems.InOrder());
         }
 
-        if (OutlineReader.Read(text, SheetDialect.Sheets, problems) is not OutlineMapping tree)
+        if (OutlineReader.Read(text, SheetDialect.Sheets, problems) is not OutlineMapping { Entries.IsEmpty: false } tree)
         {
             if (problems.Count == 0)
             {

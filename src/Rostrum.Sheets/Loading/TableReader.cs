@@ -12,7 +12,12 @@ internal static class TableReader
 
     public static TableVersion Read(LoadContext context, Table table, OutlineMapping text)
     {
-        OutlineMapping rows = text.Find("rows")?.Value as OutlineMapping ?? OutlineMerge.Without(text, NoRows);
+        OutlineMapping rows = OutlineMerge.Without(text, NoRows);
+        if (text.Find("rows") is { } given)
+        {
+            rows = rows with { Entries = OutlineAsk.Entries(context, given.Value, "the rows of the table, such as '1: 3'") };
+        }
+
         ImmutableArray<TableRow> read = [.. rows.Entries.Select(e => Row(context, table, e)).OfType<TableRow>().OrderBy(r => r.Low ?? 0)];
         WarnOfGaps(context, table, read, rows);
         (TableBeyond beyond, Term? term) = Beyond(context, table, text.Find("beyond")?.Value);

@@ -24,14 +24,24 @@ internal static class VariantReader
             return [];
         }
 
-        return [.. mapping.Entries.Select(Variant)];
+        ImmutableArray<VariantFacts> all = [.. mapping.Entries.Select(e => Variant(e, problems))];
+        foreach (OutlineEntry entry in mapping.Entries)
+        {
+            CheckNames(entry, all, problems);
+        }
+
+        return all;
     }
 
     /// <summary>The variants that are on, in the order in which they are laid: those asked for, and those that come on by themselves.</summary>
     public static ImmutableArray<VariantFacts> On(ImmutableArray<VariantFacts> all, IReadOnlyCollection<string> wanted)
     {
         var on = all.Where(v => wanted.Contains(v.Name)).ToList();
-        on.AddRange(all.Where(v => !v.When.IsEmpty && !wanted.Contains(v.Name) && v.When.All(w => on.Exists(o => o.Name == w))));
+        while (all.Where(v => !v.When.IsEmpty && !on.Contains(v) && v.When.All(w => on.Exists(o => o.Name == w))).ToArray() is { Length: > 0 } more)
+        {
+            on.AddRange(more);
+        }
+
         var ordered = new List<VariantFacts>();
         foreach (VariantFacts variant in on)
         {
@@ -59,8 +69,34 @@ internal static class VariantReader
         return merged;
     }
 
-    private static VariantFacts Variant(OutlineEntry entry)
+    // What a variant changes is read where it is on; its own keys and the variants that it names are looked at always.
+    private static void CheckNames(OutlineEntry variant, ImmutableArray<VariantFacts> all, DiagnosticBag problems)
     {
+        if (variant.Value is not OutlineMapping mapping)
+        {
+            return;
+        }
+
+        ImmutableArray<string> known = [.. SheetDialect.TopKeys, .. OwnKeys];
+        foreach (OutlineEntry entry in mapping.Entries.Where(e => !known.Contains(e.Key.Text) && !OutlineMerge.IsHook(e.Key.Text)))
+        {
+            problems.Add(SheetProblems.UnknownKey(entry.Key.Span, entry.Key.Text, "a variant", known));
+        }
+
+        IEnumerable<OutlineNode?> named = [mapping.Find("after")?.Value, .. mapping.Find("when")?.Value is OutlineSequence list ? list.Items.AsEnumerable<OutlineNode?>() : [mapping.Find("when")?.Value]];
+        foreach (OutlineScalar name in named.OfType<OutlineScalar>().Where(n => !all.Any(v => v.Name == OutlineAsk.Fold(n.Text))))
+        {
+            problems.Add(SheetProblems.UnknownVariant(name.Span, name.Text, all.Select(v => v.Name)));
+        }
+    }
+
+    private static VariantFacts Variant(OutlineEntry entry, DiagnosticBag problems)
+    {
+        if (entry.Value is not (OutlineMapping or OutlineEmpty))
+        {
+            problems.Add(SheetProblems.WantedEntries(entry.Value.Span, "what the variant changes"));
+        }
+
         var mapping = entry.Value as OutlineMapping ?? new OutlineMapping(entry.Value.Span, []);
         ImmutableArray<string> when = mapping.Find("when")?.Value switch
         {

@@ -79,7 +79,7 @@ public sealed class Card(string name, Kind kind, int index, SourceSpan? declared
     public int Index { get; } = index;
 
     /// <inheritdoc />
-    public override string Role => $"a {Kind.Name}";
+    public override string Role => Rostrum.Text.Prose.A(Kind.Name);
 }
 
 /// <summary>A column of a card table.</summary>

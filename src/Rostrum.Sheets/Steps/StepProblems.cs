@@ -33,7 +33,7 @@ internal static class StepProblems
         "ROS0195", Severity.Error, at, $"{Prose.Sentence(what)}.", mend);
 
     public static Diagnostic PhraseIsStep(SourceSpan at, string phrase, string step) => new(
-        "ROS0196", Severity.Error, at, $"'{Prose.Clip(phrase)}' begins just like the step '{step}', so the two could not be told apart.", "Begin the phrase with another word.");
+        "ROS0196", Severity.Error, at, $"'{Prose.Clip(phrase)}' begins like the step '{step}', so the two could not be told apart.", "Begin the phrase with another word.");
 
     public static Diagnostic GapWithoutChoice(SourceSpan at, string gap, string? near) => new(
         "ROS0197", Severity.Error, at, $"The phrase has a gap for '{gap}', but nothing of that name is chosen.",

@@ -1,57 +1,41 @@
-using System.Text.RegularExpressions;
 using Rostrum.Sheets.Formulas;
 using Rostrum.Sheets.Steps;
+using Rostrum.Sheets.Tests.Loading;
 using Rostrum.Sheets.Tests.Steps;
+using Rostrum.Testing;
 using Rostrum.Text;
 using Rostrum.Text.Outline;
 
 namespace Rostrum.Sheets.Tests.Formulas;
 
-/// <summary>The pages in <c>docs/diagnostics</c> about formulas and steps: the wrong example gives the message, the right one none.</summary>
-public sealed partial class DiagnosticPageTests
+/// <summary>The pages of <c>docs/diagnostics</c> whose examples are formulas, steps, phrases, actions and whole sheets.</summary>
+public sealed class DiagnosticPageTests
 {
-    private static readonly string[] Ids =
-    [
-        .. Id().Matches(RepositoryFolder.Read("src/Rostrum.Sheets/Formulas/FormulaProblems.cs") + RepositoryFolder.Read("src/Rostrum.Sheets/Steps/StepProblems.cs"))
-            .Select(m => m.Groups[1].Value).Distinct().Order(StringComparer.Ordinal),
-    ];
+    private static readonly string[] Kinds = ["formula", "trio", "step", "phrase", "action", "sheet"];
 
-    /// <summary>Words are read with their sheet, so their page is run where sheets are.</summary>
-    public static TheoryData<string> Pages => [.. Ids.Except(["ROS0210"])];
-
-    public static TheoryData<string> AllPages => [.. Ids];
+    public static TheoryData<string, string, bool, string> Examples =>
+        [.. Kinds.SelectMany(DiagnosticPage.ExamplesIn).Select(e => (e.Kind, e.Id, e.IsRight, e.Content))];
 
     [Theory]
-    [MemberData(nameof(AllPages))]
-    public void Page_has_its_title_and_two_examples(string id)
+    [MemberData(nameof(Examples))]
+    public void Example_gives_what_its_page_says(string kind, string id, bool isRight, string content)
     {
-        string page = RepositoryFolder.Read($"docs/diagnostics/{id}.md");
+        var example = new PageExample(id, kind, isRight, content);
 
-        Assert.Matches($"^# {id}: \\S", page);
-        Assert.Equal(2, Block().Count(page));
+        Diagnostic[] problems = [.. ProblemsOf(kind, content)];
+
+        Assert.Equal(example.Expected, problems.Select(p => p.Id).Distinct());
+        Assert.Empty(problems.SelectMany(p => EveryMessage.SaidBy(p).SelectMany(BannedWords.In).Select(w => $"{p.Id}: {w}")));
     }
 
-    [Theory]
-    [MemberData(nameof(Pages))]
-    public void Wrong_example_gives_the_message_and_the_right_one_none(string id)
+    private static IEnumerable<Diagnostic> ProblemsOf(string kind, string content) => kind switch
     {
-        MatchCollection blocks = Block().Matches(RepositoryFolder.Read($"docs/diagnostics/{id}.md"));
-
-        Diagnostic[] wrong = [.. ProblemsOf(blocks[0])];
-        Diagnostic[] right = [.. ProblemsOf(blocks[1])];
-
-        Assert.Equal([id], wrong.Select(p => p.Id).Distinct());
-        Assert.Empty(right);
-        Assert.Empty(wrong.SelectMany(PlainWords.ForbiddenIn));
-    }
-
-    private static IEnumerable<Diagnostic> ProblemsOf(Match block) => (block.Groups[1].Value, block.Groups[2].Value) switch
-    {
-        ("formula", var text) => BenchSheet.ProblemsOf(text),
-        ("formula for 3 players", var text) => BenchSheet.ProblemsOf(text, players: 3),
-        ("step", var text) => StepBench.Of(text).Problems,
-        ("phrase", var text) => PhraseProblems(text),
-        (_, var text) => ActionProblems(text),
+        "formula" => BenchSheet.ProblemsOf(content),
+        "trio" => BenchSheet.ProblemsOf(content, players: 3),
+        "step" => StepBench.Of(content).Problems,
+        "phrase" => PhraseProblems(content),
+        "action" => ActionProblems(content),
+        _ => Loaded.WithEveryVariant(content).Reading.Problems,
     };
 
     private static IEnumerable<Diagnostic> PhraseProblems(string phrase)
@@ -74,10 +58,4 @@ public sealed partial class DiagnosticPageTests
 
         return problems.InOrder();
     }
-
-    [GeneratedRegex("\"(ROS[0-9]{4})\"")]
-    private static partial Regex Id();
-
-    [GeneratedRegex("```(\\w[^\n]*)\n(.*?)\n```", RegexOptions.Singleline)]
-    private static partial Regex Block();
 }

@@ -22,9 +22,15 @@ internal sealed class ActionsSection(LoadContext context)
             OutlineMapping mapping = entry.Value switch
             {
                 OutlineMapping m => m,
-                OutlineSequence steps => new OutlineMapping(steps.Span, [new OutlineEntry(new OutlineScalar(entry.Key.Span, "do", OutlineStyle.Plain, entry.Key.TextStart), steps)]),
+                OutlineSequence or OutlineScalar when !OutlineAsk.IsLeftOut(entry.Value) =>
+                    new OutlineMapping(entry.Value.Span, [new OutlineEntry(new OutlineScalar(entry.Key.Span, "do", OutlineStyle.Plain, entry.Key.TextStart), entry.Value)]),
                 _ => new OutlineMapping(entry.Value.Span, []),
             };
+            if (OutlineAsk.IsLeftOut(entry.Value))
+            {
+                context.LeaveOut($"'{name}'");
+            }
+
             OutlineAsk.CheckKeys(context, mapping, "actions");
             ActionPhrase phrase = mapping.Find("phrase")?.Value is OutlineScalar words
                 ? new PhraseReader(context.Problems).Read(words)
@@ -46,6 +52,13 @@ internal sealed class ActionsSection(LoadContext context)
             (OutlineNode steps, Citation? cite) = entry.Value is OutlineMapping mapping && mapping.Find("do") is { } inner
                 ? (inner.Value, context.Cite(mapping))
                 : (entry.Value, null);
+            CheckHook(entry.Key);
+            if (OutlineAsk.IsLeftOut(steps))
+            {
+                context.LeaveOut($"'{entry.Key.Text}'");
+                continue;
+            }
+
             blocks.Add((entry.Key.Text, Steps(context.Formulas(new Scope()), steps), cite));
         }
 
@@ -57,18 +70,34 @@ internal sealed class ActionsSection(LoadContext context)
         var powers = ImmutableArray.CreateBuilder<Power>();
         foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the powers"))
         {
-            if (entry.Value is OutlineMapping mapping)
+            if (OutlineAsk.Mapping(context, entry, "what the power lifts and costs") is { } mapping)
             {
                 OutlineAsk.CheckKeys(context, mapping, "powers");
                 powers.Add(ReadPower(entry.Key, mapping, actions, laws));
             }
-            else
-            {
-                context.Problems.Add(SheetProblems.WantedEntries(entry.Value.Span, "what the power lifts and costs"));
-            }
         }
 
         return powers.ToImmutable();
+    }
+
+    // `before lay`, `after set-up`: what comes behind the first words is an action or a block.
+    private void CheckHook(OutlineScalar key)
+    {
+        string[] names = [.. _texts.Select(t => t.Name.Name), .. BlockKeys];
+        string hook = OutlineMerge.HookOf(key.Text);
+        string name = key.Text[hook.Length..].Trim();
+        if (hook.Length > 0 && !names.Contains(OutlineAsk.Fold(name)))
+        {
+            context.Problems.Add(SheetProblems.UnknownWord(key.SpanOf(key.Text.Length - key.Text[hook.Length..].TrimStart().Length, name.Length), name, "an action or a block of steps", names));
+        }
+    }
+
+    private void CheckJoins(OutlineMapping text)
+    {
+        if (text.Find("joins")?.Value is OutlineScalar joined && !_texts.Exists(t => t.Name.Name == OutlineAsk.Fold(joined.Text)))
+        {
+            context.Problems.Add(SheetProblems.UnknownWord(joined.Span, joined.Text, "an action", _texts.Select(t => t.Name.Name)));
+        }
     }
 
     private void Name(ActionName action, ActionPhrase phrase)
@@ -101,6 +130,7 @@ internal sealed class ActionsSection(LoadContext context)
             new PhraseReader(context.Problems).CheckGaps(action.Name.Phrase, phrase.Value.Span, choices);
         }
 
+        CheckJoins(text);
         ImmutableArray<Step> steps = text.Find("do") is { } inner ? new StepReader(context.Declared, names, scope, context.Problems).Read(inner.Value) : [];
         Citation? cite = context.Cite(text);
         return new ActionFacts(action.Name, choices, steps, scope.FrameSize, OutlineAsk.Prose(text, "says"), cite) { Joins = OutlineAsk.Prose(text, "joins") };
@@ -109,6 +139,11 @@ internal sealed class ActionsSection(LoadContext context)
     private Power ReadPower(OutlineScalar key, OutlineMapping mapping, ImmutableArray<ActionFacts> actions, ImmutableArray<Law> laws)
     {
         string name = OutlineAsk.Fold(key.Text);
+        if (mapping.Find("lifts") is null && !OutlineAsk.HasUnknownKey(mapping, "powers"))
+        {
+            context.Problems.Add(SheetProblems.Missing(key.Span, name, "lifts", "lifts: any one law"));
+        }
+
         ActionFacts? bound = mapping.Find("for")?.Value is OutlineScalar action ? Find(action, actions) : null;
         FormulaReader reader = ActionScope.Open(context, bound);
         Term? condition = mapping.Find("if") is { } given ? reader.Value(given.Value, Sort.Truth, name) : null;

@@ -39,7 +39,7 @@ internal static class BoardShapeReader
             return Way(context, way);
         }
 
-        if (!mapping.Entries.Any(e => e.Key.Text is "hexes" or "points" or "file"))
+        if (!mapping.Entries.Any(e => e.Key.Text is "hexes" or "points" or "file") && !OutlineAsk.HasUnknownKey(mapping, "boards"))
         {
             context.Problems.Add(SheetProblems.NoShape(key.Span, key.Text));
         }

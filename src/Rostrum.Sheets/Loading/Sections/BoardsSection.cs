@@ -6,32 +6,22 @@ namespace Rostrum.Sheets.Loading.Sections;
 /// <summary>Reads <c>boards</c>.</summary>
 internal static class BoardsSection
 {
-    private static readonly string[] Later = ["hexes", "points", "file", "regions", "areas", "links", "values"];
-
     public static void Read(LoadContext context, OutlineNode section)
     {
         foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the boards"))
         {
-            if (entry.Value is not OutlineMapping mapping)
+            if (OutlineAsk.Mapping(context, entry, "what the board is like, such as 'squares: 5 across 4 up'") is { } mapping)
             {
-                context.Problems.Add(SheetProblems.WantedEntries(entry.Value.Span, "what the board is like, such as 'squares: 5 across 4 up'"));
-                continue;
+                OutlineAsk.CheckKeys(context, mapping, "boards");
+                ReadBoard(context, entry.Key, mapping);
             }
-
-            OutlineAsk.CheckKeys(context, mapping, "boards");
-            ReadBoard(context, entry.Key, mapping);
         }
     }
 
     private static void ReadBoard(LoadContext context, OutlineScalar key, OutlineMapping mapping)
     {
-        var place = new Place(OutlineAsk.Fold(key.Text), PlaceForm.Board, IsOfEachPlayer(mapping), context.Declared.Boards.Count, key.Span);
+        var place = new Place(OutlineAsk.Fold(key.Text), PlaceForm.Board, OutlineAsk.IsOfEachPlayer(context, mapping), context.Declared.Boards.Count, key.Span);
         context.Declare(place);
-        foreach (OutlineEntry later in mapping.Entries.Where(e => Later.Contains(e.Key.Text)))
-        {
-            context.Problems.Add(SheetProblems.NotYet(later.Key.Span, $"'{later.Key.Text}' of a board"));
-        }
-
         BoardShape? shape = BoardShapeReader.Read(context, key, mapping);
         SpaceNoun noun = Noun(context, place, mapping);
         shape ??= new BoardShape([], [], [], null, null);
@@ -43,10 +33,10 @@ internal static class BoardsSection
 
         context.Declared.Boards[place] = new BoardFacts(place, [.. spaces], shape.Columns, shape.Rows, [.. Families(context, place, shape)], noun)
         {
-            IsUpright = mapping.Find("stands")?.Value is OutlineScalar { Text: "upright" },
+            IsUpright = IsUpright(context, mapping),
             Neighbours = Neighbours(context, mapping),
             MostInSpace = MostInSpace(context, mapping),
-            Wraps = mapping.Find("wraps") is not null || mapping.Find("ring") is not null,
+            Wraps = Wraps(context, mapping) || mapping.Find("ring") is not null,
             Cite = context.Cite(mapping),
         };
     }
@@ -60,7 +50,26 @@ internal static class BoardsSection
         }
     }
 
-    private static bool IsOfEachPlayer(OutlineMapping mapping) => mapping.Find("of")?.Value is OutlineScalar of && OutlineAsk.Fold(of.Text) == "each player";
+    private static bool IsUpright(LoadContext context, OutlineMapping mapping) => OneOf(context, mapping, "stands", "a way in which a board stands", ["flat", "upright"]) == 1;
+
+    private static bool Wraps(LoadContext context, OutlineMapping mapping) => OneOf(context, mapping, "wraps", "'yes' or 'no'", ["no", "yes"]) == 1;
+
+    // The number of the word that stands there, 0 where nothing stands there or (with a message) something else.
+    private static int OneOf(LoadContext context, OutlineMapping mapping, string key, string what, string[] words)
+    {
+        if (mapping.Find(key)?.Value is not { } node || OutlineAsk.Text(context, node, what) is not { } scalar)
+        {
+            return 0;
+        }
+
+        int found = Array.IndexOf(words, OutlineAsk.Fold(scalar.Text));
+        if (found < 0)
+        {
+            context.Problems.Add(SheetProblems.UnknownWord(scalar.Span, scalar.Text, what, words));
+        }
+
+        return Math.Max(found, 0);
+    }
 
     private static SpaceNoun Noun(LoadContext context, Place place, OutlineMapping mapping)
     {
@@ -115,7 +124,7 @@ internal static class BoardsSection
         }
     }
 
-    // `holds: 1 ware`, `holds: 3`
+    // `holds: 1 ware`, `holds: 3`; pieces are declared before boards
     private static int? MostInSpace(LoadContext context, OutlineMapping mapping)
     {
         if (mapping.Find("holds")?.Value is not OutlineScalar scalar)
@@ -123,8 +132,14 @@ internal static class BoardsSection
             return null;
         }
 
-        string first = OutlineAsk.Fold(scalar.Text).Split(' ')[0];
-        if (OutlineAsk.NumberIn(first) is { } most and >= 1 and <= 1000)
+        string[] words = OutlineAsk.Fold(scalar.Text).Split(' ', 2);
+        if (words.Length == 2 && !context.Declared.Names.Find(words[1]).Any(s => s.Symbol is Kind))
+        {
+            int at = scalar.Text.IndexOf(words[1].Split(' ')[0], StringComparison.Ordinal);
+            context.Problems.Add(SheetProblems.UnknownWord(scalar.SpanOf(at, scalar.Text.TrimEnd().Length - at), words[1], "a kind of piece, card or die", context.Declared.Kinds.Keys.Select(k => k.Name)));
+        }
+
+        if (OutlineAsk.NumberIn(words[0]) is { } most and >= 1 and <= 1000)
         {
             return (int)most;
         }

@@ -44,7 +44,7 @@ internal static class CardColumns
         var columns = ImmutableArray.CreateBuilder<ColumnText>();
         foreach (OutlineEntry entry in Entries(context, kind, mapping))
         {
-            if (entry.Value is not OutlineScalar form || form.Text is "source" or "text")
+            if (entry.Value is OutlineSequence || OutlineAsk.Text(context, entry.Value, "what the column holds, such as 'number' or 'drawing'") is not { } form || form.Text is "source" or "text")
             {
                 continue;
             }

@@ -7,8 +7,11 @@ using Rostrum.Text.Tables;
 namespace Rostrum.Sheets.Loading.Sections;
 
 /// <summary>A card with its cells before they are read.</summary>
-internal sealed record CardSource(Card Card, int Count)
+internal sealed record CardSource(Card Card)
 {
+    /// <summary>How many there are of it.</summary>
+    public int Count { get; set; } = 1;
+
     /// <summary>Cells of a CSV file by column.</summary>
     public Dictionary<string, CsvCell> Cells { get; init; } = [];
 
@@ -16,7 +19,7 @@ internal sealed record CardSource(Card Card, int Count)
     public Dictionary<string, OutlineNode> Changes { get; } = [];
 
     /// <summary>The values of its attributes, by index; -1 where it has none.</summary>
-    public ImmutableArray<int> Values { get; init; } = [];
+    public ImmutableArray<int> Values { get; set; } = [];
 
     public OutlineWords? Cite { get; set; }
 
@@ -29,7 +32,11 @@ internal sealed record OutlineWords(string Text, SourceSpan Span);
 /// <summary>Where the cards come from: <c>file</c>, <c>rows</c>, <c>names</c>, or every combination of <c>attributes</c>; then <c>changes</c>.</summary>
 internal sealed class CardSources
 {
+    private const int MostOfOne = 1000;
+    private static readonly string[] OwnColumns = ["name", "count", "cite", "says"];
+
     private readonly LoadContext _context;
+    private readonly HashSet<string> _columns = [];
     private readonly Kind _kind;
     private readonly ImmutableArray<AttributeFacts> _attributes;
     private readonly List<CardSource> _rows = [];
@@ -42,9 +49,10 @@ internal sealed class CardSources
     public static CardSources Read(LoadContext context, Kind kind, OutlineMapping mapping, ImmutableArray<AttributeFacts> attributes)
     {
         var sources = new CardSources(context, kind, attributes);
+        sources._columns.UnionWith((mapping.Find("columns")?.Value as OutlineMapping)?.Entries.Select(e => OutlineAsk.Fold(e.Key.Text)) ?? []);
         if (mapping.Find("file")?.Value is OutlineScalar file)
         {
-            sources.ReadFile(file);
+            sources.ReadFile(file, mapping);
         }
 
         if (mapping.Find("names") is { } names)
@@ -65,7 +73,7 @@ internal sealed class CardSources
         return sources;
     }
 
-    private void ReadFile(OutlineScalar file)
+    private void ReadFile(OutlineScalar file, OutlineMapping mapping)
     {
         FolderReading reading = _context.Folder.Read(file.Text.Trim());
         if (reading.Text is not { } text)
@@ -85,11 +93,26 @@ internal sealed class CardSources
             return;
         }
 
+        ReportMissingColumns(file, table, mapping);
         foreach (CsvRow row in table.Rows)
         {
             AddRow(table, row, nameAt);
         }
     }
+
+    // A column that neither the file nor the sheet fills is misspelt in one of the two.
+    private void ReportMissingColumns(OutlineScalar file, CsvTable table, OutlineMapping mapping)
+    {
+        string[] header = [.. table.Header.Select(h => h.Text)];
+        HashSet<string> filled = [.. header, .. FilledIn(mapping, "changes"), .. FilledIn(mapping, "rows")];
+        foreach (OutlineEntry column in (mapping.Find("columns")?.Value as OutlineMapping)?.Entries.Where(e => !filled.Contains(OutlineAsk.Fold(e.Key.Text))) ?? [])
+        {
+            _context.Problems.Add(SheetProblems.UnknownWord(column.Key.Span, column.Key.Text, $"a column of {file.Text.Trim()}", header));
+        }
+    }
+
+    private static IEnumerable<string> FilledIn(OutlineMapping mapping, string key) =>
+        (mapping.Find(key)?.Value as OutlineMapping)?.Entries.Select(e => e.Value).OfType<OutlineMapping>().SelectMany(m => m.Entries).Select(e => OutlineAsk.Fold(e.Key.Text)) ?? [];
 
     private void AddRow(CsvTable table, CsvRow row, int nameAt)
     {
@@ -114,7 +137,7 @@ internal sealed class CardSources
 
     private long CountIn(CsvCell cell)
     {
-        if (OutlineAsk.NumberIn(cell.Text) is { } count and >= 0 and <= 1000)
+        if (OutlineAsk.NumberIn(cell.Text) is { } count and >= 0 and <= MostOfOne)
         {
             return count;
         }
@@ -127,11 +150,11 @@ internal sealed class CardSources
     {
         if (name.Length == 0)
         {
-            _context.Problems.Add(SheetProblems.WantedText(at, $"the name of a {_kind.Name}"));
+            _context.Problems.Add(SheetProblems.WantedText(at, $"the name of {Prose.A(_kind.Name)}"));
             return null;
         }
 
-        var card = new CardSource(new Card(name, _kind, _rows.Count, at), count) { Cells = cells ?? [], Values = values ?? ValuesIn(cells) };
+        var card = new CardSource(new Card(name, _kind, _rows.Count, at)) { Count = count, Cells = cells ?? [], Values = values ?? ValuesIn(cells) };
         if (!_byName.TryAdd(name, card))
         {
             _context.Problems.Add(SheetProblems.NameTaken(at, name, card.Card.Role, _byName[name].Card));
@@ -149,11 +172,7 @@ internal sealed class CardSources
         foreach (AttributeFacts attribute in _attributes)
         {
             CsvCell? cell = cells?.GetValueOrDefault(attribute.Attribute.Name);
-            int value = cell is null ? -1 : attribute.Values.ToList().FindIndex(v => v.Name == cell.Text);
-            if (cell is { Text.Length: > 0 } && value < 0)
-            {
-                _context.Problems.Add(SheetProblems.UnknownWord(cell.Span, cell.Text, $"a value of {attribute.Attribute.Name}", attribute.Values.Select(v => v.Name)));
-            }
+            int value = cell is not { Text.Length: > 0 } ? -1 : ValueIn(attribute, cell.Text, cell.Span);
 
             values.Add(attribute.Attribute.IsState ? 0 : value);
         }
@@ -171,7 +190,7 @@ internal sealed class CardSources
             {
                 if (!mayAdd)
                 {
-                    _context.Problems.Add(SheetProblems.UnknownWord(entry.Key.Span, name, $"a {_kind.Name}", _byName.Keys));
+                    _context.Problems.Add(SheetProblems.UnknownWord(entry.Key.Span, name, Prose.A(_kind.Name), _byName.Keys));
                 }
 
                 continue;
@@ -184,10 +203,19 @@ internal sealed class CardSources
         }
     }
 
-    private static void ReadCell(CardSource row, OutlineEntry cell)
+    private void ReadCell(CardSource row, OutlineEntry cell)
     {
+        string column = OutlineAsk.Fold(cell.Key.Text);
+        int attribute = _attributes.ToList().FindIndex(a => a.Attribute.Name == column);
         switch (cell.Key.Text, cell.Value)
         {
+            case ("count", _):
+                row.Count = (int)Math.Clamp(OutlineAsk.Number(_context, cell.Value, "how many there are of this card") ?? 1, 0, MostOfOne);
+                break;
+            case (_, OutlineScalar value) when attribute >= 0:
+                row.Values = row.Values.SetItem(attribute, ValueIn(_attributes[attribute], OutlineAsk.Fold(value.Text), value.Span));
+                break;
+
             case ("cite", OutlineScalar cite):
                 row.Cite = new OutlineWords(cite.Text, cite.Span);
                 break;
@@ -195,9 +223,25 @@ internal sealed class CardSources
                 row.Says = OutlineAsk.Fold(says.Text);
                 break;
             default:
-                row.Changes[OutlineAsk.Fold(cell.Key.Text)] = cell.Value;
+                row.Changes[column] = cell.Value;
+                if (!_columns.Contains(column))
+                {
+                    _context.Problems.Add(SheetProblems.UnknownWord(cell.Key.Span, column, $"a column of {_kind.Plural}", [.. _columns, .. OwnColumns, .. _attributes.Select(a => a.Attribute.Name)]));
+                }
+
                 break;
         }
+    }
+
+    private int ValueIn(AttributeFacts attribute, string word, SourceSpan at)
+    {
+        int value = attribute.Values.ToList().FindIndex(v => v.Name == word);
+        if (value < 0)
+        {
+            _context.Problems.Add(SheetProblems.UnknownWord(at, word, $"a value of {attribute.Attribute.Name}", attribute.Values.Select(v => v.Name)));
+        }
+
+        return value;
     }
 
     // `attributes: {suit: […], rank: […]}` alone: one card of each combination, called as `called: (rank) of (suit)` says.

@@ -17,9 +17,8 @@ internal sealed class CardsSection(LoadContext context)
     {
         foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the kinds of cards"))
         {
-            if (entry.Value is not OutlineMapping mapping)
+            if (OutlineAsk.Mapping(context, entry, "what the cards are like") is not { } mapping)
             {
-                context.Problems.Add(SheetProblems.WantedEntries(entry.Value.Span, "what the cards are like"));
                 continue;
             }
 
@@ -31,7 +30,7 @@ internal sealed class CardsSection(LoadContext context)
             CardSources sources = CardSources.Read(context, kind, mapping, attributes);
             ImmutableArray<CardSource> rows = Within(kind, sources.Rows, entry);
             _texts.Add(new CardText(kind, columns, rows, attributes));
-            var supply = new Supply(rows.Sum(r => (long)r.Count), []);
+            var supply = new Supply(rows.IsEmpty ? Unnamed(mapping) : rows.Sum(r => (long)r.Count), []);
             context.Declared.Kinds[kind] = new KindFacts(kind, attributes, supply, context.Cite(mapping));
             foreach (CardSource row in rows)
             {
@@ -43,6 +42,9 @@ internal sealed class CardsSection(LoadContext context)
     /// <summary>The cards with their cells.</summary>
     public ImmutableArray<CardTable> Bind() =>
         [.. _texts.Select(t => new CardTable(t.Kind, [.. t.Columns.Select(c => c.Column)], [.. t.Rows.Select(r => Row(t, r))]))];
+
+    // `count` says how many there are of cards that nobody names.
+    private long? Unnamed(OutlineMapping mapping) => mapping.Find("count") is { } count ? OutlineAsk.Number(context, count.Value, "how many there are") : null;
 
     private ImmutableArray<CardSource> Within(Kind kind, ImmutableArray<CardSource> rows, OutlineEntry entry)
     {

@@ -48,6 +48,11 @@ internal static class ClosingSections
         foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the open questions"))
         {
             OutlineMapping? mapping = entry.Value as OutlineMapping;
+            if (mapping is not null)
+            {
+                OutlineAsk.CheckKeys(context, mapping, "open questions");
+            }
+
             string says = mapping is not null ? OutlineAsk.Prose(mapping, "says") ?? "" : ClauseParts.Words(entry.Value);
             string words = says.Length > 0 ? says : OutlineAsk.Fold(entry.Key.Text);
             questions.Add(new OpenQuestion(OutlineAsk.Fold(entry.Key.Text), words, mapping is null ? null : ClauseParts.CiteOrWarn(context, mapping, entry.Key, entry.Key.Text), entry.Key.Span));

@@ -8,14 +8,16 @@ namespace Rostrum.Sheets.Loading.Sections;
 /// <summary>Reads <c>end</c>: understood and read back now, carried out once whole turns are played.</summary>
 internal static class EndSection
 {
+    private static readonly string[] Follows = ["at once", "finish the round", "one more round", "every other player once more", "out"];
+    private static readonly string[] Winners = ["me", "opponent", "everyone", "nobody"];
+
     public static ImmutableArray<EndRule> Read(LoadContext context, OutlineNode section)
     {
         var ends = ImmutableArray.CreateBuilder<EndRule>();
         foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the ends of the game"))
         {
-            if (entry.Value is not OutlineMapping mapping)
+            if (OutlineAsk.Mapping(context, entry, "when the game ends and what follows") is not { } mapping)
             {
-                context.Problems.Add(SheetProblems.WantedEntries(entry.Value.Span, "when the game ends and what follows"));
                 continue;
             }
 
@@ -26,11 +28,25 @@ internal static class EndSection
             Choice? choice = ForkReader.OfWording(context, mapping, name);
             ends.Add(new EndRule(
                 name, OutlineAsk.Prose(mapping, "says"), ClauseParts.CiteOrWarn(context, mapping, entry.Key, name), choice, condition,
-                Words(mapping, "then"), Words(mapping, "winner"), entry.Key.Span, reader.Scope.FrameSize));
+                Words(context, mapping, "then", Follows), Words(context, mapping, "winner", Winners), entry.Key.Span, reader.Scope.FrameSize));
         }
 
         return ends.ToImmutable();
     }
 
-    private static string? Words(OutlineMapping mapping, string key) => mapping.Find(key) is { } entry ? ClauseParts.Words(entry.Value) : null;
+    private static string? Words(LoadContext context, OutlineMapping mapping, string key, string[] known)
+    {
+        if (mapping.Find(key) is not { } entry)
+        {
+            return null;
+        }
+
+        string words = ClauseParts.Words(entry.Value);
+        if (!known.Contains(words) && !OutlineAsk.IsLeftOut(entry.Value))
+        {
+            context.Problems.Add(SheetProblems.UnknownWord(entry.Value.Span, words, key == "then" ? "something that can follow" : "somebody who can win", known));
+        }
+
+        return words;
+    }
 }

@@ -15,14 +15,10 @@ internal static class LawsSection
         var laws = ImmutableArray.CreateBuilder<Law>();
         foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the laws"))
         {
-            if (entry.Value is OutlineMapping mapping)
+            if (OutlineAsk.Mapping(context, entry, "what the law binds and demands") is { } mapping)
             {
                 OutlineAsk.CheckKeys(context, mapping, "laws");
                 laws.Add(ReadLaw(context, entry.Key, mapping, actions));
-            }
-            else
-            {
-                context.Problems.Add(SheetProblems.WantedEntries(entry.Value.Span, "what the law binds and demands"));
             }
         }
 
@@ -34,8 +30,8 @@ internal static class LawsSection
         string name = OutlineAsk.Fold(key.Text);
         Citation? cite = ClauseParts.CiteOrWarn(context, mapping, key, name);
         ImmutableArray<ActionFacts> bound = Binds(context, key, mapping, actions);
-        Forked forked = ForkReader.OfClause(context, mapping, name);
-        if (forked.Alternatives.Any(a => !Demands.Any(d => a.Find(d.Key) is not null)))
+        Forked forked = ForkReader.OfClause(context, mapping, name, "laws");
+        if (forked.Alternatives.Any(a => !Demands.Any(d => a.Find(d.Key) is not null) && !OutlineAsk.HasUnknownKey(a, "laws")))
         {
             context.Problems.Add(SheetProblems.LawBindsNothing(key.Span, name));
         }
@@ -49,7 +45,11 @@ internal static class LawsSection
     {
         if (mapping.Find("binds") is not { } binds)
         {
-            context.Problems.Add(SheetProblems.BindsNothing(key.Span, key.Text));
+            if (!OutlineAsk.HasUnknownKey(mapping, "laws"))
+            {
+                context.Problems.Add(SheetProblems.BindsNothing(key.Span, key.Text));
+            }
+
             return [];
         }
 

@@ -39,6 +39,11 @@ internal static class PiecesSection
 
             OutlineAsk.CheckKeys(context, mapping, "dice");
             Kind kind = AttributeReader.Declare(context, entry, mapping, KindFamily.Die);
+            if (mapping.Find("faces") is null && !OutlineAsk.HasUnknownKey(mapping, "dice"))
+            {
+                context.Problems.Add(SheetProblems.Missing(entry.Key.Span, kind.Name, "faces", "faces: 1 to 6"));
+            }
+
             var face = new Attribute("face", kind, isState: true, 0, entry.Key.Span);
             ImmutableArray<AttributeValue> faces = mapping.Find("faces") is { } f ? AttributeReader.Values(context, face, f.Value) : [];
             context.Declared.Kinds[kind] = new KindFacts(kind, [new AttributeFacts(face, faces)], Supply(context, kind, [], mapping), context.Cite(mapping));
@@ -93,17 +98,6 @@ internal static class PiecesSection
 
     private static OutlineMapping? Mapping(LoadContext context, OutlineEntry entry)
     {
-        if (entry.Value is OutlineMapping mapping)
-        {
-            return mapping;
-        }
-
-        if (entry.Value is OutlineEmpty)
-        {
-            return new OutlineMapping(entry.Value.Span, []);
-        }
-
-        context.Problems.Add(SheetProblems.WantedEntries(entry.Value.Span, $"what '{Prose.Clip(entry.Key.Text)}' is like"));
-        return null;
+        return entry.Value is OutlineEmpty ? new OutlineMapping(entry.Value.Span, []) : OutlineAsk.Mapping(context, entry, $"what '{Prose.Clip(entry.Key.Text)}' is like");
     }
 }

@@ -10,18 +10,17 @@ internal static class PlacesSection
     private static readonly (string Key, PlaceForm Form)[] Forms =
         [("row of", PlaceForm.Row), ("bag of", PlaceForm.Bag), ("deck of", PlaceForm.Deck), ("heap of", PlaceForm.Heap), ("hand of", PlaceForm.Hand)];
 
+    private const int MostSlots = 1000;
+
     public static void Read(LoadContext context, OutlineNode section)
     {
         foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the places"))
         {
-            if (entry.Value is not OutlineMapping mapping)
+            if (OutlineAsk.Mapping(context, entry, "what the place holds, such as 'heap of: stick'") is { } mapping)
             {
-                context.Problems.Add(SheetProblems.WantedEntries(entry.Value.Span, "what the place holds, such as 'heap of: stick'"));
-                continue;
+                OutlineAsk.CheckKeys(context, mapping, "places");
+                ReadPlace(context, entry.Key, mapping);
             }
-
-            OutlineAsk.CheckKeys(context, mapping, "places");
-            ReadPlace(context, entry.Key, mapping);
         }
     }
 
@@ -30,17 +29,37 @@ internal static class PlacesSection
         (string formKey, PlaceForm form) = Forms.FirstOrDefault(f => mapping.Find(f.Key) is not null, (Key: "", Form: PlaceForm.Heap));
         if (formKey.Length == 0)
         {
-            context.Problems.Add(SheetProblems.NoForm(key.Span, key.Text));
+            if (!OutlineAsk.HasUnknownKey(mapping, "places"))
+            {
+                context.Problems.Add(SheetProblems.NoForm(key.Span, key.Text));
+            }
+
             return;
         }
 
-        bool eachPlayer = mapping.Find("of")?.Value is OutlineScalar of && OutlineAsk.Fold(of.Text) == "each player";
+        bool eachPlayer = OutlineAsk.IsOfEachPlayer(context, mapping);
         var place = new Place(OutlineAsk.Fold(key.Text), form, eachPlayer, context.Declared.Places.Count, key.Span);
         context.Declare(place);
         OutlineNode what = mapping.Find(formKey)!.Value;
-        int slots = form == PlaceForm.Row ? (int)Math.Clamp(OutlineAsk.Number(context, what, "how many slots the row has") ?? 0, 0, 1000) : 0;
+        int slots = form == PlaceForm.Row ? Slots(context, what) : 0;
+        if (form != PlaceForm.Row && mapping.Find("holds") is { } limit)
+        {
+            context.Problems.Add(SheetProblems.NotYet(limit.Key.Span, $"'holds' of a {form.ToString().ToLowerInvariant()}"));
+        }
+
         ImmutableArray<Kind> holds = form == PlaceForm.Row ? Kinds(context, mapping.Find("holds")?.Value) : Kinds(context, what);
         context.Declared.Places[place] = new PlaceFacts(place, holds, slots, Noun(context, place, mapping), context.Cite(mapping));
+    }
+
+    private static int Slots(LoadContext context, OutlineNode node)
+    {
+        long? slots = OutlineAsk.Number(context, node, "how many slots the row has, from 1 to 1000");
+        if (slots is < 1 or > MostSlots)
+        {
+            context.Problems.Add(SheetProblems.WantedNumber(node.Span, node.Span.Text, "how many slots the row has, from 1 to 1000"));
+        }
+
+        return (int)Math.Clamp(slots ?? 0, 0, MostSlots);
     }
 
     private static SlotNoun? Noun(LoadContext context, Place place, OutlineMapping mapping)
@@ -101,7 +120,7 @@ internal static class PlacesSection
                 continue;
             }
 
-            bool each = entry.Value is OutlineMapping m && m.Find("of")?.Value is OutlineScalar of && OutlineAsk.Fold(of.Text) == "each player";
+            bool each = entry.Value is OutlineMapping m && OutlineAsk.IsOfEachPlayer(context, m);
             (Sort sort, long? low, long? high) = SortOfMark(context, holds);
             var mark = new Mark(OutlineAsk.Fold(entry.Key.Text), sort, each, low, high, context.Marks.Count, entry.Key.Span);
             context.Marks.Add(mark);

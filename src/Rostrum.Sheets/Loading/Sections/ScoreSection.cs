@@ -36,7 +36,7 @@ internal static class ScoreSection
         }
 
         Citation? cite = ClauseParts.CiteOrWarn(context, mapping, key, name);
-        Forked forked = ForkReader.OfClause(context, mapping, name);
+        Forked forked = ForkReader.OfClause(context, mapping, name, "score");
         (ScoreBody Body, int Size)[] bodies = [.. forked.Alternatives.Select(a => Body(context, name, a, key))];
         return new ScoreClause(name, OutlineAsk.Prose(mapping, "says"), cite, forked.Choice, [.. bodies.Select(b => b.Body)], key.Span, bodies.Max(b => b.Size));
     }
@@ -50,7 +50,11 @@ internal static class ScoreSection
 
         if (mapping.Find("points") is not { } points)
         {
-            context.Problems.Add(SheetProblems.NoPoints(key.Span, name));
+            if (!OutlineAsk.HasUnknownKey(mapping, "score"))
+            {
+                context.Problems.Add(SheetProblems.NoPoints(key.Span, name));
+            }
+
             return (Mistake(key), 0);
         }
 

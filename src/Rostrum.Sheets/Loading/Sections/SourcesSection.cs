@@ -1,5 +1,7 @@
+using Rostrum.Sheets.Formulas;
 using Rostrum.Sheets.Model;
 using Rostrum.Text.Outline;
+using System.Collections.Immutable;
 
 namespace Rostrum.Sheets.Loading.Sections;
 
@@ -38,6 +40,18 @@ internal static class SourcesSection
                 context.Declare(number);
             }
         }
+    }
+
+    /// <summary>The names of the seats, clockwise.</summary>
+    public static ImmutableArray<string> Seats(LoadContext context, OutlineNode section)
+    {
+        ImmutableArray<OutlineScalar> names = OutlineAsk.Items(context, section, "the names of the seats");
+        for (int i = 0; i < names.Length; i++)
+        {
+            context.Declare(new SeatName(OutlineAsk.Fold(names[i].Text), i, names[i].Span));
+        }
+
+        return [.. names.Select(n => OutlineAsk.Fold(n.Text))];
     }
 
     /// <summary><c>2</c>, <c>2 to 4</c>.</summary>

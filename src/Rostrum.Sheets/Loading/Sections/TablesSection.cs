@@ -25,15 +25,33 @@ internal sealed class TablesSection
     {
         foreach (OutlineEntry entry in OutlineAsk.Entries(_context, section, "the tables"))
         {
-            if (entry.Value is not OutlineMapping mapping)
+            if (TextOf(entry) is not { } mapping)
             {
                 _context.Problems.Add(SheetProblems.WantedEntries(entry.Value.Span, "the rows of the table, such as '1: 3'"));
                 continue;
             }
 
+            ReportLater(mapping);
             var table = new Table(OutlineAsk.Fold(entry.Key.Text), _texts.Count, entry.Key.Span);
             _context.Declare(table);
             _texts.Add((table, mapping));
+        }
+    }
+
+    // A table that is not modelled gives a gap for everything.
+    private static OutlineMapping? TextOf(OutlineEntry entry) => entry.Value switch
+    {
+        OutlineMapping mapping => mapping,
+        OutlineScalar gap when gap.Text.StartsWith("not modelled", StringComparison.Ordinal) =>
+            new OutlineMapping(gap.Span, [new OutlineEntry(new OutlineScalar(entry.Key.Span, "beyond", OutlineStyle.Plain, entry.Key.TextStart), gap)]),
+        _ => null,
+    };
+
+    private void ReportLater(OutlineMapping table)
+    {
+        foreach (OutlineEntry later in table.Entries.Where(e => SheetDialect.LaterKeys[""].Contains(e.Key.Text)))
+        {
+            _context.Problems.Add(SheetProblems.NotYet(later.Key.Span, $"'{later.Key.Text}'"));
         }
     }
 

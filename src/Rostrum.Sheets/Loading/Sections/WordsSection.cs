@@ -9,6 +9,8 @@ namespace Rostrum.Sheets.Loading.Sections;
 /// <summary>Reads <c>words</c>: heads first, so that any word may use any other; meanings when they are asked for, with a check for circles.</summary>
 internal sealed class WordsSection
 {
+    private const int MostInside = 40;
+
     private readonly LoadContext _context;
     private readonly Dictionary<Word, (OutlineNode Node, ImmutableArray<SourceSpan> Through, Vocabulary Names)> _texts = [];
     private readonly Dictionary<Word, WordMeaning> _meanings = [];
@@ -68,6 +70,12 @@ internal sealed class WordsSection
             return null;
         }
 
+        if (_open.Count == MostInside)
+        {
+            _context.Problems.Add(FormulaProblems.TooManyWords(_open[0].DeclaredAt!.Value, _open[0].Name, MostInside));
+            return null;
+        }
+
         _open.Add(word);
         WordMeaning meaning = Bind(word);
         _open.Remove(word);
@@ -89,7 +97,7 @@ internal sealed class WordsSection
             OutlineAsk.CheckKeys(_context, mapping, "words");
         }
 
-        Forked forked = ForkReader.OfClause(_context, mapping, word.Name);
+        Forked forked = ForkReader.OfClause(_context, mapping, word.Name, "words");
         (Term Body, int Size)[] bodies = [.. forked.Alternatives.Select(a => BindOne(word, MeaningIn(a), through, names))];
         Term meaning = forked.Choice is null
             ? bodies[0].Body

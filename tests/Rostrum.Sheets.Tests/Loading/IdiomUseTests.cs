@@ -1,0 +1,75 @@
+using Rostrum.Sheets.Model;
+using Rostrum.Testing;
+using Rostrum.Text;
+
+namespace Rostrum.Sheets.Tests.Loading;
+
+/// <summary>Clauses that use idioms, rightly and not.</summary>
+public sealed class IdiomUseTests
+{
+    private const string Base = """
+        pieces: {ware: {plural: ware, attributes: {form: [bowl, jug], glaze: [ash, iron]}}, stone: {each player: 3}}
+        boards: {field: {squares: 3 across 3 up, columns: bay, rows: tier}}
+        places: {sticks: {heap of: stone, of: each player}}
+        tables: {worth: {1: 1, beyond: last}}
+
+        """;
+
+    public static TheoryData<string, string, string, string> Slips => new()
+    {
+        { "score: {x: {idiom: full lins, along: bays, points: 3}}", "ROS0201", "full lins", "'full lins' is not an idiom of the library." },
+        { "score: {x: {idiom: full lines, along: bays}}", "ROS0821", "full lines", "The idiom 'full lines' needs 'points', which is a number." },
+        { "score: {x: {idiom: full lines, alogn: bays, along: bays, points: 3}}", "ROS0201", "alogn", "The idiom 'full lines' has nothing called 'alogn'." },
+        { "score: {x: {idiom: full lines, along: rows, points: 3}}", "ROS0201", "rows", "'rows' is not the name of lines of a board, such as 'rows'." },
+        { "score: {x: {idiom: full lines, along: bays, points: 3, each: 3}}", "ROS0406", "each", "'full lines' has both an idiom and a formula of its own." },
+        { "score: {x: {idiom: at least so many, of: jug, at least: 2}}", "ROS0407", "at least so many", "The idiom 'at least so many' gives no points." },
+        { "words: {x: {idiom: full lines, along: bays, points: 3}}", "ROS0408", "full lines", "The idiom 'full lines' scores and gives no condition." },
+        { "score: {x: {idiom: runs by length, of: jug, along: bays, points: wort}}", "ROS0201", "wort", "'wort' is not the name of a table." },
+        { "score: {x: {idiom: different neighbours, of: jug, by: glzae}}", "ROS0201", "glzae", "'glzae' is not an attribute." },
+        { "score: {x: {idiom: full lines, along: bays, points: 3, in: my sticks}}", "ROS0201", "my sticks", "'my sticks' is not a board." },
+        { "score: {x: {idiom: full lines, along: bays, points: 3, readings: {a: {alogn: bays}, b: {}}}}", "ROS0201", "alogn", "The idiom 'full lines' has nothing called 'alogn'." },
+        { "score: {x: {idiom: full lines, alogn: bays, along: bays, points: 3, readings: {a: {points: 4}, b: {}}}}", "ROS0201", "alogn", "The idiom 'full lines' has nothing called 'alogn'." },
+        { "score: {x: {idiom: so many for each, of: my stikcs, points: 1}}", "ROS0201", "stikcs", "" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Slips))]
+    public void A_slip_is_told_in_the_words_of_the_idiom(string text, string id, string words, string message)
+    {
+        Diagnostic problem = Loaded.Problem(Base + text);
+
+        Assert.Equal((id, words), (problem.Id, problem.At.Text));
+        Assert.StartsWith(message, problem.Message, StringComparison.Ordinal);
+        Assert.Empty(EveryMessage.SaidBy(problem).SelectMany(BannedWords.In));
+    }
+
+    [Fact]
+    public void What_does_not_fit_the_meaning_is_told_in_the_idiom_and_at_the_clause()
+    {
+        Diagnostic problem = Loaded.Problem(Base + "score: {x: {idiom: leftovers by a rate, of: my sticks, every: bays}}");
+
+        Assert.Contains(problem.Related.Append(new RelatedPlace(problem.At, "")), r => r.At.Source.Name == "sheet.yaml");
+    }
+
+    [Theory]
+    [InlineData("your stones", "score: {x: {idiom: alone in its line, of: my stone, along: bays, alone: 2}}", "One of your stones scores 2 points where it is the only one in its bay, otherwise 0 points.")]
+    [InlineData("each of", "score: {x: {idiom: best line, of: my stones, along: bays, each: 2}}", "Score 2 points for each of your stones in one bay, the one that shows most of them.")]
+    [InlineData("limits", "score: {x: {idiom: full lines, along: bays, points: 3, at most: 6}}", "Each full bay scores 3 points.")]
+    [InlineData("formula", "numbers: {m: 2}\nscore: {x: {idiom: full lines, along: bays, points: m}}", "Each full bay scores m points.")]
+    public void The_sentence_of_a_clause_is_English(string what, string text, string sentence)
+    {
+        Loaded loaded = Loaded.Of(Base + text);
+
+        Assert.NotEmpty(what);
+        Assert.Empty(loaded.Told);
+        Assert.Equal(sentence, loaded.Sheet.Score[0].Bodies[0].Idiom!.Sentence);
+    }
+
+    [Fact]
+    public void A_condition_of_an_idiom_stays_a_node_of_its_own()
+    {
+        Sheet sheet = Loaded.Of(Base + "words: {x: {idiom: at least so many, of: ash jugs, at least: 1}}").Sheet;
+
+        Assert.Equal("The field shows at least one ash jug.", ((Term.Idiomatic)sheet.Meanings[0].Body).Use.Sentence);
+    }
+}

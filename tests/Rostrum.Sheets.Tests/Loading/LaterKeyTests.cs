@@ -1,0 +1,70 @@
+using Rostrum.Sheets.Loading;
+using Rostrum.Text;
+
+namespace Rostrum.Sheets.Tests.Loading;
+
+/// <summary>Every key of the language is read, or answered with "understood but not used yet"; none is ever called unknown.</summary>
+public sealed class LaterKeyTests
+{
+    /// <summary>A sheet for each key that is not used yet, with the key that is underlined.</summary>
+    public static TheoryData<string, string> Later => new()
+    {
+        { "boards: {field: {hexes: 5}}", "hexes" },
+        { "boards: {field: {points: [a7 d7 g7]}}", "points" },
+        { "boards: {field: {file: spaces.csv}}", "file" },
+        { "boards: {field: {squares: 2 across 2 up, regions: {store: A1}}}", "regions" },
+        { "boards: {field: {squares: 2 across 2 up, areas: {north: A1}}}", "areas" },
+        { "boards: {field: {squares: 2 across 2 up, links: {opposite: A1-B2}}}", "links" },
+        { "boards: {field: {squares: 2 across 2 up, values: {A1: 3}}}", "values" },
+        { "pieces: {ware: {called: [pot]}}", "called" },
+        { "pieces: {ware: {never: [tile]}}", "never" },
+        { "pieces: {ware: {how to say: wear}}", "how to say" },
+        { "pieces: {ware: {shape: j}}", "shape" },
+        { "tables: {worth: {1: 1, called: [price]}}", "called" },
+        { "pieces: {ware: {}}\nplaces: {deck: {deck of: ware, when short: reshuffle}}", "when short" },
+        { "pieces: {ware: {}}\nplaces: {deck: {deck of: ware, starts: empty}}", "starts" },
+        { "pieces: {ware: {}}\nplaces: {heap: {heap of: ware, holds: 7}}", "holds" },
+        { "marks: {coins: {holds: 0 to 9, lasts: turn}}", "lasts" },
+        { "marks: {coins: {holds: 0 to 9, starts: 3}}", "starts" },
+        { "marks: {coins: {holds: 0 to 9, of: each space}}", "each space" },
+        { "actions: {lay: {do: nothing, final: yes}}", "final" },
+        { "powers: {key: {lifts: any one law, limit: once a game}}", "limit" },
+        { "end: {full: {if: 1 is 1, checked: after each round}}", "checked" },
+        { "end: {full: {if: 1 is 1, do: nothing}}", "do" },
+        { "aim: lowest total", "aim" },
+        { "actions: {lay: {do: nothing, readings: {a: {}, b: {}}}}", "readings" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Later))]
+    public void A_key_that_is_not_used_yet_is_understood(string text, string key)
+    {
+        Diagnostic problem = Loaded.Problem(text);
+
+        Assert.Equal(("ROS0405", key, Severity.Warning), (problem.Id, problem.At.Text, problem.Severity));
+        Assert.EndsWith("is understood but not used yet.", problem.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_drawn_board_without_a_ruler_comes_later()
+    {
+        Diagnostic problem = Loaded.Problem("boards:\n  field:\n    drawn: |\n      a . . .\n      b  . .\n");
+
+        Assert.Equal("ROS0405", problem.Id);
+    }
+
+    [Fact]
+    public void Every_key_that_comes_later_is_a_key_of_its_section() =>
+        Assert.All(
+            SheetDialect.LaterKeys.Where(s => s.Key.Length > 0),
+            s => Assert.Empty(s.Value.Except(SheetDialect.EntryKeys[s.Key]).Except(SheetDialect.ClauseKeys)));
+
+    [Fact]
+    public void Cards_are_called_as_their_sheet_says()
+    {
+        Loaded loaded = Loaded.Of("cards: {card: {attributes: {suit: [red, blue], rank: [7, king]}, called: (rank) on (suit)}}");
+
+        Assert.Empty(loaded.Told);
+        Assert.Equal(["7 on red", "king on red", "7 on blue", "king on blue"], loaded.Sheet.CardTables[0].Rows.Select(r => r.Card.Name));
+    }
+}
