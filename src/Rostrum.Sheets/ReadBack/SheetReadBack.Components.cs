@@ -53,8 +53,7 @@ public static partial class SheetReadBack
 
     // `of each glaze bowl: 8, jug: 6`, as the sheet writes it.
     private static IEnumerable<string> CountsInWords(Sheet sheet, Kind kind) =>
-        from section in new[] { "pieces", "dice" }
-        from entry in (sheet.Tree.Find(section)?.Value as OutlineMapping)?.Entries ?? []
+        from entry in (sheet.Tree.Find("pieces")?.Value as OutlineMapping)?.Entries ?? []
         where entry.Key.Span == kind.DeclaredAt && entry.Value is OutlineMapping
         from count in ((OutlineMapping)entry.Value).Entries
         where count.Key.Text.StartsWith("count of each ", StringComparison.Ordinal)
