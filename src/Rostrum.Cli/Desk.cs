@@ -65,7 +65,7 @@ internal sealed class Desk(TextReader input, TextWriter output, TextWriter talk,
         }
         catch (IOException problem)
         {
-            throw new UnwritableOutputException("The answer cannot be written to the output.", problem);
+            throw new UnwritableOutputException($"The answer cannot be written to the output: {problem.Message}", problem);
         }
     }
 }

@@ -37,7 +37,7 @@ public static class RostrumCommand
         }
         catch (UnwritableOutputException problem)
         {
-            talk.Write($"rostrum: {problem.Message} {problem.InnerException?.Message}\n");
+            talk.Write($"rostrum: {problem.Message}\n");
             talk.Flush();
             return ExitCode.WrongUsage;
         }

@@ -54,7 +54,7 @@ public class ExitCodeTests
     [Fact]
     public void Fault_of_ours_is_3_and_told_calmly()
     {
-        Told told = Told.With(new BrokenReader(), ["tally", Kiln, "-"]);
+        Told told = Told.With(new BrokenReader(), ["tally", Kiln, "-"], TestContext.Current.CancellationToken);
 
         Assert.Equal(3, told.Code);
         Assert.Contains("Rostrum itself is at fault here, and your files are as they were: the pipe is upside down", told.Talk);
@@ -64,7 +64,7 @@ public class ExitCodeTests
 
     [Fact]
     public void Fault_of_ours_is_told_with_its_place_on_request() =>
-        Assert.Contains("   at ", Told.With(new BrokenReader(), ["tally", Kiln, "-", "--trace"]).Talk);
+        Assert.Contains("   at ", Told.With(new BrokenReader(), ["tally", Kiln, "-", "--trace"], TestContext.Current.CancellationToken).Talk);
 
     [Fact]
     public void Stopped_command_is_130()
@@ -83,7 +83,7 @@ public class ExitCodeTests
         int code = RostrumCommand.Run(["tally", Kiln, "E1"], TextReader.Null, new FullWriter(), talk, TestContext.Current.CancellationToken);
 
         Assert.Equal(2, code);
-        Assert.Contains("The answer cannot be written to the output.", talk.ToString());
+        Assert.Contains("The answer cannot be written to the output: No space left on device", talk.ToString());
     }
 
     private sealed class BrokenReader : TextReader

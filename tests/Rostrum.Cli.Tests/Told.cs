@@ -12,13 +12,13 @@ internal sealed record Told(int Code, string Output, string Talk)
     public JsonElement Json => JsonDocument.Parse(Output).RootElement;
 
     /// <summary>Carries out a command line with nothing on standard input.</summary>
-    public static Told By(params string[] args) => With(TextReader.Null, args);
+    public static Told By(params string[] args) => With(TextReader.Null, args, TestContext.Current.CancellationToken);
 
     /// <summary>Carries out a command line with words on standard input.</summary>
-    public static Told From(string input, params string[] args) => With(new StringReader(input), args);
+    public static Told From(string input, params string[] args) => With(new StringReader(input), args, TestContext.Current.CancellationToken);
 
     /// <summary>Carries out a command line.</summary>
-    public static Told With(TextReader input, string[] args, CancellationToken stop = default)
+    public static Told With(TextReader input, string[] args, CancellationToken stop)
     {
         using var output = new StringWriter();
         using var talk = new StringWriter();

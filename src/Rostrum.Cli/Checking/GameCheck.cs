@@ -4,7 +4,6 @@ using Rostrum.Pictures.Positions;
 using Rostrum.Rulings.Games;
 using Rostrum.Rulings.Positions;
 using Rostrum.Sheets.Loading;
-using Rostrum.Sheets.Model;
 using Rostrum.Text;
 
 namespace Rostrum.Cli.Checking;

@@ -5,7 +5,6 @@ using Rostrum.Cli.Disk;
 using Rostrum.Cli.Reports;
 using Rostrum.Cli.Screen;
 using Rostrum.Rulings.Games;
-using Rostrum.Sheets.Model;
 using Rostrum.Text;
 
 namespace Rostrum.Cli.Commands;

@@ -1,5 +1,4 @@
 using Rostrum.Rulings.Verdicts;
-using Rostrum.Sheets.Model;
 using Rostrum.Text;
 
 namespace Rostrum.Cli.Screen;
