@@ -15,8 +15,13 @@ internal static class LessonProblems
         "ROS0603", Severity.Error, at, $"'{Prose.Clip(target)}' does not say what to check.",
         "Write 'tally:POSITION/CLAUSE', 'rule:POSITION/ACTION', 'value:FORMULA' or 'fact:NAME'.");
 
-    public static Diagnostic Unknown(SourceSpan at, string what, string name, string? near) => new(
-        "ROS0604", Severity.Error, at, $"There is no {what} '{Prose.Clip(name)}'.", near is null ? "Check the name." : $"Did you mean '{near}'?");
+    public static Diagnostic Unknown(SourceSpan at, string what, string name, IEnumerable<string> known)
+    {
+        string? near = NearSpelling.Find(name, known);
+        string[] some = [.. known.Distinct().Take(8).Select(k => $"'{k}'")];
+        return new("ROS0604", Severity.Error, at, $"There is no {what} '{Prose.Clip(name)}'.",
+            near is not null ? $"Did you mean '{near}'?" : some.Length > 0 ? $"There are {Prose.And(some)}{(known.Distinct().Count() > 8 ? " and more" : "")}." : "Check the name.");
+    }
 
     public static Diagnostic ShotTarget(SourceSpan at, string target) => new(
         "ROS0605", Severity.Warning, at, $"'{Prose.Clip(target)}' is no shot of a position.", "Write 'position:NAME', perhaps with 'show CLAUSE'.");

@@ -30,6 +30,7 @@ public static class BenchGame
           stick: {count: 30}
         dice:
           fire die: {plural: fire dice, count: 3, faces: 1 2 3 4 5 crescent}
+          ice die: {plural: ice dice, count: 1, faces: 1 to 6}
         cards:
           order:
             columns: {picture: drawing, pay: number}
@@ -39,6 +40,10 @@ public static class BenchGame
                 picture: |
                   | [j]
                   | p
+              Second order:
+                pay: 2
+                picture: |
+                  | l l
         signs: {b: bowl, j: jug, p: plate, l: lamp, a: ash, i: iron, c: copper, "!": cracked}
         boards:
           field:
@@ -53,6 +58,7 @@ public static class BenchGame
           sticks: {heap of: stick, of: each player}
           orders: {heap of: order, of: each player}
           shards: {heap of: ware, of: each player}
+          tray: {heap of: [fire die, ice die], of: each player}
           market: {row of: 3, slots: stall, holds: ware and sticks}
         marks:
           coins: {holds: 0 to 20, of: each player}
@@ -70,6 +76,10 @@ public static class BenchGame
               what: a ware in market
               spot: a shelf in my field
             do: move what to spot
+          trade:
+            phrase: trade (pair)
+            choose: {pair: 2 shelves in my field where it is not empty}
+            do: swap first of pair and last of pair
         laws:
           free shelf: {says: Ware goes on an empty shelf., cite: book 2, binds: lay, needs: spot is empty}
         score:

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Reflection;
+using Rostrum.Sheets.Model;
 using Rostrum.Text;
 
 namespace Rostrum.Testing;
@@ -10,6 +11,8 @@ namespace Rostrum.Testing;
 public static class EveryMessage
 {
     private const int Rounds = 4;
+
+    private static readonly Kind Stone = new("stone", "stones", KindFamily.Piece, null);
 
     private static readonly SourceText Sample = new("sheet.yaml", "move the stone\nto its place\n");
 
@@ -48,6 +51,11 @@ public static class EveryMessage
             _ when wanted == typeof(bool) => round % 2 == 0,
             _ when wanted == typeof(int) => round,
             _ when wanted == typeof(long) => (long)round,
+            _ when wanted.IsAssignableFrom(typeof(Kind)) && wanted != typeof(object) => Stone,
+            _ when wanted == typeof(Sheets.Model.Attribute) => new Sheets.Model.Attribute("colour", Stone, false, 0, null),
+            _ when wanted == typeof(Place) => new Place("hand", PlaceForm.Hand, true, 0, null),
+            _ when wanted == typeof(Sort) => round % 2 == 0 ? Sort.Number : Sort.SetOf(Sort.Space),
+            _ when wanted.IsAssignableFrom(typeof(char[])) => new[] { 'j', 'p' },
             _ when wanted == typeof(Fix) => Fix.Replace(Sample.Span(0, 4), "lay"),
             _ when wanted.IsEnum => Enum.GetValues(wanted).GetValue(round % Enum.GetValues(wanted).Length),
             _ when wanted.IsAssignableFrom(typeof(ImmutableArray<TextEdit>)) => ImmutableArray<TextEdit>.Empty,

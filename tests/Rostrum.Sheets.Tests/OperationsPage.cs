@@ -10,9 +10,10 @@ internal static class OperationsPage
         # Operations
 
         Every operation of the sheet language. This page is made from the table in the code: `ROSTRUM_WRITE_DOCS=1` before the tests writes it anew.
-        The examples are over a bench sheet: a board `my field` of each player, 3 across and 3 up, columns A to C called bay, rows 1 to 3 called tier, spaces called
-        shelf; ware with form, glaze and wear; the words `touching (shelf s, shelf t)`, `clash (ware v, ware w)` and `set worth`; a card *First order* with a picture;
-        sticks, a market of 3 stalls, fire dice, the action `lay`, and two players. `x` is what is gone through: `s in my field where s is empty`.
+        The examples are over the bench game of the test kit: a board `my field` of each player, 3 across and 3 up, columns A to C called bay, rows 1 to 3 called tier, spaces called
+        shelf; ware with form, glaze and wear; the words `touching (shelf s, shelf t)`, `clash (ware v, ware w)` and `set worth (set of ware w)`; cards called orders,
+        such as *First order*, with a picture; sticks, a market of 3 stalls, fire dice, the action `lay`, and two players. On the field lie, from the top row down,
+        `li . . / ji bi . / pa jc bc`. `x` is what is gone through: `s in my field where s is empty`.
 
         """;
 

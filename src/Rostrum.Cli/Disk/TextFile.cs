@@ -22,11 +22,17 @@ internal static class TextFile
         try
         {
             using FileStream stream = File.OpenRead(path);
-            byte[] bytes = new byte[GameFolder.LargestFileBytes + 1];
+            byte[] bytes = new byte[Math.Min(stream.CanSeek ? stream.Length : 0, GameFolder.LargestFileBytes) + 1];
             int length = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
 
             // Some files are longer than they say.
-            return length < bytes.Length ? Strict.GetString(bytes, 0, length) : null;
+            while (length == bytes.Length && length <= GameFolder.LargestFileBytes)
+            {
+                Array.Resize(ref bytes, Math.Min(2 * length, GameFolder.LargestFileBytes + 1));
+                length += stream.ReadAtLeast(bytes.AsSpan(length), bytes.Length - length, throwOnEndOfStream: false);
+            }
+
+            return length <= GameFolder.LargestFileBytes ? Strict.GetString(bytes, 0, length) : null;
         }
         catch (Exception problem) when (problem is DecoderFallbackException or IOException or UnauthorizedAccessException)
         {

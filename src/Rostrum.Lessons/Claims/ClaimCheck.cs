@@ -78,8 +78,7 @@ public sealed class ClaimCheck(Game game)
         TallyLine? line = tally.Lines.FirstOrDefault(l => l.Clause == target.Clause);
         if (line is null && target.Clause != Expectation.Total)
         {
-            string? near = NearSpelling.Find(target.Clause, tally.Lines.Select(l => l.Clause));
-            return Unasked(claim, LessonProblems.Unknown(claim.TargetAt, "scoring clause", target.Clause, near));
+            return Unasked(claim, LessonProblems.Unknown(claim.TargetAt, "scoring clause", target.Clause, tally.Lines.Select(l => l.Clause)));
         }
 
         ImmutableArray<TallyReading> readings = [.. tally.Readings.Where(r => line is null || r.Clause == line.Clause)];
@@ -87,7 +86,7 @@ public sealed class ClaimCheck(Game game)
         {
             TallyReading? reading = readings.FirstOrDefault(r => r.Name == wanted);
             return reading is null
-                ? Unasked(claim, LessonProblems.Unknown(claim.TargetAt, "open reading", wanted, NearSpelling.Find(wanted, readings.Select(r => r.Name))))
+                ? Unasked(claim, LessonProblems.Unknown(claim.TargetAt, "open reading", wanted, readings.Select(r => r.Name)))
                 : Points(claim, new ClaimAnswer.OfTally(tally, line, line is null ? reading.Total : reading.Points, true));
         }
 
@@ -152,7 +151,7 @@ public sealed class ClaimCheck(Game game)
         ImmutableArray<Fact> facts = game.Sheet().Sheet?.Facts ?? [];
         if (facts.FirstOrDefault(f => f.Name == target.Name) is not { } fact)
         {
-            return Unasked(claim, LessonProblems.Unknown(claim.TargetAt, "fact", target.Name, NearSpelling.Find(target.Name, facts.Select(f => f.Name))));
+            return Unasked(claim, LessonProblems.Unknown(claim.TargetAt, "fact", target.Name, facts.Select(f => f.Name)));
         }
 
         var answer = new ClaimAnswer.OfFact(fact);
@@ -168,7 +167,7 @@ public sealed class ClaimCheck(Game game)
     }
 
     private CheckedClaim UnknownPosition(LessonRun.Claim claim, string name) =>
-        Unasked(claim, LessonProblems.Unknown(claim.TargetAt, "sound position", name, NearSpelling.Find(name, game.PositionNames)));
+        Unasked(claim, LessonProblems.Unknown(claim.TargetAt, "sound position", name, game.PositionNames));
 
     private static string InWords(long number) => number < 0 ? $"minus {-number}" : $"{number}";
 

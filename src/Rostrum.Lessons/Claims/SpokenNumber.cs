@@ -39,6 +39,11 @@ public static class SpokenNumber
 
     private static long? InWords(string[] parts)
     {
+        if (parts.Length == 0)
+        {
+            return null;
+        }
+
         int one = Array.IndexOf(Ones, parts[^1]);
         int ten = Array.IndexOf(Tens, parts[0]);
         return parts.Length switch

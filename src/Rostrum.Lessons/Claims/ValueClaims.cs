@@ -15,7 +15,7 @@ internal static class ValueClaims
     {
         if (!reading.IsSound || reading.Sheet is not { } sheet)
         {
-            return ClaimCheck.Unasked(claim, LessonProblems.Unknown(claim.TargetAt, "sound sheet for", target.Formula, null));
+            return ClaimCheck.Unasked(claim, LessonProblems.Unknown(claim.TargetAt, "sound sheet for", target.Formula, []));
         }
 
         var problems = new DiagnosticBag();

@@ -34,14 +34,14 @@ internal static class ShotCheck
         string? clause = at < 0 ? null : rest[(at + Show.Length)..].Trim();
         if (check.Position(name) is not { } opened)
         {
-            problems.Add(LessonProblems.Unknown(shot.At, "sound position", name, NearSpelling.Find(name, game.PositionNames)));
+            problems.Add(LessonProblems.Unknown(shot.At, "sound position", name, game.PositionNames));
             return new CheckedShot(shot, name, clause, null);
         }
 
         string[] clauses = [.. opened.Position!.Sheet.Score.Select(s => s.Name)];
         if (clause is not null && !clauses.Contains(clause))
         {
-            problems.Add(LessonProblems.Unknown(shot.At, "scoring clause", clause, NearSpelling.Find(clause, clauses)));
+            problems.Add(LessonProblems.Unknown(shot.At, "scoring clause", clause, clauses));
             clause = null;
         }
 

@@ -18,7 +18,4 @@ internal static class RulingProblems
 
     public static Diagnostic WrongNumber(SourceSpan at, string choice, long wanted, int found) => new(
         "ROS0243", Severity.Error, at, $"'{choice}' is a choice of {wanted}, and {found} are named.", $"Name {wanted}, joined with 'and'.");
-
-    public static Diagnostic NotATruth(SourceSpan at) => new(
-        "ROS0244", Severity.Error, at, "This is neither an action of the sheet nor something that is yes or no.", "Ask for a truth, such as 'A1 is empty'.");
 }

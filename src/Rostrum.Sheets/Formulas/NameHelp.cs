@@ -12,12 +12,11 @@ internal static class NameHelp
     /// <summary>The message for a word that nobody declared, with the nearest name; names of several words are tried too.</summary>
     public static Diagnostic Unknown(Vocabulary names, ImmutableArray<Token> tokens, int at)
     {
-        string[] known = [.. names.All.Select(n => n.Words).Distinct()];
         for (int first = Math.Max(0, at - MostWords + 1); first <= at; first++)
         {
             for (int length = MostWords; first + length > at && length > 0; length--)
             {
-                if (first + length <= tokens.Length - 1 && (length > 1 || first == at) && Near(tokens, first, length, known) is { } near)
+                if (first + length <= tokens.Length - 1 && (length > 1 || first == at) && Near(tokens, first, length, names) is { } near)
                 {
                     SourceSpan span = tokens[first].Span.To(tokens[first + length - 1].Span);
                     Named? symbol = names.Find(near).Select(s => s.Symbol).FirstOrDefault();
@@ -33,9 +32,9 @@ internal static class NameHelp
     public static string? NearLook(Vocabulary names, string letter) =>
         letter.Length < 2 ? null : NearSpelling.Find(letter, names.All.Where(n => FormulaParser.TellsLook([new NameSense(n.Symbol, false)])).Select(n => n.Words));
 
-    private static string? Near(ImmutableArray<Token> tokens, int first, int length, string[] known)
+    private static string? Near(ImmutableArray<Token> tokens, int first, int length, Vocabulary names)
     {
         string written = string.Join(' ', tokens.Skip(first).Take(length).Select(t => t.Text));
-        return NearSpelling.Find(written, known.Where(k => Vocabulary.Split(k).Length == length));
+        return NearSpelling.Find(written, names.OfLength(length));
     }
 }

@@ -42,7 +42,7 @@ public sealed class Vocabulary
         Branch branch = parts.Aggregate(_root, (at, word) => at.Grow(word));
         if (branch.Senses.IsEmpty)
         {
-            branch.Words = string.Join(' ', parts);
+            (branch.Words, branch.Length) = (string.Join(' ', parts), parts.Length);
             _inOrder.Add(branch);
         }
 
@@ -62,6 +62,9 @@ public sealed class Vocabulary
     /// <summary>Every name that is known, for suggestions.</summary>
     public IEnumerable<(string Words, Named Symbol)> All =>
         _inOrder.SelectMany(e => e.Senses.Select(s => (e.Words, s.Symbol))).Concat(_outer?.All ?? []);
+
+    /// <summary>Every name of so many words, for suggestions; the names of a scope before those round it.</summary>
+    internal IEnumerable<string> OfLength(int words) => _inOrder.Where(b => b.Length == words).Select(b => b.Words).Concat(_outer?.OfLength(words) ?? []);
 
     /// <summary>The longest known name that begins at a token.</summary>
     internal (int Length, ImmutableArray<NameSense> Senses) Match(ImmutableArray<Token> tokens, int at)
@@ -117,6 +120,9 @@ public sealed class Vocabulary
         private readonly Dictionary<string, Branch> _next = new(StringComparer.Ordinal);
 
         public string Words { get; set; } = "";
+
+        /// <summary>How many words the name has.</summary>
+        public int Length { get; set; }
 
         public ImmutableArray<NameSense> Senses { get; set; } = [];
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Rostrum.Sheets.Loading;
 using Rostrum.Text;
 
 namespace Rostrum.Sheets.Idioms;
@@ -26,13 +27,30 @@ public sealed class IdiomLibrary
         var idioms = new List<Idiom>();
         foreach (string file in folder.FilesIn("").Where(f => f.EndsWith(".yaml", StringComparison.Ordinal)))
         {
-            if (folder.Read(file).Text is { } text && IdiomReader.Read(text, problems) is { } idiom && !idioms.Exists(i => i.Name == idiom.Name))
+            FolderReading reading = folder.Read(file);
+            if (reading.Text is not { } text)
             {
-                idioms.Add(idiom);
+                problems.Add(SheetProblems.NotReadable(new SourceText(file, "").Whole, file, reading.Refusal));
+            }
+            else if (IdiomReader.Read(text, problems) is { } idiom)
+            {
+                Add(idioms, idiom, problems);
             }
         }
 
         return new IdiomLibrary([.. idioms]);
+    }
+
+    private static void Add(List<Idiom> idioms, Idiom idiom, DiagnosticBag problems)
+    {
+        if (idioms.Find(i => string.Equals(i.Name, idiom.Name, StringComparison.OrdinalIgnoreCase)) is { } first)
+        {
+            problems.Add(SheetProblems.IdiomTwice(idiom.Source, idiom.Name, first.Source));
+        }
+        else
+        {
+            idioms.Add(idiom);
+        }
     }
 
     /// <summary>The idiom with this name, or null.</summary>

@@ -129,6 +129,12 @@ internal static class SheetProblems
     public static Diagnostic UnknownIdiom(SourceSpan at, string name, IEnumerable<string> known) =>
         UnknownWord(at, name, "an idiom of the library", known);
 
+    public static Diagnostic IdiomTwice(SourceSpan at, string idiom, SourceSpan first) => new(
+        "ROS0212", Severity.Error, at, $"'{Prose.Clip(idiom)}' is an idiom already, so this one is left out.", "Give one of the two another name.")
+    {
+        Related = [new RelatedPlace(first, $"'{Prose.Clip(idiom)}' is declared here")],
+    };
+
     public static Diagnostic IdiomLacks(SourceSpan at, string idiom, string parameter, string wanted) => new(
         "ROS0821", Severity.Error, at, $"The idiom '{idiom}' needs '{parameter}', which is {wanted}.", $"Add a line '{parameter}: …'.");
 

@@ -60,7 +60,7 @@ internal static class VariantReader
         {
             for (int j = 0; j < i; j++)
             {
-                ReportCollision(on[j], on[i], problems);
+                ReportCollisions(on[j], on[i], on, problems);
             }
 
             merged = OutlineMerge.Lay(merged, on[i].Tree, key => problems.Add(SheetProblems.NothingToRemove(key.Span, key.Text)));
@@ -109,34 +109,41 @@ internal static class VariantReader
             OutlineMerge.Without(mapping, OwnKeys));
     }
 
-    private static void ReportCollision(VariantFacts first, VariantFacts second, DiagnosticBag problems)
+    // A third variant that comes on with both may say itself what holds for a key.
+    private static void ReportCollisions(VariantFacts first, VariantFacts second, ImmutableArray<VariantFacts> on, DiagnosticBag problems)
     {
-        bool isOrdered = second.After == first.Name || first.After == second.Name || second.When.Contains(first.Name) || first.When.Contains(second.Name);
-        if (!isOrdered && Collision(first.Tree, second.Tree) is { } key)
+        if (second.After == first.Name || first.After == second.Name || second.When.Contains(first.Name) || first.When.Contains(second.Name))
         {
-            problems.Add(SheetProblems.VariantsCollide(key.Span, key.Text, first.Name, second.Name));
+            return;
+        }
+
+        OutlineMapping[] settling = [.. on.Where(v => v.When.Contains(first.Name) && v.When.Contains(second.Name)).Select(v => v.Tree)];
+        foreach (ImmutableArray<OutlineScalar> path in Collisions(first.Tree, second.Tree, []).Where(p => !settling.Any(s => Sets(s, p))))
+        {
+            problems.Add(SheetProblems.VariantsCollide(path[^1].Span, path[^1].Text, first.Name, second.Name));
         }
     }
 
-    // Two variants collide where both set one key to something that cannot be merged.
-    private static OutlineScalar? Collision(OutlineMapping first, OutlineMapping second)
+    private static bool Sets(OutlineMapping tree, ImmutableArray<OutlineScalar> path) =>
+        path.Aggregate((OutlineNode?)tree, (node, key) => (node as OutlineMapping)?.Find(key.Text)?.Value) is not null;
+
+    // Two variants collide where both set one key to something that cannot be merged; the keys from the top down to it.
+    private static IEnumerable<ImmutableArray<OutlineScalar>> Collisions(OutlineMapping first, OutlineMapping second, ImmutableArray<OutlineScalar> above)
     {
         foreach (OutlineEntry entry in second.Entries)
         {
-            OutlineNode? other = first.Find(entry.Key.Text)?.Value;
-            OutlineScalar? found = (other, entry.Value) switch
+            ImmutableArray<OutlineScalar> path = above.Add(entry.Key);
+            IEnumerable<ImmutableArray<OutlineScalar>> found = (first.Find(entry.Key.Text)?.Value, entry.Value) switch
             {
-                (null, _) => null,
-                (OutlineMapping a, OutlineMapping b) => Collision(a, b),
-                (OutlineSequence, OutlineSequence) when OutlineMerge.IsHook(entry.Key.Text) => null,
-                _ => entry.Key,
+                (null, _) => [],
+                (OutlineMapping a, OutlineMapping b) => Collisions(a, b, path),
+                (OutlineSequence, OutlineSequence) when OutlineMerge.IsHook(entry.Key.Text) => [],
+                _ => [path],
             };
-            if (found is not null)
+            foreach (ImmutableArray<OutlineScalar> one in found)
             {
-                return found;
+                yield return one;
             }
         }
-
-        return null;
     }
 }

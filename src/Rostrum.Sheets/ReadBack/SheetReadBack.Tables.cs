@@ -5,61 +5,9 @@ using Rostrum.Text.Outline;
 
 namespace Rostrum.Sheets.ReadBack;
 
-/// <content>Components, words, tables, cards, facts and the register of what is open.</content>
+/// <content>Words, tables, cards, facts and the register of what is open.</content>
 public static partial class SheetReadBack
 {
-    private static IEnumerable<ReadClause> Components(Sheet sheet)
-    {
-        if (sheet.MostPlayers is { } most)
-        {
-            string words = sheet.FewestPlayers == most ? $"For {Prose.Count(most, "player", "players")}." : $"For {sheet.FewestPlayers} to {most} players.";
-            yield return new ReadClause("Components", "players", words, null, null, ClauseStatus.Settled, null, sheet.Tree.Find("players")?.Key.Span);
-        }
-
-        foreach (KindFacts kind in sheet.Kinds)
-        {
-            yield return new ReadClause("Components", kind.Kind.Plural, KindInWords(kind), null, kind.Cite, ClauseStatus.Settled, null, kind.Kind.DeclaredAt);
-        }
-
-        foreach (BoardFacts board in sheet.Boards)
-        {
-            yield return new ReadClause("Components", board.Place.Name, BoardInWords(board), null, board.Cite, ClauseStatus.Settled, null, board.Place.DeclaredAt);
-        }
-
-        foreach (PlaceFacts place in sheet.Places)
-        {
-            yield return new ReadClause("Components", place.Place.Name, PlaceInWords(place), null, place.Cite, ClauseStatus.Settled, null, place.Place.DeclaredAt);
-        }
-    }
-
-    private static string KindInWords(KindFacts facts)
-    {
-        string count = facts.Supply.Total is { } total ? $"{total} {(total == 1 ? facts.Kind.Name : facts.Kind.Plural)}" : Prose.Sentence(facts.Kind.Plural);
-        string each = facts.Supply.EachPlayer ? " for each player" : "";
-        IEnumerable<string> parts = facts.Attributes.Where(a => !a.Values.IsEmpty).Select(a => $"{a.Attribute.Name} {Prose.Or(a.Values.Select(v => v.Name))}");
-        string like = string.Join("; ", parts);
-        return like.Length == 0 ? $"{count}{each}." : $"{count}{each}: {like}.";
-    }
-
-    private static string BoardInWords(BoardFacts board)
-    {
-        string whose = board.Place.EachPlayer ? "Each player has one" : "One for the table";
-        string lines = string.Join(", ", board.Families.Select(f => Labels(f, f.AreColumns ? board.Columns : board.Rows)));
-        string holds = board.MostInSpace is { } most ? $"; each {board.Noun.Name} holds {most}" : "";
-        return $"{whose}: {Prose.Count(board.Spaces.Length, board.Noun.Name, board.Noun.Plural)}{(lines.Length == 0 ? "" : $" ({lines})")}{holds}.";
-    }
-
-    private static string Labels(LineFamily family, System.Collections.Immutable.ImmutableArray<string> labels) =>
-        labels.Length == 0 ? family.Plural : $"{family.Plural} {labels[0]} to {labels[^1]}";
-
-    private static string PlaceInWords(PlaceFacts place)
-    {
-        string form = place.Place.Form.ToString().ToLowerInvariant();
-        string slots = place.Slots > 0 ? $" of {Prose.Count(place.Slots, place.SlotNoun?.Name ?? "slot", place.SlotNoun?.Plural ?? "slots")}" : "";
-        string holds = place.Holds.IsEmpty ? "" : $" for {Prose.And(place.Holds.Select(h => h.Plural))}";
-        return $"{Prose.Sentence(Prose.A(form))}{slots}{holds}{(place.Place.EachPlayer ? ", one for each player" : "")}.";
-    }
-
     private static IEnumerable<ReadClause> Blocks(Sheet sheet) =>
         sheet.Blocks.Select(b => Told("Course", b.Block, null, string.Join("; ", b.Steps.Select(Sentence)), b.Cite, null, sheet.Tree.Find(b.Block)?.Key.Span ?? sheet.Tree.Span, isCarriedOut: false));
 
@@ -69,10 +17,12 @@ public static partial class SheetReadBack
         return from entry in texts?.Entries ?? []
                let meaning = sheet.Meanings.FirstOrDefault(m => m.Word.DeclaredAt == entry.Key.Span)
                where meaning is not null
-               select Told("Words", OutlineAsk.Fold(entry.Key.Text), meaning.Says, MeaningInWords(entry.Value, meaning), meaning.Cite, (meaning.Body as Term.Fork)?.Choice, entry.Key.Span);
+               let name = OutlineAsk.Fold(entry.Key.Text)
+               let means = MeaningInWords(entry.Value, meaning)
+               select Told("Words", name, meaning.Says, meaning.Says is null ? $"{name}: {means}" : means, meaning.Cite, (meaning.Body as Term.Fork)?.Choice, entry.Key.Span);
     }
 
-    // Of a word with readings the one that is followed, else the first.
+    // Of a word with readings the one that is followed, else all of them.
     private static string MeaningInWords(OutlineNode node, WordMeaning meaning)
     {
         if (node is not OutlineMapping mapping)
@@ -80,20 +30,36 @@ public static partial class SheetReadBack
             return ClauseParts.Words(node);
         }
 
-        OutlineMapping shown = mapping;
-        if (meaning.Body is Term.Fork fork && mapping.Find("readings")?.Value is OutlineMapping readings
-            && readings.Entries[fork.Choice.Followed ?? 0].Value is OutlineMapping changes)
+        if (meaning.Body is Term.Fork fork && (mapping.Find("readings") ?? mapping.Find("conflict"))?.Value is OutlineMapping readings)
         {
-            shown = OutlineMerge.Lay(mapping, changes);
+            return ByReading(fork.Choice, i => MeansOf(mapping, readings.Find(fork.Choice.Names[i])?.Value));
         }
 
-        return ClauseParts.Words(shown.Find("means")?.Value);
+        return meaning.Body is Term.Idiomatic idiom ? idiom.Use.Sentence : ClauseParts.Words(mapping.Find("means")?.Value);
+    }
+
+    private static string MeansOf(OutlineMapping word, OutlineNode? reading) => reading switch
+    {
+        OutlineMapping changes => ClauseParts.Words(OutlineMerge.Lay(word, changes).Find("means")?.Value),
+        OutlineScalar value when word.Find("means") is null => ClauseParts.Words(value),
+        _ => ClauseParts.Words(word.Find("means")?.Value),
+    };
+
+    private static string Rows(TableVersion version)
+    {
+        IEnumerable<string> rows = version.Rows.Select(r => $"{Key(r)}: {Words(r.Entry)}");
+        string? beyond = version.Beyond switch
+        {
+            TableBeyond.Last => "beyond: last",
+            TableBeyond.Given => $"beyond: {Words(version.BeyondTerm!)}",
+            _ => null,
+        };
+        return string.Join(", ", beyond is null ? rows : rows.Append(beyond));
     }
 
     private static ReadClause Table(TableFacts table)
     {
-        TableVersion version = table.Versions[table.Choice?.Followed ?? 0];
-        string rows = string.Join(", ", version.Rows.Select(r => $"{Key(r)}: {r.Entry.Origin.At.Text}"));
+        string rows = ByReading(table.Choice, i => Rows(table.Versions[i]));
         return Told("Tables", table.Table.Name, table.Says, rows, table.Cite, table.Choice, table.Table.DeclaredAt!.Value);
     }
 
@@ -111,7 +77,7 @@ public static partial class SheetReadBack
         where row.Says is not null || row.Cells.Length > 0
         let fork = row.Cells.OfType<Term.Fork>().FirstOrDefault()
         select new ReadClause(
-            Prose.Sentence(table.Kind.Plural), row.Card.Name, CardInWords(table, row), null, row.Cite, StatusOf(fork?.Choice), fork?.Choice, row.Card.DeclaredAt);
+            Prose.Sentence(table.Kind.Plural), row.Card.Name, CardInWords(table, row), Formulas(table, row), row.Cite, StatusOf(fork?.Choice), fork?.Choice, row.Card.DeclaredAt);
 
     private static string CardInWords(CardTable table, CardRow row)
     {
@@ -124,10 +90,21 @@ public static partial class SheetReadBack
         return Prose.Sentence(Ended(says.Length == 0 ? values : values.Length == 0 ? says : $"{says}; {values}"));
     }
 
+    // Drawings and formulas as they are written, so that a change of one is told.
+    private static string? Formulas(CardTable table, CardRow row)
+    {
+        string[] cells = [.. table.Columns.Select(c => (c, term: row.Cells[c.Index])).Where(p => p.term is not (Term.Nothing or Term.Number or Term.Fork) && (p.term is not Term.Idiomatic || row.Says is not null))
+            .Select(p => p.term is Term.Idiomatic ? CellInWords(p.term).TrimEnd('.') : $"{p.c.Name} {Words(p.term)}")];
+        string count = row.Count == 1 ? "" : $"{row.Count} of this card";
+        string meaning = string.Join("; ", count.Length == 0 ? cells : cells.Prepend(count));
+        return meaning.Length == 0 ? null : Ended(meaning);
+    }
+
     private static string CellInWords(Term term) => term switch
     {
         Term.Number number => $"{number.Amount}",
-        Term.Fork fork => CellInWords(fork.Alternatives[fork.Choice.Followed ?? 0]),
+        Term.Fork { Choice.Followed: { } followed } fork => CellInWords(fork.Alternatives[followed]),
+        Term.Fork fork => Prose.Or(fork.Alternatives.Select((a, i) => $"{CellInWords(a)} if {fork.Choice.Names[i]}")),
         Term.Idiomatic idiom => idiom.Use.Sentence,
         _ => term.Origin.At.Text,
     };

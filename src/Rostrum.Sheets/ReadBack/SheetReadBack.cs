@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using Rostrum.Sheets.Loading;
 using Rostrum.Sheets.Model;
 using Rostrum.Text;
+using Rostrum.Text.Outline;
 
 namespace Rostrum.Sheets.ReadBack;
 
@@ -13,8 +15,8 @@ public static partial class SheetReadBack
         ArgumentNullException.ThrowIfNull(sheet);
         return
         [
-            .. Components(sheet), .. Blocks(sheet), .. sheet.Actions.Select(Action), .. sheet.Laws.Select(Law), .. sheet.Powers.Select(Power), .. sheet.Ends.Select(End),
-            .. sheet.Score.Select(Score), .. Closing(sheet), .. Words(sheet), .. sheet.Tables.Select(Table), .. Cards(sheet), .. Facts(sheet), .. Register(sheet),
+            .. Components(sheet), .. Marks(sheet), .. Signs(sheet), .. Blocks(sheet), .. sheet.Actions.Select(a => Action(sheet, a)), .. sheet.Laws.Select(Law), .. sheet.Powers.Select(Power), .. sheet.Ends.Select(End),
+            .. sheet.Score.Select(Score), .. Closing(sheet), .. Words(sheet), .. sheet.Tables.Select(Table), .. Cards(sheet), .. Facts(sheet), .. Sources(sheet), .. Register(sheet),
         ];
     }
 
@@ -58,29 +60,56 @@ public static partial class SheetReadBack
     private static ReadClause Law(Law law)
     {
         string binds = $"{Prose.And(law.Binds.Select(b => b.Name))}: ";
-        return Told("Laws", law.Name, law.Says, binds + (law.Bodies is [[var first, ..], ..] ? first.Formula : ""), law.Cite, law.Choice, law.At);
+        string meaning = ByReading(law.Choice, i => law.Bodies.Length > i && law.Bodies[i] is [var first, ..] ? first.Formula : "");
+        return Told("Laws", law.Name, law.Says, binds + meaning, law.Cite, law.Choice, law.At);
     }
 
     private static ReadClause Score(ScoreClause clause)
     {
-        ScoreBody first = clause.Bodies[clause.Choice?.Followed ?? 0];
-        string meaning = first.Idiom?.Sentence ?? first.Formula;
-        return Told("Scoring", clause.Name, clause.Says, meaning, clause.Cite, clause.Choice, clause.At);
+        ReadClause told = Told("Scoring", clause.Name, clause.Says, ByReading(clause.Choice, i => Body(clause.Bodies[i])), clause.Cite, clause.Choice, clause.At);
+        return clause.Choice is null && clause.Bodies[0].Points is Term.NotModelled ? told with { Status = ClauseStatus.NotModelled } : told;
     }
+
+    private static string Body(ScoreBody body)
+    {
+        string limits = $"{(body.AtLeast is { } least ? $", at least {Words(least)}" : "")}{(body.AtMost is { } most ? $", at most {Words(most)}" : "")}";
+        string meaning = body.Idiom?.Sentence ?? body.Formula;
+        return limits.Length == 0 ? meaning : meaning.TrimEnd('.') + limits;
+    }
+
+    // An open choice is told reading by reading, a decided one by what is followed.
+    private static string ByReading(Choice? choice, Func<int, string> meaning) => choice switch
+    {
+        null => meaning(0),
+        { Followed: { } followed } => meaning(followed),
+        _ => string.Join("; ", choice.Names.Select((name, i) => $"if {name}: {meaning(i).TrimEnd('.')}")),
+    };
+
+    /// <summary>A formula as its author wrote it, on one line.</summary>
+    private static string Words(Term term) => OutlineAsk.Fold(term.Origin.At.Text);
 
     private static ReadClause Power(Power power)
     {
         string lifts = power.Lifts.IsEmpty ? "any one law" : Prose.And(power.Lifts);
         string price = power.Price.IsEmpty ? "" : $", at the price: {string.Join("; ", power.Price.Select(p => p.Sentence))}";
-        return Told("Powers", power.Name, power.Says, $"lifts {lifts}{(power.For is null ? "" : $" for {power.For.Name}")}{price}", power.Cite, null, power.At);
+        return Told("Powers", power.Name, power.Says, $"lifts {lifts}{(power.For is null ? "" : $" for {power.For.Name}")}{(power.If is null ? "" : $" if {Words(power.If)}")}{price}", power.Cite, null, power.At);
     }
 
     private static ReadClause End(EndRule end) =>
-        Told("End of the game", end.Name, end.Says, Prose.And(((string?[])[end.Then, end.Winner is null ? null : $"winner: {end.Winner}"]).OfType<string>()), end.Cite, end.Choice, end.At, isCarriedOut: false);
+        Told("End of the game", end.Name, end.Says, EndInWords(end), end.Cite, end.Choice, end.At, isCarriedOut: false);
 
-    private static ReadClause Action(ActionFacts action)
+    // `if count(…) is at least 3: at once and winner: me`
+    private static string EndInWords(EndRule end)
     {
-        string steps = string.Join("; ", action.Steps.Select(Sentence));
+        string follows = Prose.And(((string?[])[end.Then, end.Winner is null ? null : $"winner: {end.Winner}"]).OfType<string>());
+        return end.If is null ? follows : $"if {Words(end.If)}{(follows.Length == 0 ? "" : $": {follows}")}";
+    }
+
+    private static ReadClause Action(Sheet sheet, ActionFacts action)
+    {
+        var text = (sheet.Tree.Find("actions")?.Value as OutlineMapping)?.Find(action.Action.Name)?.Value as OutlineMapping;
+        string choices = text?.Find("choose") is { } chosen ? $"choosing {ClauseParts.Words(chosen.Value)}; " : "";
+        string steps = choices + string.Join("; ", action.Steps.Select(Sentence));
         string meaning = action.Action.Phrase.InWords == action.Action.Name ? steps : $"{action.Action.Phrase.InWords}: {steps}";
         return Told("Actions", action.Action.Name, action.Says, meaning, action.Cite, null, action.Action.DeclaredAt!.Value, IsSimple(action.Steps));
     }

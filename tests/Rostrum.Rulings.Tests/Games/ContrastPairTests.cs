@@ -39,7 +39,7 @@ public sealed class ContrastPairTests
 
     [Fact]
     public void Every_near_position_has_its_other_half() =>
-        Assert.Empty(Names.Where(n => n.EndsWith("-near", StringComparison.Ordinal) && !Names.Contains(n[..^5])));
+        Assert.DoesNotContain(Names, n => n.EndsWith("-near", StringComparison.Ordinal) && !Names.Contains(n[..^5]));
 
     [Fact]
     public void Every_law_has_a_pair() => Assert.Equal(Sheet.Laws.Select(l => l.Name), Laws.Select(l => l.Law));

@@ -1,3 +1,4 @@
+using Rostrum.Sheets.Idioms;
 using Rostrum.Sheets.Model;
 using Rostrum.Testing;
 using Rostrum.Text;
@@ -63,6 +64,19 @@ public sealed class IdiomUseTests
         Assert.NotEmpty(what);
         Assert.Empty(loaded.Told);
         Assert.Equal(sentence, loaded.Sheet.Score[0].Bodies[0].Idiom!.Sentence);
+    }
+
+    [Theory]
+    [InlineData("idiom: twice\nreads: Twice.\npoints: 1\n", "ROS0212", "twice")]
+    [InlineData("idiom: other\nraeds: Other.\npoints: 1\n", "ROS0201", "raeds")]
+    [InlineData("idiom: other\nreads: Other.\nparameters: {of: {is: lok}}\npoints: 1\n", "ROS0201", "lok")]
+    public void A_slip_in_a_file_of_the_library_is_told(string second, string id, string words)
+    {
+        var problems = new DiagnosticBag();
+
+        IdiomLibrary.Read(GameFolder.InMemory("idioms", ("a.yaml", "idiom: twice\nreads: Twice.\npoints: 2\n"), ("b.yaml", second)), problems);
+
+        Assert.Contains(problems.InOrder(), p => (p.Id, p.At.Text, p.At.Source.Name) == (id, words, "b.yaml"));
     }
 
     [Fact]

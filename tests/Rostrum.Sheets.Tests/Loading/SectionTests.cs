@@ -1,5 +1,6 @@
 using Rostrum.Sheets.Loading;
 using Rostrum.Sheets.Model;
+using Rostrum.Testing;
 
 namespace Rostrum.Sheets.Tests.Loading;
 
@@ -177,6 +178,22 @@ public sealed class SectionTests
 
         Assert.Empty(loaded.Told);
         Assert.NotEmpty(loaded.Sheet.NotModelled);
+    }
+
+    [Theory]
+    [InlineData]
+    [InlineData("Climbing Chamber")]
+    [InlineData("guild marks")]
+    [InlineData("solo")]
+    [InlineData("solo", "Climbing Chamber")]
+    [InlineData("guild marks", "Climbing Chamber")]
+    public void The_demo_game_is_read_without_a_message(params string[] variants)
+    {
+        const string Folder = "games/kiln-night/";
+
+        Loaded loaded = Loaded.With(TestFiles.Read($"{Folder}sheet.yaml"), [("commissions.csv", TestFiles.Read($"{Folder}commissions.csv"))], variants);
+
+        Assert.Empty(loaded.Reading.Problems.Select(p => $"{p.Id} {p.At}: {p.Message}"));
     }
 
     [Fact]

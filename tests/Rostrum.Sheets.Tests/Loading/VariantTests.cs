@@ -67,6 +67,10 @@ public sealed class VariantTests
     }
 
     [Fact]
+    public void A_variant_that_comes_on_with_both_may_settle_their_collision() =>
+        Assert.Equal(2, Loaded.Of($"{Sheet}  settled: {{when: [long, hasty], numbers: {{m: 2}}}}\n", "long", "hasty").Sheet.Numbers[0].Amount);
+
+    [Fact]
     public void The_order_in_which_variants_are_asked_for_never_matters()
     {
         string[][] orders = [["long", "plain", "eager"], ["eager", "long", "plain"], ["plain", "eager", "long"]];

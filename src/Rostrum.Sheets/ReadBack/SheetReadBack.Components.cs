@@ -1,0 +1,119 @@
+using Rostrum.Sheets.Loading;
+using Rostrum.Sheets.Model;
+using Rostrum.Text;
+using Rostrum.Text.Outline;
+
+namespace Rostrum.Sheets.ReadBack;
+
+/// <content>What lies on the table: kinds, boards, places, marks, constants; and where the rules stand.</content>
+public static partial class SheetReadBack
+{
+    private static IEnumerable<ReadClause> Components(Sheet sheet)
+    {
+        if (sheet.MostPlayers is { } most)
+        {
+            string words = sheet.FewestPlayers == most ? $"For {Prose.Count(most, "player", "players")}." : $"For {sheet.FewestPlayers} to {most} players.";
+            yield return Plain("Components", "players", words, sheet.Tree.Find("players")?.Key.Span);
+        }
+
+        if (!sheet.SeatNames.IsEmpty)
+        {
+            yield return Plain("Components", "seats", $"The seats, clockwise: {string.Join(", ", sheet.SeatNames)}.", sheet.Tree.Find("seats")?.Key.Span);
+        }
+
+        foreach (NumberConstant number in sheet.Numbers)
+        {
+            yield return Plain("Components", number.Name, $"{Prose.Sentence(number.Name)} is {number.Amount}.", number.DeclaredAt);
+        }
+
+        foreach (KindFacts kind in sheet.Kinds)
+        {
+            yield return new ReadClause("Components", kind.Kind.Plural, KindInWords(sheet, kind), null, kind.Cite, ClauseStatus.Settled, null, kind.Kind.DeclaredAt);
+        }
+
+        foreach (BoardFacts board in sheet.Boards)
+        {
+            yield return new ReadClause("Places", board.Place.Name, BoardInWords(board), null, board.Cite, ClauseStatus.Settled, null, board.Place.DeclaredAt);
+        }
+
+        foreach (PlaceFacts place in sheet.Places)
+        {
+            yield return new ReadClause("Places", place.Place.Name, PlaceInWords(place), null, place.Cite, ClauseStatus.Settled, null, place.Place.DeclaredAt);
+        }
+    }
+
+    private static string KindInWords(Sheet sheet, KindFacts facts)
+    {
+        string count = facts.Supply.Total is { } total ? $"{total} {(total == 1 ? facts.Kind.Name : facts.Kind.Plural)}" : Prose.Sentence(facts.Kind.Plural);
+        string each = facts.Supply.EachPlayer ? " for each player" : "";
+        IEnumerable<string> parts = facts.Attributes.Where(a => !a.Values.IsEmpty).Select(a => $"{a.Attribute.Name} {Prose.Or(a.Values.Select(v => v.Name))}");
+        string like = string.Join("; ", parts.Concat(CountsInWords(sheet, facts.Kind)));
+        return like.Length == 0 ? $"{count}{each}." : $"{count}{each}: {like}.";
+    }
+
+    // `of each glaze bowl: 8, jug: 6`, as the sheet writes it.
+    private static IEnumerable<string> CountsInWords(Sheet sheet, Kind kind) =>
+        from entry in (sheet.Tree.Find("pieces")?.Value as OutlineMapping)?.Entries ?? []
+        where entry.Key.Span == kind.DeclaredAt && entry.Value is OutlineMapping
+        from count in ((OutlineMapping)entry.Value).Entries
+        where count.Key.Text.StartsWith("count of each ", StringComparison.Ordinal)
+        select $"{count.Key.Text["count ".Length..]} {ClauseParts.Words(count.Value)}";
+
+    private static string BoardInWords(BoardFacts board)
+    {
+        string whose = board.Place.EachPlayer ? "Each player has one" : "One for the table";
+        string lines = string.Join(", ", board.Families.Select(f => Labels(f, f.AreColumns ? board.Columns : board.Rows)));
+        string holds = board.MostInSpace is { } most ? $"; each {board.Noun.Name} holds {most}" : "";
+        string shape = board.Spaces.Length == board.Columns.Length * board.Rows.Length ? "" : $"; {Steps(board)}";
+        string touch = board.Neighbours switch
+        {
+            Touching.Corners => "; neighbours touch with corners",
+            Touching.SidesAndCorners => "; neighbours touch with sides or corners",
+            _ => "",
+        };
+        string stands = $"{(board.IsUpright ? ", upright" : "")}{(board.Wraps ? ", round and round" : "")}";
+        return $"{whose}{stands}: {Prose.Count(board.Spaces.Length, board.Noun.Name, board.Noun.Plural)}{(lines.Length == 0 ? "" : $" ({lines})")}{shape}{holds}{touch}.";
+    }
+
+    // `bays of 2, 3, 4, 5 and 6`: how many spaces each column of a drawn board has.
+    private static string Steps(BoardFacts board)
+    {
+        string columns = board.Families.FirstOrDefault(f => f.AreColumns)?.Plural ?? "columns";
+        return $"{columns} of {Prose.And(board.Columns.Select((_, i) => $"{board.Spaces.Count(s => s.Column == i)}"))}";
+    }
+
+    private static string Labels(LineFamily family, System.Collections.Immutable.ImmutableArray<string> labels) =>
+        labels.Length == 0 ? family.Plural : $"{family.Plural} {labels[0]} to {labels[^1]}";
+
+    private static string PlaceInWords(PlaceFacts place)
+    {
+        string form = place.Place.Form.ToString().ToLowerInvariant();
+        string slots = place.Slots > 0 ? $" of {Prose.Count(place.Slots, place.SlotNoun?.Name ?? "slot", place.SlotNoun?.Plural ?? "slots")}" : "";
+        string holds = place.Holds.IsEmpty ? "" : $" for {Prose.And(place.Holds.Select(h => h.Plural))}";
+        return $"{Prose.Sentence(Prose.A(form))}{slots}{holds}{(place.Place.EachPlayer ? ", one for each player" : "")}.";
+    }
+
+    private static IEnumerable<ReadClause> Marks(Sheet sheet) =>
+        from mark in sheet.Marks
+        let whose = mark.EachPlayer ? ", one for each player" : ""
+        let range = mark.Lowest is null ? Prose.Sentence(mark.Sort.InWords) : $"A number from {mark.Lowest}{(mark.Highest is null ? "" : $" to {mark.Highest}")}"
+        select Plain("Marks", mark.Name, $"{range}{whose}.", mark.DeclaredAt);
+
+    private static IEnumerable<ReadClause> Signs(Sheet sheet)
+    {
+        if (!sheet.Signs.IsEmpty)
+        {
+            yield return Plain("Drawings", "signs", $"In drawings {Prose.And(sheet.Signs.Select(s => $"{s.Sign} is {s.Stands.Name}"))}.", sheet.Tree.Find("signs")?.Key.Span);
+        }
+    }
+
+    private static IEnumerable<ReadClause> Sources(Sheet sheet) =>
+        from source in sheet.Sources
+        let pages = source.Pages is { } count ? $", {Prose.Count(count, "page", "pages")}" : ""
+        let printing = source.Printing is { } name ? $", {name} printing" : ""
+        let date = source.Date is { } day ? $", {day}" : ""
+        let rank = source.Rank is { } number ? $", rank {number}" : ""
+        select Plain("Sources", source.Name, $"{Prose.Sentence(source.Title)}{printing}{date}{pages}{rank}.", source.DeclaredAt);
+
+    private static ReadClause Plain(string section, string name, string says, SourceSpan? at) => new(section, name, says, null, null, ClauseStatus.Settled, null, at);
+}
