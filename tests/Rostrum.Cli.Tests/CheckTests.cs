@@ -119,6 +119,15 @@ public class CheckTests
     }
 
     [Fact]
+    public void Position_that_is_no_text_is_told_among_the_others()
+    {
+        using var game = new TempGame(("sheet.yaml", TempGame.ScoringOnly), ("positions/few.yaml", ""));
+        File.WriteAllBytes(game.PathOf("positions/few.yaml"), [0xFF, 0xFE, 0x80]);
+
+        Assert.Contains("'positions/few.yaml' is not a text in UTF-8.", Told.By("check", game.Folder).Output);
+    }
+
+    [Fact]
     public void Wrong_number_in_the_lesson_is_a_finding()
     {
         using var game = TempGame.OfKilnNight();

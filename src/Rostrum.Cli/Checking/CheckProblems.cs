@@ -2,11 +2,11 @@ using Rostrum.Text;
 
 namespace Rostrum.Cli.Checking;
 
-/// <summary>Messages about files of a game that cannot be read (ROS0609), and about where a problem comes up.</summary>
+/// <summary>Messages about files of a game that cannot be read (ROS0815), and about where a problem comes up.</summary>
 internal static class CheckProblems
 {
     public static Diagnostic UnreadablePosition(string file, FolderRefusal refusal) => new(
-        "ROS0609",
+        "ROS0815",
         Severity.Error,
         new SourceText(file, "").Whole,
         refusal == FolderRefusal.TooLarge ? $"'{file}' is larger than 4 MB." : $"'{file}' is not a text in UTF-8.",

@@ -52,7 +52,7 @@ public sealed class RulingTests
     {
         Ruling.Illegal illegal = Assert.IsType<Ruling.Illegal>(Ruling.On(Game.Kiln("E1"), "burn to swap C2 and C3").Ruling);
 
-        Assert.Equal("afterwards C3 is not well stood: C2 shows an iron lamp", Assert.Single(illegal.Breaches).Because);
+        Assert.Equal("afterwards C3 is not standing lawfully: C2 shows an iron lamp", Assert.Single(illegal.Breaches).Because);
     }
 
     [Fact]
