@@ -14,8 +14,6 @@ internal sealed partial class Binder
             {
                 case Word word:
                     return BindWordCall(word, call);
-                case ParameterName { Stands: Word word }:
-                    return BindWordCall(word, call);
                 case OperationName { Operation: { Form: OperationForm.Function } operation }:
                     return BindOperation(operation, call);
             }
@@ -119,8 +117,7 @@ internal sealed partial class Binder
 
     private Term.Joining? BindJoining(Part part, Sort element)
     {
-        Word? word = (part.Value as Syntax.Name)?.Senses
-            .Select(s => s.Symbol is ParameterName { Stands: Word stands } ? stands : s.Symbol as Word).FirstOrDefault(w => w is not null);
+        Word? word = (part.Value as Syntax.Name)?.Senses.Select(s => s.Symbol).OfType<Word>().FirstOrDefault();
         bool fits = word is { Subjects.Length: 2 } && word.Subjects.All(s => element.Fits(s.Sort)) && declared.MeaningOf(word) is { } meaning && meaning.Sort.Fits(Sort.Truth);
         if (!fits)
         {

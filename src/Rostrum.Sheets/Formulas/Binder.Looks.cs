@@ -37,7 +37,7 @@ internal sealed partial class Binder
 
     // A parameter of an idiom is told in the words of the clause that uses it.
     private static string InWords(Syntax.Name part) =>
-        part.Senses.Select(s => s.Symbol).OfType<ParameterName>().Select(p => p.Stands).OfType<Look>().FirstOrDefault()?.Words ?? part.Words;
+        part.Senses.Select(s => s.Symbol).OfType<LookName>().FirstOrDefault()?.Look.Words ?? part.Words;
 
     private Term BindPartOf(Syntax.PartOf part)
     {
@@ -90,8 +90,6 @@ internal sealed partial class Binder
         {
             case Syntax.Looks looks:
                 return BindLook(looks);
-            case Syntax.Name name when name.Senses.Any(s => s.Symbol is ParameterName { Stands: Look }):
-                return (Look)((ParameterName)name.Senses.First(s => s.Symbol is ParameterName { Stands: Look }).Symbol).Stands;
             case Syntax.Name name:
                 return BindLook(new Syntax.Looks(Owner.None, [name], name.Span));
             case Syntax.Number when Numeral(syntax) is { } numeral:
@@ -126,8 +124,8 @@ internal sealed partial class Binder
         {
             switch (symbol)
             {
-                case ParameterName { Stands: Look look }:
-                    Merge(look);
+                case LookName parameter:
+                    Merge(parameter.Look);
                     return true;
                 case Kind kind:
                     _kind = kind;

@@ -28,9 +28,8 @@ internal sealed partial class Binder
     private Term? BindSymbol(NameSense sense, Syntax.Name name) => sense.Symbol switch
     {
         LetterName letter => BindLetter(letter, name),
-        ParameterName { Stands: Term term } => term with { Origin = term.Origin },
-        ParameterName { Stands: Look look } => new Term.LookOf(look, From(name)),
-        ParameterName { Stands: Named inner } => BindSymbol(sense with { Symbol = inner }, name),
+        TermName parameter => parameter.Term,
+        LookName parameter => new Term.LookOf(parameter.Look, From(name)),
         NumberConstant number => new Term.Constant(number, From(name)),
         Card card => new Term.CardNamed(card, From(name)),
         SpaceName space => new Term.SpaceNamed(space, space.Board.EachPlayer ? new Term.Me(From(name)) : null, From(name)),
@@ -110,8 +109,7 @@ internal sealed partial class Binder
         Term argument = Bind(of.Argument);
         foreach (NameSense sense in of.Noun.Senses)
         {
-            Named symbol = sense.Symbol is ParameterName { Stands: Named inner } ? inner : sense.Symbol;
-            if (ApplyNoun(symbol, sense.IsPlural, of, argument) is { } term)
+            if (ApplyNoun(sense.Symbol, sense.IsPlural, of, argument) is { } term)
             {
                 return term;
             }
@@ -241,7 +239,6 @@ internal sealed partial class Binder
     private static Sort WantedBy(Named symbol) => symbol switch
     {
         OperationName { Operation: var operation } => operation.Parameters[0].Sort,
-        ParameterName { Stands: Named inner } => WantedBy(inner),
         LineFamily or StepName => Sort.Space,
         Model.Attribute attribute => Sort.ThingOf(attribute.Kind),
         Column column => Sort.ThingOf(column.Kind),

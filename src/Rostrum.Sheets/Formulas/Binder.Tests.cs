@@ -103,7 +103,7 @@ internal sealed partial class Binder
     private static bool IsLookSyntax(Syntax syntax) => syntax switch
     {
         Syntax.Looks => true,
-        Syntax.Name name => name.Senses.Any(s => s.Symbol is Kind or AttributeValue or Card or AdjectiveName or Word { Subjects.Length: 1 } or ParameterName { Stands: Look }),
+        Syntax.Name name => name.Senses.Any(s => s.Symbol is Kind or AttributeValue or Card or AdjectiveName or Word { Subjects.Length: 1 } or LookName),
         _ => false,
     };
 
@@ -162,7 +162,7 @@ internal sealed partial class Binder
         _ => false,
     };
 
-    private static bool IsTraitName(Syntax.Name name, Sort subject) => name.Senses.Any(s => Meant(s.Symbol) switch
+    private static bool IsTraitName(Syntax.Name name, Sort subject) => name.Senses.Any(s => s.Symbol switch
     {
         AdjectiveName => subject.Kind is SortKind.Space or SortKind.Slot or SortKind.Line or SortKind.Place or SortKind.Set or SortKind.List or SortKind.Thing or SortKind.Any,
         Word { Subjects.Length: 1 } word => subject.Fits(word.Subjects[0].Sort),
@@ -171,16 +171,13 @@ internal sealed partial class Binder
         _ => false,
     });
 
-    // A parameter of an idiom stands for the name that the clause gave.
-    private static Named Meant(Named symbol) => symbol is ParameterName { Stands: Named inner } ? inner : symbol;
-
     private Term BindTraits(Syntax.Test test, Term subject, Syntax choice)
     {
         ImmutableArray<Syntax.Name> parts = choice is Syntax.Looks looks ? looks.Parts : [(Syntax.Name)choice];
         var truths = ImmutableArray.CreateBuilder<Term?>();
         foreach (Syntax.Name part in parts)
         {
-            Named symbol = part.Senses.Select(s => Meant(s.Symbol)).First(s => s is AdjectiveName or Word { Subjects.Length: 1 } or SpaceNoun or SlotNoun);
+            Named symbol = part.Senses.Select(s => s.Symbol).First(s => s is AdjectiveName or Word { Subjects.Length: 1 } or SpaceNoun or SlotNoun);
             if (symbol is Word word)
             {
                 truths.Add(Truthful(Call(word, [subject], part), part));
@@ -209,7 +206,7 @@ internal sealed partial class Binder
     private static bool TellsThing(Syntax choice) => choice switch
     {
         Syntax.Looks => true,
-        Syntax.Name name => name.Senses.Any(s => s.Symbol is Kind or AttributeValue or Card or ParameterName { Stands: Look }),
+        Syntax.Name name => name.Senses.Any(s => s.Symbol is Kind or AttributeValue or Card or LookName),
         _ => false,
     };
 

@@ -13,7 +13,7 @@ internal sealed partial class FormulaParser
 
     private static bool IsLook(Named symbol) =>
         symbol is Kind or AttributeValue or Card or SpaceNoun or SlotNoun or AdjectiveName or Word { Subjects.Length: 1 }
-            or Mark { Sort.Kind: SortKind.Truth } or ParameterName { Stands: Model.Look };
+            or Mark { Sort.Kind: SortKind.Truth } or LookName;
 
     // The face at the end of a step belongs to the step.
     private bool LookGoesOnAt(int at)

@@ -11,7 +11,7 @@ internal sealed partial class FormulaParser
         int first = _at;
         (int length, ImmutableArray<NameSense> senses) = _names.Match(_tokens, _at);
         int after = _at + length;
-        if (_tokens[after].Is("(") && senses.Any(s => s.Symbol is OperationName { Operation.Form: OperationForm.Function } or Word or ParameterName { Stands: Word }))
+        if (_tokens[after].Is("(") && senses.Any(s => s.Symbol is OperationName { Operation.Form: OperationForm.Function } or Word))
         {
             _at = after;
             return ReadCall(new Syntax.Name(WordsFrom(first), senses, SpanFrom(first)));
@@ -79,7 +79,7 @@ internal sealed partial class FormulaParser
     {
         int first = _at;
         int after = _at + length;
-        bool hasLabel = senses.Any(s => IsFamily(s.Symbol)) && after + 1 < _tokens.Length && _tokens[after + 1].Is("of")
+        bool hasLabel = senses.Any(s => s.Symbol is LineFamily) && after + 1 < _tokens.Length && _tokens[after + 1].Is("of")
             && _tokens[after].Kind is TokenKind.Word or TokenKind.Number;
         int ofAt = hasLabel ? after + 1 : after;
         if (!_tokens[ofAt].Is("of"))
@@ -99,11 +99,9 @@ internal sealed partial class FormulaParser
         return new Syntax.Of(noun, label, argument, noun.Span.To(argument.Span));
     }
 
-    private static bool IsFamily(Named symbol) => symbol is LineFamily or ParameterName { Stands: LineFamily };
-
     private static bool IsNoun(Named symbol) =>
-        IsFamily(symbol) || symbol is OperationName { Operation.Form: OperationForm.Noun } or StepName or Model.Attribute or Column or Table or Mark
-            or Place { EachPlayer: true } or Word { Subjects.Length: 1 } or ParameterName { Stands: Table or Word or Column or Model.Attribute };
+        symbol is LineFamily or OperationName { Operation.Form: OperationForm.Noun } or StepName or Model.Attribute or Column or Table or Mark
+            or Place { EachPlayer: true } or Word { Subjects.Length: 1 };
 
     private Syntax ReadCall(Syntax.Name function)
     {

@@ -62,11 +62,18 @@ internal sealed class LetterName(string name, Rostrum.Text.SourceSpan? at) : Nam
     public override string Role => "a letter";
 }
 
-/// <summary>A parameter of an idiom that stands for a ready term, look, table, family or word.</summary>
-internal sealed class ParameterName(string name, object stands) : Named(name, null)
+/// <summary>A parameter of an idiom that stands for a ready term.</summary>
+internal sealed class TermName(string name, Term term) : Named(name, null)
 {
-    /// <summary>A <see cref="Term"/>, <see cref="Look"/>, or a <see cref="Named"/> symbol.</summary>
-    public object Stands { get; } = stands;
+    public Term Term { get; } = term;
+
+    public override string Role => "a parameter";
+}
+
+/// <summary>A parameter of an idiom that stands for a look.</summary>
+internal sealed class LookName(string name, Look look) : Named(name, null)
+{
+    public Look Look { get; } = look;
 
     public override string Role => "a parameter";
 }

@@ -72,7 +72,7 @@ internal sealed class IdiomArgumentReader(LoadContext context, Idiom idiom, Outl
         {
             Origin origin = Origin.Of(clause.Span);
             var term = new Term.PlaceOf(board, board.EachPlayer ? new Term.Me(origin) : null, origin);
-            return new IdiomArgument(parameter, term, board.EachPlayer ? $"your {board.Name}" : $"the {board.Name}", board.Name, null);
+            return new IdiomArgument(parameter, new TermName(parameter.As, term), board.EachPlayer ? $"your {board.Name}" : $"the {board.Name}", board.Name, null);
         }
 
         context.Problems.Add(SheetProblems.IdiomLacks(clause.Span.Part(0, 0), idiom.Name, parameter.Name, Wanted(parameter.Form)));
@@ -84,7 +84,7 @@ internal sealed class IdiomArgumentReader(LoadContext context, Idiom idiom, Outl
         Term term = context.Formulas(new Scope()).Value(node, Sort.Number, owner);
         long? plain = node is OutlineScalar scalar ? OutlineAsk.NumberIn(scalar.Text) : null;
         string words = node is OutlineScalar text ? OutlineAsk.Fold(text.Text) : "so many";
-        return new IdiomArgument(parameter, term, words, words, plain);
+        return new IdiomArgument(parameter, new TermName(parameter.As, term), words, words, plain);
     }
 
     private IdiomArgument? LookOf(IdiomParameter parameter, OutlineScalar words)
@@ -96,7 +96,7 @@ internal sealed class IdiomArgumentReader(LoadContext context, Idiom idiom, Outl
         }
 
         (string singular, string plural) = LookWords.Of(look);
-        return new IdiomArgument(parameter, look with { Words = singular }, singular, plural, null);
+        return new IdiomArgument(parameter, new LookName(parameter.As, look with { Words = singular }), singular, plural, null);
     }
 
     private IdiomArgument? PlaceOf(IdiomParameter parameter, OutlineScalar words)
@@ -110,7 +110,7 @@ internal sealed class IdiomArgumentReader(LoadContext context, Idiom idiom, Outl
         }
 
         said = said.StartsWith("my ", StringComparison.Ordinal) ? $"your {said[3..]}" : said;
-        return term is Term.NotYet ? null : new IdiomArgument(parameter, term, said, said, null);
+        return term is Term.NotYet ? null : new IdiomArgument(parameter, new TermName(parameter.As, term), said, said, null);
     }
 
     private IdiomArgument? Symbol(IdiomParameter parameter, OutlineScalar words)

@@ -78,10 +78,10 @@ internal static class IdiomExpander
         Vocabulary names = KernelNames.Fresh();
         foreach (IdiomArgument argument in arguments)
         {
-            names.Add(argument.Parameter.As, new ParameterName(argument.Parameter.As, argument.Stands));
+            names.Add(argument.Parameter.As, argument.Symbol);
             if (argument.Parameter.Plural is { } plural)
             {
-                names.Add(plural, new ParameterName(plural, argument.Stands), isPlural: true);
+                names.Add(plural, argument.Symbol, isPlural: true);
             }
         }
 
