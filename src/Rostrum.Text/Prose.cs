@@ -6,6 +6,12 @@ public static class Prose
     private static readonly string[] Words =
         ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
 
+    /// <summary>The words between blanks and line ends.</summary>
+    public static string[] WordsOf(string text) => text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
+
+    /// <summary>All blanks and line ends as one blank.</summary>
+    public static string Fold(string text) => string.Join(' ', WordsOf(text));
+
     /// <summary>Joins as English does: <c>a</c>, <c>a and b</c>, <c>a, b and c</c>.</summary>
     public static string And(IEnumerable<string> parts) => Join(parts, "and");
 

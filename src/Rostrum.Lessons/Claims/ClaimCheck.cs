@@ -171,5 +171,5 @@ public sealed class ClaimCheck(Game game)
 
     private static string InWords(long number) => number < 0 ? $"minus {-number}" : $"{number}";
 
-    private static string OneLine(string words) => string.Join(' ', words.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)).TrimEnd('.', ',').ToLowerInvariant();
+    private static string OneLine(string words) => Prose.Fold(words).TrimEnd('.', ',').ToLowerInvariant();
 }

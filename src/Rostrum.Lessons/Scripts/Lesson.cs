@@ -26,7 +26,7 @@ public sealed record Lesson(SourceText Source, string Title, string Presenter, s
 public sealed record LessonTopic(string Title, SourceSpan At, ImmutableArray<LessonBlock> Blocks)
 {
     /// <summary>How many words are spoken: headings, captions and codes left out.</summary>
-    public int Words => Blocks.SelectMany(b => b.Runs).Sum(r => r.Words.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Length);
+    public int Words => Blocks.SelectMany(b => b.Runs).Sum(r => Prose.WordsOf(r.Words).Length);
 }
 
 /// <summary>A piece of a topic.</summary>

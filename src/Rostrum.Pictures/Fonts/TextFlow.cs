@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Rostrum.Text;
 
 namespace Rostrum.Pictures;
 
@@ -14,7 +15,7 @@ public static class TextFlow
     {
         List<string> lines = [];
         string line = "";
-        foreach (string word in text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))
+        foreach (string word in Prose.WordsOf(text))
         {
             string longer = line.Length == 0 ? word : line + " " + word;
             if (line.Length > 0 && ShippedFonts.Width(longer, size, weight) > width)

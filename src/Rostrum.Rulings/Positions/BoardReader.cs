@@ -82,7 +82,7 @@ internal sealed class BoardReader(PositionReading reading, int index, int? seat)
         Array.Fill(_stacks, Stack.Empty);
         foreach (OutlineEntry entry in spaces.Entries)
         {
-            string name = WordCutter.Fold(entry.Key.Text);
+            string name = Prose.Fold(entry.Key.Text);
             if (_board.Spaces.FirstOrDefault(s => s.Name.Name == name) is not { } space)
             {
                 reading.Problems.Add(PositionProblems.UnknownSpace(WordCutter.WordsOf(entry.Key), name, Told, [.. _board.Spaces.Select(s => s.Name.Name)]));

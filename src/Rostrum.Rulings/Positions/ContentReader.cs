@@ -19,7 +19,7 @@ internal static class ContentReader
         {
             case OutlineSequence list:
                 return List(reading, list, spot);
-            case OutlineScalar { Style: not (OutlineStyle.Lines or OutlineStyle.Prose) } text when WordCutter.Fold(text.Text) is { Length: > 0 } words:
+            case OutlineScalar { Style: not (OutlineStyle.Lines or OutlineStyle.Prose) } text when Prose.Fold(text.Text) is { Length: > 0 } words:
                 return words == NotGiven || words == "not given" ? Stack.NotGiven : Of(Things(reading, text, spot));
             default:
                 reading.Problems.Add(PositionProblems.WantedContent(node.Span, spot.Told));
@@ -35,7 +35,7 @@ internal static class ContentReader
         foreach (OutlineNode item in list.Items)
         {
             IReadOnlyCollection<Thing>? found = null;
-            if (item is OutlineScalar { Style: not (OutlineStyle.Lines or OutlineStyle.Prose) } text && WordCutter.Fold(text.Text) is not ("" or NotGiven))
+            if (item is OutlineScalar { Style: not (OutlineStyle.Lines or OutlineStyle.Prose) } text && Prose.Fold(text.Text) is not ("" or NotGiven))
             {
                 found = Things(reading, text, spot);
             }
@@ -55,7 +55,7 @@ internal static class ContentReader
 
     private static Thing[]? Things(PositionReading reading, OutlineScalar text, ThingSpot spot)
     {
-        if (WordCutter.Fold(text.Text) == Nothing)
+        if (Prose.Fold(text.Text) == Nothing)
         {
             return [];
         }

@@ -58,7 +58,7 @@ internal sealed class ExpectationReader(DiagnosticBag problems)
             return null;
         }
 
-        return new Expectation.Tally(Subject(entry), points, entry.Key.Span, value.Span, Prose(entry, "because"), Prose(entry, "cite"));
+        return new Expectation.Tally(Subject(entry), points, entry.Key.Span, value.Span, ProseIn(entry, "because"), ProseIn(entry, "cite"));
     }
 
     private ExpectedPoints? Points(OutlineNode value)
@@ -69,7 +69,7 @@ internal sealed class ExpectationReader(DiagnosticBag problems)
             return points.Length == readings.Entries.Length ? new ExpectedPoints.ByReading([.. points]) : null;
         }
 
-        string words = value is OutlineScalar text ? WordCutter.Fold(text.Text) : "";
+        string words = value is OutlineScalar text ? Prose.Fold(text.Text) : "";
         if (words == "unsettled")
         {
             return new ExpectedPoints.Unsettled();
@@ -88,7 +88,7 @@ internal sealed class ExpectationReader(DiagnosticBag problems)
 
     private long? Number(OutlineNode value)
     {
-        long? number = value is OutlineScalar text ? NumberIn(WordCutter.Fold(text.Text)) : null;
+        long? number = value is OutlineScalar text ? NumberIn(Prose.Fold(text.Text)) : null;
         if (number is null)
         {
             problems.Add(PositionProblems.ExpectationShape(value.Span, "how many points are expected", "{is: 5, because: two runs}"));
@@ -117,7 +117,7 @@ internal sealed class ExpectationReader(DiagnosticBag problems)
             return null;
         }
 
-        string word = value is OutlineScalar text ? WordCutter.Fold(text.Text) : "";
+        string word = value is OutlineScalar text ? Prose.Fold(text.Text) : "";
         if (Enum.TryParse(word, ignoreCase: true, out ExpectedVerdict verdict) && word.All(char.IsLetter) && word.Length > 0)
         {
             return RuleOf(entry, verdict, [], value.Span);
@@ -130,7 +130,7 @@ internal sealed class ExpectationReader(DiagnosticBag problems)
     }
 
     private static Expectation.Rule RuleOf(OutlineEntry entry, ExpectedVerdict verdict, ImmutableArray<ExpectedLaw> laws, SourceSpan at) =>
-        new(Subject(entry), verdict, laws, entry.Key.Span, at, Prose(entry, "because"), Prose(entry, "cite"));
+        new(Subject(entry), verdict, laws, entry.Key.Span, at, ProseIn(entry, "because"), ProseIn(entry, "cite"));
 
     private ImmutableArray<ExpectedLaw> Laws(OutlineNode node)
     {
@@ -138,9 +138,9 @@ internal sealed class ExpectationReader(DiagnosticBag problems)
         var laws = ImmutableArray.CreateBuilder<ExpectedLaw>();
         foreach (OutlineNode item in items)
         {
-            if (item is OutlineScalar text && WordCutter.Fold(text.Text).Length > 0)
+            if (item is OutlineScalar text && Prose.Fold(text.Text).Length > 0)
             {
-                laws.Add(new ExpectedLaw(WordCutter.Fold(text.Text), WordCutter.WordsOf(text)));
+                laws.Add(new ExpectedLaw(Prose.Fold(text.Text), WordCutter.WordsOf(text)));
             }
             else
             {
@@ -172,8 +172,8 @@ internal sealed class ExpectationReader(DiagnosticBag problems)
         return mapping.Find(key)?.Value;
     }
 
-    private static string Subject(OutlineEntry entry) => WordCutter.Fold(entry.Key.Text);
+    private static string Subject(OutlineEntry entry) => Prose.Fold(entry.Key.Text);
 
-    private static string? Prose(OutlineEntry entry, string key) =>
-        entry.Value is OutlineMapping mapping && mapping.Find(key)?.Value is OutlineScalar text ? WordCutter.Fold(text.Text) : null;
+    private static string? ProseIn(OutlineEntry entry, string key) =>
+        entry.Value is OutlineMapping mapping && mapping.Find(key)?.Value is OutlineScalar text ? Prose.Fold(text.Text) : null;
 }

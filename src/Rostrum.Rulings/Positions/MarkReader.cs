@@ -1,5 +1,6 @@
 using System.Globalization;
 using Rostrum.Sheets.Model;
+using Rostrum.Text;
 using Rostrum.Text.Outline;
 
 namespace Rostrum.Rulings.Positions;
@@ -10,7 +11,7 @@ internal static class MarkReader
     /// <summary>The value as <see cref="Position.Marks"/> keeps it; null where it is not given or (with a message) cannot be read.</summary>
     public static long? Read(PositionReading reading, Mark mark, OutlineNode node)
     {
-        string text = node is OutlineScalar scalar ? WordCutter.Fold(scalar.Text) : "";
+        string text = node is OutlineScalar scalar ? Prose.Fold(scalar.Text) : "";
         if (text is ContentReader.NotGiven or "not given")
         {
             return null;

@@ -16,7 +16,7 @@ internal sealed class PlacesReader(PositionReading reading, PositionDraft draft,
     /// <summary>Reads one entry: the name of a board, a place or a mark and what it holds.</summary>
     public void Read(OutlineEntry entry)
     {
-        string name = WordCutter.Fold(entry.Key.Text);
+        string name = Prose.Fold(entry.Key.Text);
         SourceSpan at = WordCutter.WordsOf(entry.Key);
         Sheet sheet = reading.Sheet;
         if (Index(sheet.Boards, b => b.Place.Name, name) is { } board)

@@ -60,7 +60,7 @@ public sealed partial record PositionFile
     private IEnumerable<(string Board, SourceSpan Text)> Drawings() =>
         Tree.Entries.Concat(Tree.Entries.Select(e => e.Value).OfType<Text.Outline.OutlineMapping>().SelectMany(m => m.Entries))
             .Where(e => e.Value is Text.Outline.OutlineScalar)
-            .Select(e => (WordCutter.Fold(e.Key.Text), e.Value.Span));
+            .Select(e => (Prose.Fold(e.Key.Text), e.Value.Span));
 
     private TextEdit CellEdit(SourceSpan at, string cell)
     {

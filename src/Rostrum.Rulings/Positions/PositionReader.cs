@@ -35,7 +35,7 @@ public static class PositionReader
             tree,
             about.HasErrors ? null : position,
             tree.Find("expect") is { } expect ? new ExpectationReader(problems).Read(expect.Value) : [],
-            tree.Find("says")?.Value is OutlineScalar says ? WordCutter.Fold(says.Text) : null,
+            tree.Find("says")?.Value is OutlineScalar says ? Prose.Fold(says.Text) : null,
             Variants(tree, problems))
         {
             Spots = reading.Spots.ToImmutableDictionary(),
@@ -100,7 +100,7 @@ public static class PositionReader
             problems.Add(PositionProblems.WantedEntries(item.Span, "a list of variants", "variants: [Climbing Chamber]"));
         }
 
-        return [.. items.OfType<OutlineScalar>().Select(i => WordCutter.Fold(i.Text)).Where(n => n.Length > 0)];
+        return [.. items.OfType<OutlineScalar>().Select(i => Prose.Fold(i.Text)).Where(n => n.Length > 0)];
     }
 
     private static string NameOf(SourceText file)

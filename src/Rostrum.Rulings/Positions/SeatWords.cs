@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Rostrum.Sheets.Model;
+using Rostrum.Text;
 
 namespace Rostrum.Rulings.Positions;
 
@@ -28,7 +29,7 @@ internal sealed class SeatWords(Sheet sheet)
     /// <summary>The 1-based number of the seat that some words name, or null where they name none; it may be beyond <see cref="Most"/>.</summary>
     public int? NumberOf(string words)
     {
-        string folded = WordCutter.Fold(words);
+        string folded = Prose.Fold(words);
         for (int i = 0; i < Names.Length; i++)
         {
             if (string.Equals(Names[i], folded, StringComparison.OrdinalIgnoreCase))

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Rostrum.Sheets.Model;
+using Rostrum.Text;
 
 namespace Rostrum.Rulings.Positions;
 
@@ -47,7 +48,7 @@ internal sealed class ThingLexicon
 
     private void Add(Named symbol, params string[] names)
     {
-        foreach (string name in names.Select(WordCutter.Fold).Where(n => n.Length > 0).Distinct(StringComparer.OrdinalIgnoreCase))
+        foreach (string name in names.Select(Prose.Fold).Where(n => n.Length > 0).Distinct(StringComparer.OrdinalIgnoreCase))
         {
             if (!_names.TryGetValue(name, out List<Named>? senses))
             {

@@ -31,9 +31,6 @@ internal static class WordCutter
         return words.ToImmutable();
     }
 
-    /// <summary>All blanks and line ends as one blank.</summary>
-    public static string Fold(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
-
     /// <summary>The place of the words themselves, quotes left out.</summary>
     public static SourceSpan WordsOf(OutlineScalar text) => text.Style == OutlineStyle.Quoted ? text.SpanOf(0, text.Text.Length) : text.Span;
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Rostrum.Sheets.Model;
+using Rostrum.Text;
 
 namespace Rostrum.Rulings.Verdicts;
 
@@ -11,12 +12,9 @@ internal sealed record PhraseMatch(ActionFacts Action, ImmutableDictionary<strin
     /// <summary>Every way to read the words as an action of the sheet; the shortest gaps first.</summary>
     public static IEnumerable<PhraseMatch> All(Sheet sheet, string words)
     {
-        string[] tokens = Cut(words);
+        string[] tokens = Prose.WordsOf(words);
         return sheet.Actions.SelectMany(a => Fit(a.Action.Phrase.Parts, 0, tokens, 0, ImmutableDictionary<string, string>.Empty).Select(g => new PhraseMatch(a, g)));
     }
-
-    /// <summary>The words, blanks folded.</summary>
-    public static string[] Cut(string words) => words.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
 
     private static IEnumerable<ImmutableDictionary<string, string>> Fit(ImmutableArray<PhrasePart> parts, int part, string[] tokens, int at, ImmutableDictionary<string, string> gaps)
     {
@@ -27,7 +25,7 @@ internal sealed record PhraseMatch(ActionFacts Action, ImmutableDictionary<strin
 
         if (!parts[part].IsGap)
         {
-            string[] fixedWords = Cut(parts[part].Words);
+            string[] fixedWords = Prose.WordsOf(parts[part].Words);
             bool stands = at + fixedWords.Length <= tokens.Length && fixedWords.Zip(tokens.Skip(at)).All(p => string.Equals(p.First, p.Second, StringComparison.OrdinalIgnoreCase));
             return stands ? Fit(parts, part + 1, tokens, at + fixedWords.Length, gaps) : [];
         }

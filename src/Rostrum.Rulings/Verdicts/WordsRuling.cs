@@ -16,7 +16,7 @@ internal static class WordsRuling
     {
         SourceSpan at = new SourceText("question", words).Whole;
         var problems = new DiagnosticBag();
-        Ruling? ruling = PhraseMatch.Cut(words).Length == 0 ? Nothing(at, problems) : Understand(position, words, at, problems);
+        Ruling? ruling = Prose.WordsOf(words).Length == 0 ? Nothing(at, problems) : Understand(position, words, at, problems);
         return new RulingAnswer(ruling, problems.InOrder());
     }
 
@@ -50,8 +50,8 @@ internal static class WordsRuling
     // Words that begin like an action, or nearly so, were meant as one.
     private static Diagnostic? Misspelt(Sheet sheet, string words, SourceSpan at)
     {
-        string first = PhraseMatch.Cut(words)[0].ToLowerInvariant();
-        var phrases = sheet.Actions.Select(a => a.Action.Phrase).Where(p => !p.Parts.IsEmpty && !p.Parts[0].IsGap).ToLookup(p => PhraseMatch.Cut(p.Parts[0].Words)[0].ToLowerInvariant());
+        string first = Prose.WordsOf(words)[0].ToLowerInvariant();
+        var phrases = sheet.Actions.Select(a => a.Action.Phrase).Where(p => !p.Parts.IsEmpty && !p.Parts[0].IsGap).ToLookup(p => Prose.WordsOf(p.Parts[0].Words)[0].ToLowerInvariant());
         string? near = NearSpelling.Find(first, phrases.Select(p => p.Key));
         return near is null || sheet.Names.Find(first).Length > 0 ? null : RulingProblems.NoSuchAction(at, words, phrases[near].First());
     }

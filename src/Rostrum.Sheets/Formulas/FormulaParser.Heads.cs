@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Rostrum.Sheets.Model;
 using Rostrum.Sheets.Steps;
+using Rostrum.Text;
 
 namespace Rostrum.Sheets.Formulas;
 
@@ -20,7 +21,7 @@ internal sealed partial class FormulaParser
     private StepSyntax? ReadHead(IReadOnlyList<ActionName> actions)
     {
         (string words, StepKind kind) = StepWords.Heads.FirstOrDefault(h => WordsAhead(h.Words));
-        if (words is not null && !_tokens[_at + Vocabulary.Split(words).Length].Is("does"))
+        if (words is not null && !_tokens[_at + Prose.WordsOf(words).Length].Is("does"))
         {
             TakeWords(words);
             return ReadHeadOf(words, kind);
@@ -146,7 +147,7 @@ internal sealed partial class FormulaParser
             foreach (ActionPhrase phrase in (ActionPhrase[])[action.Phrase, PhraseReader.OfName(action.Name)])
             {
                 string? lead = phrase.Parts is [{ IsGap: false } first, ..] ? first.Words : null;
-                if (lead is not null && WordsAhead(lead) && Vocabulary.Split(lead).Length is var length && length > (best?.Length ?? 0))
+                if (lead is not null && WordsAhead(lead) && Prose.WordsOf(lead).Length is var length && length > (best?.Length ?? 0))
                 {
                     best = (phrase, action, length);
                 }

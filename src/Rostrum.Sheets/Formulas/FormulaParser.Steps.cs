@@ -22,7 +22,7 @@ internal sealed partial class FormulaParser
     {
         (ActionPhrase Phrase, ActionName Action, int Length)? call = CallAhead(actions);
         (string words, StepKind kind) = StepWords.Verbs.FirstOrDefault(v => WordsAhead(v.Words));
-        if (call is { } found && (words is null || found.Length > Vocabulary.Split(words).Length))
+        if (call is { } found && (words is null || found.Length > Prose.WordsOf(words).Length))
         {
             return ReadCallStep(found.Action, found.Phrase);
         }

@@ -154,7 +154,7 @@ internal sealed partial class FormulaParser
 
     private bool TakeWords(string words)
     {
-        string[] parts = Vocabulary.Split(words);
+        string[] parts = Prose.WordsOf(words);
         for (int i = 0; i < parts.Length; i++)
         {
             if (_at + i >= _tokens.Length || !_tokens[_at + i].Is(parts[i]))

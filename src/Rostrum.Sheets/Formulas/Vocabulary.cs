@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Rostrum.Sheets.Model;
+using Rostrum.Text;
 
 namespace Rostrum.Sheets.Formulas;
 
@@ -33,7 +34,7 @@ public sealed class Vocabulary
     /// <param name="isPlural">True for the plural form.</param>
     public void Add(string words, Named symbol, bool isPlural = false)
     {
-        string[] parts = Split(words);
+        string[] parts = Prose.WordsOf(words);
         if (parts.Length == 0)
         {
             return;
@@ -55,7 +56,7 @@ public sealed class Vocabulary
     /// <summary>What the exact words name; empty where nothing.</summary>
     public ImmutableArray<NameSense> Find(string words)
     {
-        string[] parts = Split(words);
+        string[] parts = Prose.WordsOf(words);
         return parts.Length == 0 ? [] : FindExact(parts);
     }
 
@@ -99,9 +100,6 @@ public sealed class Vocabulary
     }
 
     private static string Digits(Token number) => number.Number.ToString(System.Globalization.CultureInfo.InvariantCulture);
-
-    /// <summary>The words of a name, blanks folded.</summary>
-    internal static string[] Split(string words) => words.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
 
     private ImmutableArray<NameSense> FindExact(string[] parts)
     {

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Rostrum.Sheets.Formulas;
 using Rostrum.Sheets.Loading;
 using Rostrum.Sheets.Model;
+using Rostrum.Text;
 using Rostrum.Text.Outline;
 using Attribute = Rostrum.Sheets.Model.Attribute;
 
@@ -36,7 +37,7 @@ internal sealed class IdiomArgumentReader(LoadContext context, Idiom idiom, Outl
         OutlineScalar? usual = parameter.Otherwise;
         if (given is null && usual is not null)
         {
-            string words = OutlineAsk.Fold(usual.Text);
+            string words = Prose.Fold(usual.Text);
             if (words == OnlyBoard)
             {
                 return OnlyBoardOf(parameter);
@@ -83,7 +84,7 @@ internal sealed class IdiomArgumentReader(LoadContext context, Idiom idiom, Outl
     {
         Term term = context.Formulas(new Scope()).Value(node, Sort.Number, owner);
         long? plain = node is OutlineScalar scalar ? OutlineAsk.NumberIn(scalar.Text) : null;
-        string words = node is OutlineScalar text ? OutlineAsk.Fold(text.Text) : "so many";
+        string words = node is OutlineScalar text ? Prose.Fold(text.Text) : "so many";
         return new IdiomArgument(parameter, new TermName(parameter.As, term), words, words, plain);
     }
 
@@ -102,7 +103,7 @@ internal sealed class IdiomArgumentReader(LoadContext context, Idiom idiom, Outl
     private IdiomArgument? PlaceOf(IdiomParameter parameter, OutlineScalar words)
     {
         Term term = context.Formulas(new Scope()).Value(words, Sort.Place, owner);
-        string said = OutlineAsk.Fold(words.Text);
+        string said = Prose.Fold(words.Text);
         if (parameter.Form == ParameterForm.Board && term is Term.PlaceOf { Place.Form: not PlaceForm.Board })
         {
             context.Problems.Add(SheetProblems.UnknownWord(words.Span, said, "a board", context.Declared.Boards.Keys.Select(b => b.Name)));
@@ -115,7 +116,7 @@ internal sealed class IdiomArgumentReader(LoadContext context, Idiom idiom, Outl
 
     private IdiomArgument? Symbol(IdiomParameter parameter, OutlineScalar words)
     {
-        string name = OutlineAsk.Fold(words.Text);
+        string name = Prose.Fold(words.Text);
         Named? symbol = context.Declared.Names.Find(name).Select(s => s.Symbol).FirstOrDefault(s => Fits(parameter.Form, s));
         if (symbol is null)
         {

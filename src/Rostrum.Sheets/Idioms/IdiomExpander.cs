@@ -62,7 +62,7 @@ internal static class IdiomExpander
             return null;
         }
 
-        if (context.Idioms.Find(OutlineAsk.Fold(name.Text)) is not { } idiom)
+        if (context.Idioms.Find(Prose.Fold(name.Text)) is not { } idiom)
         {
             context.Problems.Add(SheetProblems.UnknownIdiom(name.Span, name.Text, context.Idioms.All.Select(i => i.Name)));
             return null;

@@ -38,7 +38,7 @@ internal static class IdiomReader
         ImmutableArray<IdiomParameter> parameters = body.Find("parameters")?.Value is OutlineMapping mapping
             ? [.. mapping.Entries.Select(e => Parameter(e, problems)).OfType<IdiomParameter>()]
             : [];
-        return new Idiom(OutlineAsk.Fold(name.Text), OutlineAsk.Fold(sentence.Text), parameters, body, name.Span);
+        return new Idiom(Prose.Fold(name.Text), Prose.Fold(sentence.Text), parameters, body, name.Span);
     }
 
     private static IdiomParameter? Parameter(OutlineEntry entry, DiagnosticBag problems)
@@ -49,14 +49,14 @@ internal static class IdiomReader
             return null;
         }
 
-        (string word, ParameterForm found) = Forms.FirstOrDefault(f => f.Word == OutlineAsk.Fold(form.Text));
+        (string word, ParameterForm found) = Forms.FirstOrDefault(f => f.Word == Prose.Fold(form.Text));
         if (word is null)
         {
             problems.Add(SheetProblems.UnknownWord(form.Span, form.Text, "something that a parameter can be", Forms.Select(f => f.Word)));
             return null;
         }
 
-        string name = OutlineAsk.Fold(entry.Key.Text);
+        string name = Prose.Fold(entry.Key.Text);
         string alias = OutlineAsk.Prose(mapping, "as") ?? name;
         return new IdiomParameter(name, found, alias, OutlineAsk.Prose(mapping, "plural"), mapping.Find("otherwise")?.Value as OutlineScalar);
     }

@@ -1,4 +1,5 @@
 using Rostrum.Sheets.Model;
+using Rostrum.Text;
 using Rostrum.Text.Outline;
 
 namespace Rostrum.Sheets.Loading;
@@ -22,9 +23,9 @@ internal static class ClauseParts
     public static string Words(OutlineNode? node) => node switch
     {
         null or OutlineEmpty => "",
-        OutlineScalar scalar => OutlineAsk.Fold(scalar.Text),
+        OutlineScalar scalar => Prose.Fold(scalar.Text),
         OutlineSequence list => string.Join("; ", list.Items.Select(Words)),
-        OutlineMapping mapping => string.Join(", ", mapping.Entries.Select(e => $"{OutlineAsk.Fold(e.Key.Text)}: {Words(e.Value)}")),
+        OutlineMapping mapping => string.Join(", ", mapping.Entries.Select(e => $"{Prose.Fold(e.Key.Text)}: {Words(e.Value)}")),
         _ => "",
     };
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Rostrum.Sheets.Model;
+using Rostrum.Text;
 using Rostrum.Text.Outline;
 
 namespace Rostrum.Sheets.Loading;
@@ -87,7 +88,7 @@ internal static class ForkReader
         int? followed = Followed(context, names, deciders);
         Citation? cite = deciders.Find("cite") is { } entry ? CitationReader.Read(context, entry.Value) : null;
         return context.Declared.AddChoice(id =>
-            new Choice(id, owner, cause, [.. names.Select(n => OutlineAsk.Fold(n.Text))], followed, OutlineAsk.Prose(deciders, "why"), cite, at.Span));
+            new Choice(id, owner, cause, [.. names.Select(n => Prose.Fold(n.Text))], followed, OutlineAsk.Prose(deciders, "why"), cite, at.Span));
     }
 
     private static int? Followed(LoadContext context, ImmutableArray<OutlineScalar> names, OutlineMapping deciders)
@@ -97,8 +98,8 @@ internal static class ForkReader
             return null;
         }
 
-        string wanted = OutlineAsk.Fold(follow.Text);
-        int at = names.Select(n => OutlineAsk.Fold(n.Text)).ToList().IndexOf(wanted);
+        string wanted = Prose.Fold(follow.Text);
+        int at = names.Select(n => Prose.Fold(n.Text)).ToList().IndexOf(wanted);
         if (at < 0)
         {
             context.Problems.Add(SheetProblems.UnknownAlternative(follow.Span, wanted, names.Select(n => n.Text)));

@@ -12,7 +12,7 @@ internal static class GapReader
     /// <summary>The gap; null where the text is something else.</summary>
     public static Term.NotModelled? Read(FormulaText text, Sort wanted, string owner, DiagnosticBag problems)
     {
-        string folded = OutlineAsk.Fold(text.Text);
+        string folded = Prose.Fold(text.Text);
         if (folded != Words && !folded.StartsWith(Words + ",", StringComparison.Ordinal))
         {
             return null;

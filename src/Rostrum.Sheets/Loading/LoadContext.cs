@@ -55,7 +55,7 @@ internal sealed class LoadContext(GameFolder folder, IdiomLibrary idioms, Diagno
     /// <summary>Declares a name for formulas; one that holds a word of the grammar or that means something else already is reported.</summary>
     public void Declare(Named symbol, string? plural = null)
     {
-        string[] parts = Vocabulary.Split(symbol.Name);
+        string[] parts = Prose.WordsOf(symbol.Name);
         string? grammar = parts.FirstOrDefault(Vocabulary.GrammarWords.Contains);
         if (grammar is not null && parts.Length > 0 && symbol.DeclaredAt is { } at)
         {

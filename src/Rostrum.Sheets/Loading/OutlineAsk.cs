@@ -26,7 +26,7 @@ internal static class OutlineAsk
     }
 
     /// <summary>True for <c>not modelled</c>, which may stand for any section and any entry.</summary>
-    public static bool IsLeftOut(OutlineNode node) => node is OutlineScalar scalar && Fold(scalar.Text) == "not modelled";
+    public static bool IsLeftOut(OutlineNode node) => node is OutlineScalar scalar && Rostrum.Text.Prose.Fold(scalar.Text) == "not modelled";
 
     /// <summary>The keys of an entry that wants some; null where the author left it out, or (with a message) where it is something else.</summary>
     public static OutlineMapping? Mapping(LoadContext context, OutlineEntry entry, string what)
@@ -36,7 +36,7 @@ internal static class OutlineAsk
             case OutlineMapping mapping:
                 return mapping;
             case var value when IsLeftOut(value):
-                context.LeaveOut($"'{Fold(entry.Key.Text)}'");
+                context.LeaveOut($"'{Rostrum.Text.Prose.Fold(entry.Key.Text)}'");
                 return null;
             default:
                 context.Problems.Add(SheetProblems.WantedEntries(entry.Value.Span, what));
@@ -52,14 +52,14 @@ internal static class OutlineAsk
             return false;
         }
 
-        switch (Fold(scalar.Text))
+        switch (Rostrum.Text.Prose.Fold(scalar.Text))
         {
             case "each player":
                 return true;
             case "table" or "the table":
                 return false;
             case "each space" or "each slot":
-                context.Problems.Add(SheetProblems.NotYet(scalar.Span, $"'of: {Fold(scalar.Text)}'"));
+                context.Problems.Add(SheetProblems.NotYet(scalar.Span, $"'of: {Rostrum.Text.Prose.Fold(scalar.Text)}'"));
                 return false;
             default:
                 context.Problems.Add(SheetProblems.UnknownWord(scalar.Span, scalar.Text, "somebody who can have it", ["each player", "table"]));
@@ -107,7 +107,7 @@ internal static class OutlineAsk
     }
 
     /// <summary>The prose under a key, blanks folded; null where there is none.</summary>
-    public static string? Prose(OutlineMapping mapping, string key) => mapping.Find(key)?.Value is OutlineScalar scalar ? Fold(scalar.Text) : null;
+    public static string? Prose(OutlineMapping mapping, string key) => mapping.Find(key)?.Value is OutlineScalar scalar ? Rostrum.Text.Prose.Fold(scalar.Text) : null;
 
     /// <summary>The number of a value; null (with a message) where it is no number.</summary>
     public static long? Number(LoadContext context, OutlineNode node, string what)
@@ -129,7 +129,7 @@ internal static class OutlineAsk
     /// <summary>The number that a text is: digits, a number word to twelve, <c>minus 2</c>; null for anything else.</summary>
     public static long? NumberIn(string text)
     {
-        string folded = Fold(text);
+        string folded = Rostrum.Text.Prose.Fold(text);
         if (folded.StartsWith("minus ", StringComparison.OrdinalIgnoreCase))
         {
             return -NumberIn(folded[6..]);
@@ -155,9 +155,6 @@ internal static class OutlineAsk
                 return [];
         }
     }
-
-    /// <summary>All blanks and line ends as one blank.</summary>
-    public static string Fold(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 
     /// <summary>The usual English plural: <c>jugs</c>, <c>dishes</c>, <c>berries</c>, <c>shelves</c>.</summary>
     public static string PluralOf(string singular) => singular switch

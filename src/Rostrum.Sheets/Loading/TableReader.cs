@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Rostrum.Sheets.Formulas;
 using Rostrum.Sheets.Model;
+using Rostrum.Text;
 using Rostrum.Text.Outline;
 
 namespace Rostrum.Sheets.Loading;
@@ -37,7 +38,7 @@ internal static class TableReader
         Term value = entry.Value is OutlineSequence list
             ? List(context, table, list)
             : context.Formulas(new Scope()).Value(entry.Value, Sort.Any, $"{table.Name} of {entry.Key.Text}");
-        string key = OutlineAsk.Fold(entry.Key.Text);
+        string key = Prose.Fold(entry.Key.Text);
         if (OutlineAsk.NumberIn(key) is { } number)
         {
             return new TableRow(number, number, null, value);

@@ -84,7 +84,7 @@ internal static class VariantReader
         }
 
         IEnumerable<OutlineNode?> named = [mapping.Find("after")?.Value, .. mapping.Find("when")?.Value is OutlineSequence list ? list.Items.AsEnumerable<OutlineNode?>() : [mapping.Find("when")?.Value]];
-        foreach (OutlineScalar name in named.OfType<OutlineScalar>().Where(n => !all.Any(v => v.Name == OutlineAsk.Fold(n.Text))))
+        foreach (OutlineScalar name in named.OfType<OutlineScalar>().Where(n => !all.Any(v => v.Name == Prose.Fold(n.Text))))
         {
             problems.Add(SheetProblems.UnknownVariant(name.Span, name.Text, all.Select(v => v.Name)));
         }
@@ -100,12 +100,12 @@ internal static class VariantReader
         var mapping = entry.Value as OutlineMapping ?? new OutlineMapping(entry.Value.Span, []);
         ImmutableArray<string> when = mapping.Find("when")?.Value switch
         {
-            OutlineSequence list => [.. list.Items.OfType<OutlineScalar>().Select(i => OutlineAsk.Fold(i.Text))],
-            OutlineScalar one => [OutlineAsk.Fold(one.Text)],
+            OutlineSequence list => [.. list.Items.OfType<OutlineScalar>().Select(i => Prose.Fold(i.Text))],
+            OutlineScalar one => [Prose.Fold(one.Text)],
             _ => [],
         };
         return new VariantFacts(
-            OutlineAsk.Fold(entry.Key.Text), OutlineAsk.Prose(mapping, "says"), when, OutlineAsk.Prose(mapping, "after"), OutlineAsk.Prose(mapping, "cite"),
+            Prose.Fold(entry.Key.Text), OutlineAsk.Prose(mapping, "says"), when, OutlineAsk.Prose(mapping, "after"), OutlineAsk.Prose(mapping, "cite"),
             OutlineMerge.Without(mapping, OwnKeys));
     }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Rostrum.Sheets.Model;
+using Rostrum.Text;
 using Rostrum.Text.Outline;
 
 namespace Rostrum.Sheets.Loading;
@@ -14,11 +15,11 @@ internal sealed record WordHead(string Name, ImmutableArray<Subject> Subjects)
         int open = text.IndexOf('(', StringComparison.Ordinal);
         if (open < 0)
         {
-            return new WordHead(OutlineAsk.Fold(text), []);
+            return new WordHead(Prose.Fold(text), []);
         }
 
         int close = text.LastIndexOf(')');
-        string name = OutlineAsk.Fold(text[..open]);
+        string name = Prose.Fold(text[..open]);
         if (close < open || name.Length == 0 || text[(close + 1)..].Trim().Length > 0)
         {
             context.Problems.Add(SheetProblems.BadHead(key.Span, text));
@@ -43,7 +44,7 @@ internal sealed record WordHead(string Name, ImmutableArray<Subject> Subjects)
 
     private static Subject? Read(LoadContext context, OutlineScalar key, string part, int at)
     {
-        string words = OutlineAsk.Fold(part);
+        string words = Prose.Fold(part);
         int blank = words.LastIndexOf(' ');
         if (blank < 0)
         {

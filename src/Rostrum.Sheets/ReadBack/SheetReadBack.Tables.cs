@@ -17,7 +17,7 @@ public static partial class SheetReadBack
         return from entry in texts?.Entries ?? []
                let meaning = sheet.Meanings.FirstOrDefault(m => m.Word.DeclaredAt == entry.Key.Span)
                where meaning is not null
-               let name = OutlineAsk.Fold(entry.Key.Text)
+               let name = Prose.Fold(entry.Key.Text)
                let means = MeaningInWords(entry.Value, meaning)
                select Told("Words", name, meaning.Says, meaning.Says is null ? $"{name}: {means}" : means, meaning.Cite, (meaning.Body as Term.Fork)?.Choice, entry.Key.Span);
     }

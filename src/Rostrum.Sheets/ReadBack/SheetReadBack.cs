@@ -86,7 +86,7 @@ public static partial class SheetReadBack
     };
 
     /// <summary>A formula as its author wrote it, on one line.</summary>
-    private static string Words(Term term) => OutlineAsk.Fold(term.Origin.At.Text);
+    private static string Words(Term term) => Prose.Fold(term.Origin.At.Text);
 
     private static ReadClause Power(Power power)
     {

@@ -35,8 +35,8 @@ internal sealed class ChoiceReader(Declarations declared, Vocabulary names, Scop
 
     private ActionChoice ReadChoice(OutlineEntry entry)
     {
-        string name = string.Join(' ', Vocabulary.Split(entry.Key.Text));
-        if (Vocabulary.Split(name).FirstOrDefault(Vocabulary.GrammarWords.Contains) is { } word)
+        string name = Prose.Fold(entry.Key.Text);
+        if (Prose.WordsOf(name).FirstOrDefault(Vocabulary.GrammarWords.Contains) is { } word)
         {
             problems.Add(StepProblems.ChoiceName(entry.Key.Span, name, word));
         }

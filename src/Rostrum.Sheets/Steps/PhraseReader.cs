@@ -11,7 +11,7 @@ namespace Rostrum.Sheets.Steps;
 internal sealed class PhraseReader(DiagnosticBag problems)
 {
     /// <summary>The phrase of an action that has only a name.</summary>
-    public static ActionPhrase OfName(string name) => new([new PhrasePart(string.Join(' ', Vocabulary.Split(name)), false)]);
+    public static ActionPhrase OfName(string name) => new([new PhrasePart(Prose.Fold(name), false)]);
 
     /// <summary>The phrase as written; one with a mistake is cut where the mistake begins.</summary>
     public ActionPhrase Read(OutlineScalar phrase) => Read(FormulaText.Of(phrase));
@@ -66,7 +66,7 @@ internal sealed class PhraseReader(DiagnosticBag problems)
 
     private static void AddWords(string words, ImmutableArray<PhrasePart>.Builder parts)
     {
-        string folded = string.Join(' ', Vocabulary.Split(words));
+        string folded = Prose.Fold(words);
         if (folded.Length > 0)
         {
             parts.Add(new PhrasePart(folded, false));
@@ -75,7 +75,7 @@ internal sealed class PhraseReader(DiagnosticBag problems)
 
     private bool AddGap(FormulaText phrase, int open, int close, ImmutableArray<PhrasePart>.Builder parts)
     {
-        string name = close < 0 ? "" : string.Join(' ', Vocabulary.Split(phrase.Text[(open + 1)..close]));
+        string name = close < 0 ? "" : Prose.Fold(phrase.Text[(open + 1)..close]);
         (string What, string Mend)? wrong = (close, name, parts.Count) switch
         {
             ( < 0, _, _) => ("this gap is never closed", "Put ')' behind the name of the choice."),

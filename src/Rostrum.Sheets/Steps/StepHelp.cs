@@ -19,7 +19,7 @@ internal static class StepHelp
         {
             SourceSpan span = tokens[0].Span.To(tokens[length - 1].Span);
             string written = string.Join(' ', tokens.Take(length).Select(t => t.Text));
-            if (NearSpelling.Find(written, known.Where(k => Vocabulary.Split(k).Length == length)) is { } near)
+            if (NearSpelling.Find(written, known.Where(k => Prose.WordsOf(k).Length == length)) is { } near)
             {
                 return (span, near);
             }

@@ -14,7 +14,7 @@ internal sealed class EntryCollector(DiagnosticBag problems)
     public void Add(OutlineScalar key, OutlineNode value)
     {
         _end = Math.Max(_end, Math.Max(key.Span.End, value.Span.End));
-        string name = string.Join(' ', key.Text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        string name = Prose.Fold(key.Text);
         if (_first.TryAdd(name, key))
         {
             _entries.Add(new OutlineEntry(key, value));

@@ -32,5 +32,5 @@ internal sealed record IdiomFile(Idiom Idiom)
         return $"    idiom: {Idiom.Name}\n{string.Concat(keys)}";
     }
 
-    private static string Words(OutlineMapping mapping, string key) => string.Join(' ', ((OutlineScalar)mapping.Find(key)!.Value).Text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+    private static string Words(OutlineMapping mapping, string key) => Prose.Fold(((OutlineScalar)mapping.Find(key)!.Value).Text);
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Rostrum.Sheets.Formulas;
 using Rostrum.Sheets.Model;
 using Rostrum.Sheets.Steps;
+using Rostrum.Text;
 using Rostrum.Text.Outline;
 
 namespace Rostrum.Sheets.Loading.Sections;
@@ -18,7 +19,7 @@ internal sealed class ActionsSection(LoadContext context)
     {
         foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the actions"))
         {
-            string name = OutlineAsk.Fold(entry.Key.Text);
+            string name = Prose.Fold(entry.Key.Text);
             OutlineMapping mapping = entry.Value switch
             {
                 OutlineMapping m => m,
@@ -86,7 +87,7 @@ internal sealed class ActionsSection(LoadContext context)
         string[] names = [.. _texts.Select(t => t.Name.Name), .. BlockKeys];
         string hook = OutlineMerge.HookOf(key.Text);
         string name = key.Text[hook.Length..].Trim();
-        if (hook.Length > 0 && !names.Contains(OutlineAsk.Fold(name)))
+        if (hook.Length > 0 && !names.Contains(Prose.Fold(name)))
         {
             context.Problems.Add(SheetProblems.UnknownWord(key.SpanOf(key.Text.Length - key.Text[hook.Length..].TrimStart().Length, name.Length), name, "an action or a block of steps", names));
         }
@@ -94,7 +95,7 @@ internal sealed class ActionsSection(LoadContext context)
 
     private void CheckJoins(OutlineMapping text)
     {
-        if (text.Find("joins")?.Value is OutlineScalar joined && !_texts.Exists(t => t.Name.Name == OutlineAsk.Fold(joined.Text)))
+        if (text.Find("joins")?.Value is OutlineScalar joined && !_texts.Exists(t => t.Name.Name == Prose.Fold(joined.Text)))
         {
             context.Problems.Add(SheetProblems.UnknownWord(joined.Span, joined.Text, "an action", _texts.Select(t => t.Name.Name)));
         }
@@ -138,7 +139,7 @@ internal sealed class ActionsSection(LoadContext context)
 
     private Power ReadPower(OutlineScalar key, OutlineMapping mapping, ImmutableArray<ActionFacts> actions, ImmutableArray<Law> laws)
     {
-        string name = OutlineAsk.Fold(key.Text);
+        string name = Prose.Fold(key.Text);
         if (mapping.Find("lifts") is null && !OutlineAsk.HasUnknownKey(mapping, "powers"))
         {
             context.Problems.Add(SheetProblems.Missing(key.Span, name, "lifts", "lifts: any one law"));
@@ -158,7 +159,7 @@ internal sealed class ActionsSection(LoadContext context)
         var lifted = ImmutableArray.CreateBuilder<string>();
         foreach (OutlineScalar item in mapping.Find("lifts") is { } lifts ? OutlineAsk.Items(context, lifts.Value, "the laws that the power lifts") : [])
         {
-            string law = OutlineAsk.Fold(item.Text);
+            string law = Prose.Fold(item.Text);
             if (law == "any one law")
             {
                 return [];
@@ -179,7 +180,7 @@ internal sealed class ActionsSection(LoadContext context)
 
     private ActionFacts? Find(OutlineScalar name, ImmutableArray<ActionFacts> actions)
     {
-        ActionFacts? action = actions.FirstOrDefault(a => a.Action.Name == OutlineAsk.Fold(name.Text));
+        ActionFacts? action = actions.FirstOrDefault(a => a.Action.Name == Prose.Fold(name.Text));
         if (action is null)
         {
             context.Problems.Add(SheetProblems.UnknownWord(name.Span, name.Text, "an action", actions.Select(a => a.Action.Name)));

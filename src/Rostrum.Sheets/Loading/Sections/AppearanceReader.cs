@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Rostrum.Sheets.Model;
+using Rostrum.Text;
 using Rostrum.Text.Outline;
 
 namespace Rostrum.Sheets.Loading.Sections;
@@ -26,13 +27,13 @@ internal static class AppearanceReader
 
         if (entry.Value is OutlineScalar one)
         {
-            yield return (kind, OutlineAsk.Fold(one.Text));
+            yield return (kind, Prose.Fold(one.Text));
             yield break;
         }
 
         foreach (OutlineEntry row in OutlineAsk.Entries(context, entry.Value, $"the {key} of {kind.Name}"))
         {
-            string name = OutlineAsk.Fold(row.Key.Text);
+            string name = Prose.Fold(row.Key.Text);
             Named? of = name == kind.Name ? kind : attributes.SelectMany(a => a.Values).FirstOrDefault(v => v.Name == name);
             if (of is null)
             {
@@ -40,7 +41,7 @@ internal static class AppearanceReader
             }
             else if (OutlineAsk.Text(context, row.Value, "a name from the list of the pictures") is { } drawn)
             {
-                yield return (of, OutlineAsk.Fold(drawn.Text));
+                yield return (of, Prose.Fold(drawn.Text));
             }
         }
     }

@@ -15,8 +15,8 @@ internal static class AttributeReader
     /// <summary>Declares a kind with its plural.</summary>
     public static Kind Declare(LoadContext context, OutlineEntry entry, OutlineMapping mapping, KindFamily family)
     {
-        string name = OutlineAsk.Fold(entry.Key.Text);
-        string plural = mapping.Find("plural")?.Value is OutlineScalar given ? OutlineAsk.Fold(given.Text) : OutlineAsk.PluralOf(name);
+        string name = Prose.Fold(entry.Key.Text);
+        string plural = mapping.Find("plural")?.Value is OutlineScalar given ? Prose.Fold(given.Text) : OutlineAsk.PluralOf(name);
         var kind = new Kind(name, plural, family, entry.Key.Span);
         context.Declare(kind, plural);
         return kind;
@@ -30,7 +30,7 @@ internal static class AttributeReader
         {
             foreach (OutlineEntry entry in mapping.Find(key) is { } section ? OutlineAsk.Entries(context, section.Value, $"the {key} of {kind.Name}") : [])
             {
-                var attribute = new Attribute(OutlineAsk.Fold(entry.Key.Text), kind, key == "states", facts.Count, entry.Key.Span);
+                var attribute = new Attribute(Prose.Fold(entry.Key.Text), kind, key == "states", facts.Count, entry.Key.Span);
                 context.Declare(attribute);
                 bool holdsPlayer = entry.Value is OutlineScalar { Text: "players" };
                 facts.Add(new AttributeFacts(attribute, holdsPlayer ? [] : Values(context, attribute, entry.Value), holdsPlayer));
@@ -69,7 +69,7 @@ internal static class AttributeReader
     {
         if (node is OutlineSequence)
         {
-            return OutlineAsk.Items(context, node, "values").Select(i => (OutlineAsk.Fold(i.Text), i.Span));
+            return OutlineAsk.Items(context, node, "values").Select(i => (Prose.Fold(i.Text), i.Span));
         }
 
         if (OutlineAsk.Text(context, node, "the values, such as '[red, blue]' or '1 to 6'") is not { } scalar)
@@ -77,7 +77,7 @@ internal static class AttributeReader
             return [];
         }
 
-        string[] ends = OutlineAsk.Fold(scalar.Text).Split(" to ", 2);
+        string[] ends = Prose.Fold(scalar.Text).Split(" to ", 2);
         if (ends.Length == 2 && OutlineAsk.NumberIn(ends[0]) is { } low && OutlineAsk.NumberIn(ends[1]) is { } high && low <= high)
         {
             return Enumerable.Range(0, (int)Math.Min(high - low + 1, MostValues + 1)).Select(i => ((low + i).ToString(CultureInfo.InvariantCulture), scalar.Span));
@@ -89,7 +89,7 @@ internal static class AttributeReader
     private static IEnumerable<(string Word, SourceSpan At)> WordsOf(OutlineScalar scalar)
     {
         int at = 0;
-        foreach (string word in scalar.Text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))
+        foreach (string word in Prose.WordsOf(scalar.Text))
         {
             at = scalar.Text.IndexOf(word, at, StringComparison.Ordinal);
             yield return (word, scalar.SpanOf(at, word.Length));

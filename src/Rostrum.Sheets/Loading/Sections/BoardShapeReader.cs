@@ -49,7 +49,7 @@ internal static class BoardShapeReader
 
     private static BoardShape? Squares(LoadContext context, OutlineMapping mapping, OutlineScalar size)
     {
-        string[] words = OutlineAsk.Fold(size.Text).Split(' ');
+        string[] words = Prose.Fold(size.Text).Split(' ');
         bool isSize = words is [_, "across", _, "up"];
         long across = isSize ? OutlineAsk.NumberIn(words[0]) ?? 0 : 0;
         long up = isSize ? OutlineAsk.NumberIn(words[2]) ?? 0 : 0;
@@ -113,7 +113,7 @@ internal static class BoardShapeReader
 
     private static BoardShape? Way(LoadContext context, OutlineScalar way)
     {
-        ImmutableArray<string> names = [.. SpaceNames(OutlineAsk.Fold(way.Text))];
+        ImmutableArray<string> names = [.. SpaceNames(Prose.Fold(way.Text))];
         if (names.Length is 0 or > MostAcross * MostAcross)
         {
             context.Problems.Add(SheetProblems.SizeOfBoard(way.Span, way.Text));
@@ -157,7 +157,7 @@ internal static class BoardShapeReader
             return (LineName(mapping, key), usual);
         }
 
-        string[] words = OutlineAsk.Fold(scalar.Text).Split(' ');
+        string[] words = Prose.Fold(scalar.Text).Split(' ');
         int to = Array.IndexOf(words, "to");
         if (to < 1 || to + 1 >= words.Length)
         {
@@ -183,14 +183,14 @@ internal static class BoardShapeReader
 
     private static string? FirstWords(string text)
     {
-        string[] words = OutlineAsk.Fold(text).Split(' ');
+        string[] words = Prose.Fold(text).Split(' ');
         int to = Array.IndexOf(words, "to");
         string name = string.Join(' ', to < 1 ? words : words[..(to - 1)]);
         return name.Length == 0 ? null : name;
     }
 
     private static string? LineName(OutlineMapping mapping, string key) =>
-        mapping.Find("lines")?.Value is OutlineMapping lines && lines.Find(key)?.Value is OutlineScalar name ? OutlineAsk.Fold(name.Text) : null;
+        mapping.Find("lines")?.Value is OutlineMapping lines && lines.Find(key)?.Value is OutlineScalar name ? Prose.Fold(name.Text) : null;
 
     private static string Name(string column, string row) =>
         char.IsDigit(column[^1]) && char.IsDigit(row[0]) ? $"{column}-{row}" : column + row;

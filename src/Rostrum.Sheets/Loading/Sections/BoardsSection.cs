@@ -1,4 +1,5 @@
 using Rostrum.Sheets.Model;
+using Rostrum.Text;
 using Rostrum.Text.Outline;
 
 namespace Rostrum.Sheets.Loading.Sections;
@@ -20,7 +21,7 @@ internal static class BoardsSection
 
     private static void ReadBoard(LoadContext context, OutlineScalar key, OutlineMapping mapping)
     {
-        var place = new Place(OutlineAsk.Fold(key.Text), PlaceForm.Board, OutlineAsk.IsOfEachPlayer(context, mapping), context.Declared.Boards.Count, key.Span);
+        var place = new Place(Prose.Fold(key.Text), PlaceForm.Board, OutlineAsk.IsOfEachPlayer(context, mapping), context.Declared.Boards.Count, key.Span);
         context.Declare(place);
         BoardShape? shape = BoardShapeReader.Read(context, key, mapping);
         SpaceNoun noun = Noun(context, place, mapping);
@@ -62,7 +63,7 @@ internal static class BoardsSection
             return 0;
         }
 
-        int found = Array.IndexOf(words, OutlineAsk.Fold(scalar.Text));
+        int found = Array.IndexOf(words, Prose.Fold(scalar.Text));
         if (found < 0)
         {
             context.Problems.Add(SheetProblems.UnknownWord(scalar.Span, scalar.Text, what, words));
@@ -73,8 +74,8 @@ internal static class BoardsSection
 
     private static SpaceNoun Noun(LoadContext context, Place place, OutlineMapping mapping)
     {
-        string noun = mapping.Find("spaces")?.Value is OutlineScalar given ? OutlineAsk.Fold(given.Text) : "space";
-        string plural = mapping.Find("plural")?.Value is OutlineScalar many ? OutlineAsk.Fold(many.Text) : OutlineAsk.PluralOf(noun);
+        string noun = mapping.Find("spaces")?.Value is OutlineScalar given ? Prose.Fold(given.Text) : "space";
+        string plural = mapping.Find("plural")?.Value is OutlineScalar many ? Prose.Fold(many.Text) : OutlineAsk.PluralOf(noun);
         var symbol = new SpaceNoun(noun, plural, place, mapping.Find("spaces")?.Value.Span ?? place.DeclaredAt);
         if (noun == "space" || context.Declared.Names.Find(noun).Any(s => s.Symbol is SpaceNoun))
         {
@@ -110,7 +111,7 @@ internal static class BoardsSection
             return Touching.Sides;
         }
 
-        switch (OutlineAsk.Fold(scalar.Text))
+        switch (Prose.Fold(scalar.Text))
         {
             case "sides":
                 return Touching.Sides;
@@ -132,7 +133,7 @@ internal static class BoardsSection
             return null;
         }
 
-        string[] words = OutlineAsk.Fold(scalar.Text).Split(' ', 2);
+        string[] words = Prose.Fold(scalar.Text).Split(' ', 2);
         if (words.Length == 2 && !context.Declared.Names.Find(words[1]).Any(s => s.Symbol is Kind))
         {
             int at = scalar.Text.IndexOf(words[1].Split(' ')[0], StringComparison.Ordinal);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Rostrum.Sheets.Model;
+using Rostrum.Text;
 using Rostrum.Text.Outline;
 using Attribute = Rostrum.Sheets.Model.Attribute;
 
@@ -49,14 +50,14 @@ internal static class CardColumns
                 continue;
             }
 
-            (string word, CellForm cell, Sort sort) = Forms.FirstOrDefault(f => f.Word == OutlineAsk.Fold(form.Text));
+            (string word, CellForm cell, Sort sort) = Forms.FirstOrDefault(f => f.Word == Prose.Fold(form.Text));
             if (word is null)
             {
                 context.Problems.Add(SheetProblems.UnknownWord(form.Span, form.Text, "something that a column can hold", [.. Forms.Select(f => f.Word), "source", "text"]));
                 continue;
             }
 
-            var column = new Column(OutlineAsk.Fold(entry.Key.Text), kind, sort, columns.Count, entry.Key.Span);
+            var column = new Column(Prose.Fold(entry.Key.Text), kind, sort, columns.Count, entry.Key.Span);
             context.Declare(column);
             columns.Add(new ColumnText(column, cell));
         }
@@ -69,7 +70,7 @@ internal static class CardColumns
     {
         foreach (OutlineEntry entry in Entries(context, kind, mapping).Where(e => e.Value is OutlineSequence))
         {
-            var attribute = new Attribute(OutlineAsk.Fold(entry.Key.Text), kind, isState: false, first++, entry.Key.Span);
+            var attribute = new Attribute(Prose.Fold(entry.Key.Text), kind, isState: false, first++, entry.Key.Span);
             context.Declare(attribute);
             yield return new AttributeFacts(attribute, AttributeReader.Values(context, attribute, entry.Value));
         }

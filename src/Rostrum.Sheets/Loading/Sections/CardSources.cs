@@ -49,7 +49,7 @@ internal sealed class CardSources
     public static CardSources Read(LoadContext context, Kind kind, OutlineMapping mapping, ImmutableArray<AttributeFacts> attributes)
     {
         var sources = new CardSources(context, kind, attributes);
-        sources._columns.UnionWith((mapping.Find("columns")?.Value as OutlineMapping)?.Entries.Select(e => OutlineAsk.Fold(e.Key.Text)) ?? []);
+        sources._columns.UnionWith((mapping.Find("columns")?.Value as OutlineMapping)?.Entries.Select(e => Prose.Fold(e.Key.Text)) ?? []);
         if (mapping.Find("file")?.Value is OutlineScalar file)
         {
             sources.ReadFile(file, mapping);
@@ -59,7 +59,7 @@ internal sealed class CardSources
         {
             foreach (OutlineScalar name in OutlineAsk.Items(context, names.Value, "the names of the cards"))
             {
-                sources.Add(OutlineAsk.Fold(name.Text), 1, name.Span);
+                sources.Add(Prose.Fold(name.Text), 1, name.Span);
             }
         }
 
@@ -105,14 +105,14 @@ internal sealed class CardSources
     {
         string[] header = [.. table.Header.Select(h => h.Text)];
         HashSet<string> filled = [.. header, .. FilledIn(mapping, "changes"), .. FilledIn(mapping, "rows")];
-        foreach (OutlineEntry column in (mapping.Find("columns")?.Value as OutlineMapping)?.Entries.Where(e => !filled.Contains(OutlineAsk.Fold(e.Key.Text))) ?? [])
+        foreach (OutlineEntry column in (mapping.Find("columns")?.Value as OutlineMapping)?.Entries.Where(e => !filled.Contains(Prose.Fold(e.Key.Text))) ?? [])
         {
             _context.Problems.Add(SheetProblems.UnknownWord(column.Key.Span, column.Key.Text, $"a column of {file.Text.Trim()}", header));
         }
     }
 
     private static IEnumerable<string> FilledIn(OutlineMapping mapping, string key) =>
-        (mapping.Find(key)?.Value as OutlineMapping)?.Entries.Select(e => e.Value).OfType<OutlineMapping>().SelectMany(m => m.Entries).Select(e => OutlineAsk.Fold(e.Key.Text)) ?? [];
+        (mapping.Find(key)?.Value as OutlineMapping)?.Entries.Select(e => e.Value).OfType<OutlineMapping>().SelectMany(m => m.Entries).Select(e => Prose.Fold(e.Key.Text)) ?? [];
 
     private void AddRow(CsvTable table, CsvRow row, int nameAt)
     {
@@ -184,7 +184,7 @@ internal sealed class CardSources
     {
         foreach (OutlineEntry entry in node is null ? [] : OutlineAsk.Entries(_context, node, "the cards by name"))
         {
-            string name = OutlineAsk.Fold(entry.Key.Text);
+            string name = Prose.Fold(entry.Key.Text);
             CardSource? row = mayAdd ? Add(name, 1, entry.Key.Span) : _byName.GetValueOrDefault(name);
             if (row is null)
             {
@@ -205,7 +205,7 @@ internal sealed class CardSources
 
     private void ReadCell(CardSource row, OutlineEntry cell)
     {
-        string column = OutlineAsk.Fold(cell.Key.Text);
+        string column = Prose.Fold(cell.Key.Text);
         int attribute = _attributes.ToList().FindIndex(a => a.Attribute.Name == column);
         switch (cell.Key.Text, cell.Value)
         {
@@ -213,14 +213,14 @@ internal sealed class CardSources
                 row.Count = (int)Math.Clamp(OutlineAsk.Number(_context, cell.Value, "how many there are of this card") ?? 1, 0, MostOfOne);
                 break;
             case (_, OutlineScalar value) when attribute >= 0:
-                row.Values = row.Values.SetItem(attribute, ValueIn(_attributes[attribute], OutlineAsk.Fold(value.Text), value.Span));
+                row.Values = row.Values.SetItem(attribute, ValueIn(_attributes[attribute], Prose.Fold(value.Text), value.Span));
                 break;
 
             case ("cite", OutlineScalar cite):
                 row.Cite = new OutlineWords(cite.Text, cite.Span);
                 break;
             case ("says", OutlineScalar says):
-                row.Says = OutlineAsk.Fold(says.Text);
+                row.Says = Prose.Fold(says.Text);
                 break;
             default:
                 row.Changes[column] = cell.Value;
@@ -248,7 +248,7 @@ internal sealed class CardSources
     private void AddCombinations(OutlineMapping mapping)
     {
         ImmutableArray<AttributeFacts> fixedOnes = [.. _attributes.Where(a => !a.Attribute.IsState && !a.HoldsPlayer)];
-        string pattern = mapping.Find("called")?.Value is OutlineScalar called ? OutlineAsk.Fold(called.Text) : string.Join(' ', fixedOnes.Select(a => $"({a.Attribute.Name})")) + " " + _kind.Name;
+        string pattern = mapping.Find("called")?.Value is OutlineScalar called ? Prose.Fold(called.Text) : string.Join(' ', fixedOnes.Select(a => $"({a.Attribute.Name})")) + " " + _kind.Name;
         IEnumerable<ImmutableArray<AttributeValue>> combinations = [[]];
         foreach (AttributeFacts attribute in fixedOnes)
         {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Rostrum.Sheets.Model;
+using Rostrum.Text;
 using Rostrum.Text.Outline;
 
 namespace Rostrum.Sheets.Loading.Sections;
@@ -8,14 +9,14 @@ namespace Rostrum.Sheets.Loading.Sections;
 internal static class ClosingSections
 {
     public static ImmutableArray<string> Words(LoadContext context, OutlineNode section, string what) =>
-        [.. OutlineAsk.Items(context, section, what).Select(i => OutlineAsk.Fold(i.Text))];
+        [.. OutlineAsk.Items(context, section, what).Select(i => Prose.Fold(i.Text))];
 
     public static ImmutableArray<Fact> Facts(LoadContext context, OutlineNode section)
     {
         var facts = ImmutableArray.CreateBuilder<Fact>();
         foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the facts"))
         {
-            string name = OutlineAsk.Fold(entry.Key.Text);
+            string name = Prose.Fold(entry.Key.Text);
             switch (entry.Value)
             {
                 case OutlineScalar value:
@@ -54,8 +55,8 @@ internal static class ClosingSections
             }
 
             string says = mapping is not null ? OutlineAsk.Prose(mapping, "says") ?? "" : ClauseParts.Words(entry.Value);
-            string words = says.Length > 0 ? says : OutlineAsk.Fold(entry.Key.Text);
-            questions.Add(new OpenQuestion(OutlineAsk.Fold(entry.Key.Text), words, mapping is null ? null : ClauseParts.CiteOrWarn(context, mapping, entry.Key, entry.Key.Text), entry.Key.Span));
+            string words = says.Length > 0 ? says : Prose.Fold(entry.Key.Text);
+            questions.Add(new OpenQuestion(Prose.Fold(entry.Key.Text), words, mapping is null ? null : ClauseParts.CiteOrWarn(context, mapping, entry.Key, entry.Key.Text), entry.Key.Span));
         }
 
         return questions.ToImmutable();
@@ -75,7 +76,7 @@ internal static class ClosingSections
         {
             if (OutlineAsk.Number(context, entry.Value, "points") is { } points)
             {
-                credit.Add((OutlineAsk.Fold(entry.Key.Text), points));
+                credit.Add((Prose.Fold(entry.Key.Text), points));
             }
         }
 
@@ -101,5 +102,5 @@ internal static class ClosingSections
     }
 
     private static Fact Fact(string name, OutlineScalar value, string? of, Citation? cite, OutlineScalar key) =>
-        new(name, OutlineAsk.NumberIn(value.Text), OutlineAsk.Fold(value.Text), of, cite, key.Span);
+        new(name, OutlineAsk.NumberIn(value.Text), Prose.Fold(value.Text), of, cite, key.Span);
 }

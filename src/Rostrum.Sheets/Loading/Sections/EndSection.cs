@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Rostrum.Sheets.Formulas;
 using Rostrum.Sheets.Model;
+using Rostrum.Text;
 using Rostrum.Text.Outline;
 
 namespace Rostrum.Sheets.Loading.Sections;
@@ -22,7 +23,7 @@ internal static class EndSection
             }
 
             OutlineAsk.CheckKeys(context, mapping, "end");
-            string name = OutlineAsk.Fold(entry.Key.Text);
+            string name = Prose.Fold(entry.Key.Text);
             FormulaReader reader = context.Formulas(new Scope());
             Term? condition = mapping.Find("if") is { } given ? reader.Value(given.Value, Sort.Truth, name) : null;
             Choice? choice = ForkReader.OfWording(context, mapping, name);

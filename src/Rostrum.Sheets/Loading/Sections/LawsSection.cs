@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Rostrum.Sheets.Model;
+using Rostrum.Text;
 using Rostrum.Text.Outline;
 
 namespace Rostrum.Sheets.Loading.Sections;
@@ -27,7 +28,7 @@ internal static class LawsSection
 
     private static Law ReadLaw(LoadContext context, OutlineScalar key, OutlineMapping mapping, ImmutableArray<ActionFacts> actions)
     {
-        string name = OutlineAsk.Fold(key.Text);
+        string name = Prose.Fold(key.Text);
         Citation? cite = ClauseParts.CiteOrWarn(context, mapping, key, name);
         ImmutableArray<ActionFacts> bound = Binds(context, key, mapping, actions);
         Forked forked = ForkReader.OfClause(context, mapping, name, "laws");
@@ -56,7 +57,7 @@ internal static class LawsSection
         var bound = ImmutableArray.CreateBuilder<ActionFacts>();
         foreach (OutlineScalar item in OutlineAsk.Items(context, binds.Value, "the action that the law binds"))
         {
-            string name = OutlineAsk.Fold(item.Text);
+            string name = Prose.Fold(item.Text);
             ActionFacts? action = actions.FirstOrDefault(a => a.Action.Name == name);
             if (action is null)
             {

@@ -67,7 +67,7 @@ internal static class PiecesSection
 
     private static void AddRows(LoadContext context, Kind kind, ImmutableArray<AttributeFacts> attributes, OutlineEntry entry, ImmutableArray<SupplyRow>.Builder rows)
     {
-        string name = OutlineAsk.Fold(entry.Key.Text[CountOfEach.Length..]);
+        string name = Prose.Fold(entry.Key.Text[CountOfEach.Length..]);
         AttributeFacts? each = attributes.FirstOrDefault(a => a.Attribute.Name == name);
         if (each is null)
         {
@@ -84,7 +84,7 @@ internal static class PiecesSection
 
         foreach (OutlineEntry row in OutlineAsk.Entries(context, entry.Value, "values with how many there are"))
         {
-            AttributeValue? value = attributes.SelectMany(a => a.Values).FirstOrDefault(v => v.Name == OutlineAsk.Fold(row.Key.Text));
+            AttributeValue? value = attributes.SelectMany(a => a.Values).FirstOrDefault(v => v.Name == Prose.Fold(row.Key.Text));
             if (value is null)
             {
                 context.Problems.Add(SheetProblems.UnknownWord(row.Key.Span, row.Key.Text, $"a value of {kind.Name}", attributes.SelectMany(a => a.Values).Select(v => v.Name)));

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Rostrum.Sheets.Model;
+using Rostrum.Text;
 using Rostrum.Text.Outline;
 
 namespace Rostrum.Sheets.Loading.Sections;
@@ -38,7 +39,7 @@ internal static class PlacesSection
         }
 
         bool eachPlayer = OutlineAsk.IsOfEachPlayer(context, mapping);
-        var place = new Place(OutlineAsk.Fold(key.Text), form, eachPlayer, context.Declared.Places.Count, key.Span);
+        var place = new Place(Prose.Fold(key.Text), form, eachPlayer, context.Declared.Places.Count, key.Span);
         context.Declare(place);
         OutlineNode what = mapping.Find(formKey)!.Value;
         int slots = form == PlaceForm.Row ? Slots(context, what) : 0;
@@ -69,7 +70,7 @@ internal static class PlacesSection
             return null;
         }
 
-        string name = OutlineAsk.Fold(scalar.Text);
+        string name = Prose.Fold(scalar.Text);
         var noun = new SlotNoun(name, OutlineAsk.PluralOf(name), place, scalar.Span);
         context.Declare(noun, noun.Plural);
         return noun;
@@ -122,7 +123,7 @@ internal static class PlacesSection
 
             bool each = entry.Value is OutlineMapping m && OutlineAsk.IsOfEachPlayer(context, m);
             (Sort sort, long? low, long? high) = SortOfMark(context, holds);
-            var mark = new Mark(OutlineAsk.Fold(entry.Key.Text), sort, each, low, high, context.Marks.Count, entry.Key.Span);
+            var mark = new Mark(Prose.Fold(entry.Key.Text), sort, each, low, high, context.Marks.Count, entry.Key.Span);
             context.Marks.Add(mark);
             context.Declare(mark);
         }
@@ -136,7 +137,7 @@ internal static class PlacesSection
 
     private static (Sort Sort, long? Low, long? High) SortOfMark(LoadContext context, OutlineScalar holds)
     {
-        string words = OutlineAsk.Fold(holds.Text);
+        string words = Prose.Fold(holds.Text);
         string[] ends = words.Split(" to ", 2);
         if (OutlineAsk.NumberIn(ends[0]) is { } low)
         {

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Rostrum.Sheets.Formulas;
 using Rostrum.Sheets.Idioms;
 using Rostrum.Sheets.Model;
+using Rostrum.Text;
 using Rostrum.Text.Outline;
 
 namespace Rostrum.Sheets.Loading.Sections;
@@ -14,7 +15,7 @@ internal static class ScoreSection
         var clauses = ImmutableArray.CreateBuilder<ScoreClause>();
         foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the scoring clauses"))
         {
-            string name = OutlineAsk.Fold(entry.Key.Text);
+            string name = Prose.Fold(entry.Key.Text);
             OutlineMapping mapping = entry.Value switch
             {
                 OutlineMapping m => m,

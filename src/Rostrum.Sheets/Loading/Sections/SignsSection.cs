@@ -1,5 +1,6 @@
 using Rostrum.Sheets.Formulas;
 using Rostrum.Sheets.Model;
+using Rostrum.Text;
 using Rostrum.Text.Outline;
 
 namespace Rostrum.Sheets.Loading.Sections;
@@ -30,7 +31,7 @@ internal static class SignsSection
 
     private static void Add(LoadContext context, char sign, OutlineScalar scalar)
     {
-        string name = OutlineAsk.Fold(scalar.Text);
+        string name = Prose.Fold(scalar.Text);
         Named? stands = context.Declared.Names.Find(name).Select(s => s.Symbol).FirstOrDefault(s => s is Kind or AttributeValue or Card or SeatName);
         if (stands is null)
         {

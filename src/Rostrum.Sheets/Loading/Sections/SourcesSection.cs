@@ -1,7 +1,8 @@
+using System.Collections.Immutable;
 using Rostrum.Sheets.Formulas;
 using Rostrum.Sheets.Model;
+using Rostrum.Text;
 using Rostrum.Text.Outline;
-using System.Collections.Immutable;
 
 namespace Rostrum.Sheets.Loading.Sections;
 
@@ -12,10 +13,10 @@ internal static class SourcesSection
     {
         foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the sources"))
         {
-            string name = OutlineAsk.Fold(entry.Key.Text);
+            string name = Prose.Fold(entry.Key.Text);
             if (entry.Value is OutlineScalar title)
             {
-                context.AddSource(new RuleSource(name, OutlineAsk.Fold(title.Text), null, null, entry.Key.Span));
+                context.AddSource(new RuleSource(name, Prose.Fold(title.Text), null, null, entry.Key.Span));
             }
             else if (entry.Value is OutlineMapping mapping)
             {
@@ -35,7 +36,7 @@ internal static class SourcesSection
         {
             if (OutlineAsk.Number(context, entry.Value, "a number") is { } amount)
             {
-                var number = new NumberConstant(OutlineAsk.Fold(entry.Key.Text), amount, entry.Key.Span);
+                var number = new NumberConstant(Prose.Fold(entry.Key.Text), amount, entry.Key.Span);
                 context.Numbers.Add(number);
                 context.Declare(number);
             }
@@ -48,10 +49,10 @@ internal static class SourcesSection
         ImmutableArray<OutlineScalar> names = OutlineAsk.Items(context, section, "the names of the seats");
         for (int i = 0; i < names.Length; i++)
         {
-            context.Declare(new SeatName(OutlineAsk.Fold(names[i].Text), i, names[i].Span));
+            context.Declare(new SeatName(Prose.Fold(names[i].Text), i, names[i].Span));
         }
 
-        return [.. names.Select(n => OutlineAsk.Fold(n.Text))];
+        return [.. names.Select(n => Prose.Fold(n.Text))];
     }
 
     /// <summary><c>2</c>, <c>2 to 4</c>.</summary>
@@ -62,7 +63,7 @@ internal static class SourcesSection
             return (null, null);
         }
 
-        string[] ends = OutlineAsk.Fold(scalar.Text).Split(" to ", 2);
+        string[] ends = Prose.Fold(scalar.Text).Split(" to ", 2);
         (long? low, long? high) = (OutlineAsk.NumberIn(ends[0]), OutlineAsk.NumberIn(ends[^1]));
         if (low is >= 1 and <= 99 && high >= low && high <= 99)
         {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Rostrum.Sheets.Model;
+using Rostrum.Text;
 using Rostrum.Text.Outline;
 
 namespace Rostrum.Sheets.Loading.Sections;
@@ -32,7 +33,7 @@ internal sealed class TablesSection
             }
 
             ReportLater(mapping);
-            var table = new Table(OutlineAsk.Fold(entry.Key.Text), _texts.Count, entry.Key.Span);
+            var table = new Table(Prose.Fold(entry.Key.Text), _texts.Count, entry.Key.Span);
             _context.Declare(table);
             _texts.Add((table, mapping));
         }
