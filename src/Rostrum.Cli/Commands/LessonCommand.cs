@@ -4,13 +4,12 @@ using System.Globalization;
 using Rostrum.Cli.Reports;
 using Rostrum.Cli.Screen;
 using Rostrum.Lessons;
-using Rostrum.Sheets.Loading;
 using Rostrum.Text;
 
 namespace Rostrum.Cli.Commands;
 
 /// <summary><c>rostrum lesson</c>: the script held against the sheet before filming.</summary>
-internal sealed class LessonCommand : GameCommand
+internal sealed class LessonCommand : ScriptCommand
 {
     private const int UsualPace = 150;
     private const int SlowestPace = 60;
@@ -34,20 +33,9 @@ internal sealed class LessonCommand : GameCommand
         : base(desk, "lesson", "Holds the lesson against the sheet: every number and ruling that is said, every shot; and how long each topic lasts.", "rostrum lesson games/kiln-night", pace) => _pace = pace;
 
     /// <inheritdoc />
-    protected override int Answer(GameRequest request, ParseResult parse)
+    protected override int Answer(GameRequest request, LessonReport report, ParseResult parse)
     {
-        SheetReading sheet = request.Game.Sheet();
-        if (!sheet.IsSound)
-        {
-            return Report(sheet.Problems, request.Json);
-        }
-
-        if (LessonCheck.Of(request.Game) is not { } report)
-        {
-            return Desk.Refuse($"The game has no {LessonCheck.FileName} that can be read.");
-        }
-
-        var item = LessonItem.Of(sheet.Sheet!.Game, report, parse.GetValue(_pace));
+        var item = LessonItem.Of(request.Game.Sheet().Sheet!.Game, report, parse.GetValue(_pace));
         if (request.Json)
         {
             Desk.Write(item, r => r.LessonItem);

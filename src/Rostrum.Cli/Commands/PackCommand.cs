@@ -6,13 +6,12 @@ using Rostrum.Cli.Reports;
 using Rostrum.Cli.Screen;
 using Rostrum.Lessons;
 using Rostrum.Lessons.Pack;
-using Rostrum.Sheets.Loading;
 using Rostrum.Text;
 
 namespace Rostrum.Cli.Commands;
 
 /// <summary><c>rostrum pack</c>: everything that is published with a lesson.</summary>
-internal sealed class PackCommand : GameCommand
+internal sealed class PackCommand : ScriptCommand
 {
     private readonly Option<string> _output;
 
@@ -26,19 +25,8 @@ internal sealed class PackCommand : GameCommand
         : base(desk, "pack", "Makes everything that is published with the lesson: its page, the player aid, a picture of each shot.", "rostrum pack games/kiln-night -o kiln-night-pack", output) => _output = output;
 
     /// <inheritdoc />
-    protected override int Answer(GameRequest request, ParseResult parse)
+    protected override int Answer(GameRequest request, LessonReport report, ParseResult parse)
     {
-        SheetReading sheet = request.Game.Sheet();
-        if (!sheet.IsSound)
-        {
-            return Report(sheet.Problems, request.Json);
-        }
-
-        if (LessonCheck.Of(request.Game) is not { } report)
-        {
-            return Desk.Refuse($"The game has no {LessonCheck.FileName} that can be read.");
-        }
-
         string folder = parse.GetRequiredValue(_output);
         ImmutableArray<PackFile> files = LessonPack.Of(request.Game, report);
         Write(folder, files);
