@@ -24,6 +24,7 @@ public sealed class ClaimCheck(Game game)
     private static readonly string[] Forbidden = ["illegal", "not legal", "not allowed", "may not", "no", "forbidden", "false", "not met"];
 
     private readonly Dictionary<string, OpenedPosition?> _positions = new(StringComparer.Ordinal);
+    private readonly Dictionary<(string Position, int Seat), Tally> _tallies = [];
 
     /// <summary>The statement with its answer.</summary>
     public CheckedClaim Of(LessonRun.Claim claim)
@@ -74,7 +75,7 @@ public sealed class ClaimCheck(Game game)
 
         Position position = opened.Position!;
         int seat = target.Seat is { } number ? Math.Clamp(number - 1, 0, position.Seats - 1) : position.Me;
-        var tally = Tally.Of(position, seat);
+        Tally tally = TallyOf(position, seat);
         TallyLine? line = tally.Lines.FirstOrDefault(l => l.Clause == target.Clause);
         if (line is null && target.Clause != Expectation.Total)
         {
@@ -98,6 +99,17 @@ public sealed class ClaimCheck(Game game)
         }
 
         return Points(claim, new ClaimAnswer.OfTally(tally, line, line?.Points ?? tally.Total, false));
+    }
+
+    // A lesson counts one table line by line.
+    private Tally TallyOf(Position position, int seat)
+    {
+        if (!_tallies.TryGetValue((position.Name, seat), out Tally? tally))
+        {
+            _tallies[(position.Name, seat)] = tally = Tally.Of(position, seat);
+        }
+
+        return tally;
     }
 
     private static CheckedClaim Points(LessonRun.Claim claim, ClaimAnswer.OfTally answer)
@@ -143,7 +155,7 @@ public sealed class ClaimCheck(Game game)
 
         return saidYes == isYes
             ? new CheckedClaim(claim, ClaimStatus.Right, answer, null)
-            : new CheckedClaim(claim, ClaimStatus.Wrong, answer, LessonProblems.WrongClaim(claim.At, claim.Words, $"'{ruling.Verdict}'", RulingReason.Of(ruling)));
+            : new CheckedClaim(claim, ClaimStatus.Wrong, answer, LessonProblems.WrongClaim(claim.At, claim.Words, $"'{ruling.Verdict}'", ruling.Reason(b => $"{b.Says.TrimEnd('.')}, {b.CiteInWords}: {b.Because}")));
     }
 
     private CheckedClaim OfFact(LessonRun.Claim claim, ClaimTarget.Fact target)

@@ -39,7 +39,7 @@ internal sealed class PageMaker(Game game, LessonReport report)
             OpeningSlipId = openingSlip,
             Topics = topics,
             Slips = [.. _slips.Values],
-            Sources = [.. _sheet.Sources.OrderBy(s => s.Rank ?? int.MaxValue).Select(s => SourceTable.Row(_sheet, s))],
+            Sources = [.. SourceTable.Of(_sheet)],
             Questions = [.. QuestionList.Of(game, _sheet)],
             Claims = Summary(),
             UnofficialNote = Unofficial,

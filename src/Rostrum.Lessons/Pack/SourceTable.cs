@@ -8,9 +8,15 @@ namespace Rostrum.Lessons.Pack;
 /// <summary>The sources of a sheet with the pages that its clauses lean on.</summary>
 internal static class SourceTable
 {
-    public static PageSource Row(Sheet sheet, RuleSource source)
+    /// <summary>A row for each source, weightiest first.</summary>
+    public static IEnumerable<PageSource> Of(Sheet sheet)
     {
-        int[] pages = [.. SheetReadBack.Of(sheet).Select(c => c.Cite).OfType<Citation>().Where(c => ReferenceEquals(c.Source, source)).Select(c => c.Page).OfType<int>().Distinct().Order()];
+        ILookup<RuleSource, int?> pages = SheetReadBack.Of(sheet).Select(c => c.Cite).OfType<Citation>().ToLookup(c => c.Source, c => c.Page);
+        return sheet.Sources.OrderBy(s => s.Rank ?? int.MaxValue).Select(s => Row(s, [.. pages[s].OfType<int>().Distinct().Order()]));
+    }
+
+    private static PageSource Row(RuleSource source, int[] pages)
+    {
         string printing = source.Printing is not null ? $"{source.Printing} printing" : source.Date ?? "";
         return new PageSource(source.Title, printing, source.Rank ?? 99, Ranges(pages));
     }

@@ -25,7 +25,7 @@ public static class ShotPicture
             return [];
         }
 
-        TallyLine line = Tally.Of(shot.Position!, shot.Position!.Me).Lines.First(l => l.Clause == shot.Clause);
+        TallyLine line = Tally.Of(shot.Position!, shot.Position!.Me, new HashSet<string> { shot.Clause }).Lines[0];
         return [.. line.Because.Where(b => b.Points.Certain is not 0).SelectMany(b => b.Spaces).Distinct().Select(s => (s, MarkKind.Good, ""))];
     }
 }

@@ -77,11 +77,7 @@ public static class PositionPicture
         return new BoardPicture($"board{board}-{seat}", title, [.. facts.Columns], [.. rows]);
     }
 
-    private static int? SpaceAt(BoardFacts facts, int column, int row)
-    {
-        int at = facts.Spaces.ToList().FindIndex(s => s.Column == column && s.Row == row);
-        return at < 0 ? null : at;
-    }
+    private static int? SpaceAt(BoardFacts facts, int column, int row) => facts.Spaces.FirstOrDefault(s => s.Column == column && s.Row == row)?.Name.Index;
 
     private static CellPicture Cell(Position position, int board, int seat, int? space, ThingLooks looks)
     {

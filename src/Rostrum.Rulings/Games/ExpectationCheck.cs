@@ -83,13 +83,5 @@ public static class ExpectationCheck
             : GameProblems.OtherLaws(expected.VerdictAt, expected.Phrase, broken, Reason(ruling));
     }
 
-    private static string Reason(Ruling ruling) => ruling switch
-    {
-        Ruling.Legal legal => legal.Because,
-        Ruling.Illegal illegal => string.Join("; ", illegal.Breaches.Select(b => $"{b.Clause}: {b.Because}")),
-        Ruling.Yes yes => yes.Because,
-        Ruling.No no => no.Because,
-        Ruling.Unsettled open => string.Join("; ", open.Readings.Select(r => $"{r.Verdict} if {r.Name}").Concat(open.NotGiven).Concat(open.NotModelled)),
-        _ => "",
-    };
+    private static string Reason(Ruling ruling) => ruling.Reason(b => $"{b.Clause}: {b.Because}");
 }

@@ -64,6 +64,17 @@ public abstract record Ruling
         public override string Verdict => "unsettled";
     }
 
+    /// <summary>The reason in one line; for an illegal action every breach as <paramref name="breach"/> tells it.</summary>
+    public string Reason(Func<Breach, string> breach) => this switch
+    {
+        Legal legal => legal.Because,
+        Illegal illegal => string.Join("; ", illegal.Breaches.Select(breach)),
+        Yes yes => yes.Because,
+        No no => no.Because,
+        Unsettled open => string.Join("; ", open.Readings.Select(r => $"{r.Verdict} if {r.Name}").Concat(open.NotGiven).Concat(open.NotModelled)),
+        _ => "",
+    };
+
     /// <summary>Rules on words: an action as its phrase says it, such as <c>place copper jug on B2</c>, or a truth, such as <c>Commission 12 is met</c>.</summary>
     /// <param name="position">What lies where; the action is that of <see cref="Position.Me"/>.</param>
     /// <param name="words">The words.</param>
