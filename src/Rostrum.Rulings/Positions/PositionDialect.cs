@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Rostrum.Sheets.Loading;
 using Rostrum.Text.Outline;
 
 namespace Rostrum.Rulings.Positions;
@@ -13,5 +14,5 @@ internal static class PositionDialect
     public static ImmutableArray<string> ExpectKeys { get; } = ["is", "illegal", "because", "cite"];
 
     /// <summary>What the outline reader has to know.</summary>
-    public static OutlineDialect Outline { get; } = new(["says", "why", "title", "reads", "because"], [.. ExpectKeys, .. TopKeys]);
+    public static OutlineDialect Outline { get; } = new(SheetDialect.ProseKeys, [.. ExpectKeys, .. TopKeys]);
 }

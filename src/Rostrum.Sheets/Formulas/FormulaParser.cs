@@ -23,9 +23,6 @@ internal sealed partial class FormulaParser
 
     private Token Current => _tokens[_at];
 
-    /// <summary>True once every word has been read.</summary>
-    public bool IsAtEnd => Current.Kind == TokenKind.End;
-
     /// <summary>The whole text as one formula.</summary>
     public Syntax ReadAll()
     {

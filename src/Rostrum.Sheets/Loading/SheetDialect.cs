@@ -3,7 +3,7 @@ using Rostrum.Text.Outline;
 
 namespace Rostrum.Sheets.Loading;
 
-/// <summary>The keys of sheets and positions: the one list from which reading, suggestions and the reference page come.</summary>
+/// <summary>The keys of sheets: the one list from which reading, suggestions and the reference page come.</summary>
 public static class SheetDialect
 {
     private static readonly ImmutableArray<string> Forks = ["readings", "conflict"];
@@ -68,17 +68,8 @@ public static class SheetDialect
         ["open questions"] = Forks,
     }.ToImmutableDictionary();
 
-    /// <summary>The keys of a position.</summary>
-    public static ImmutableArray<string> PositionKeys { get; } = ["says", "cite", "variants", "players", "turn of", "expect"];
-
-    /// <summary>The keys of an expectation.</summary>
-    public static ImmutableArray<string> ExpectKeys { get; } = ["is", "illegal", "because", "cite"];
-
     /// <summary>What the outline reader has to know about sheets.</summary>
     public static OutlineDialect Sheets { get; } = new(ProseKeys, [.. TopKeys, .. ClauseKeys, .. EntryKeys.Values.SelectMany(k => k)]);
-
-    /// <summary>What the outline reader has to know about positions.</summary>
-    public static OutlineDialect Positions { get; } = new(ProseKeys, [.. ExpectKeys, .. PositionKeys]);
 
     /// <summary>What the outline reader has to know about idiom files.</summary>
     public static OutlineDialect Idioms { get; } = Sheets with { KnownKeys = Sheets.KnownKeys.Union(["as", "otherwise", "with", "shown"]) };

@@ -56,7 +56,6 @@ internal sealed partial class BlockReader
         _at = HasLine ? Line.ContentStart : _input.Content.Length;
     }
 
-    private void SkipDeeperThan(int column) => MoveTo(_input.Lines.EndOfDeeper(_line, column));
 
     private bool AtDash() => IsDashAt(_at, Line.End);
 
