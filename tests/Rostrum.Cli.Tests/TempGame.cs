@@ -1,3 +1,5 @@
+using Rostrum.Testing;
+
 namespace Rostrum.Cli.Tests;
 
 /// <summary>A game's folder for one test; gone afterwards.</summary>
@@ -31,7 +33,7 @@ internal sealed class TempGame : IDisposable
     public string Outside => _path;
 
     /// <summary>The folder of Kiln Night in the repository.</summary>
-    public static string KilnNight { get; } = Path.Combine(House.Repository.Root, "games", "kiln-night");
+    public static string KilnNight { get; } = Path.Combine(TestFiles.Root, "games", "kiln-night");
 
     /// <summary>A copy of Kiln Night, to be changed.</summary>
     public static TempGame OfKilnNight()

@@ -1,5 +1,6 @@
 using Rostrum.Sheets.Model;
 using Rostrum.Sheets.Tests.Formulas;
+using Rostrum.Testing;
 
 namespace Rostrum.Sheets.Tests;
 
@@ -11,7 +12,7 @@ public sealed class OperationsPageTests
     [Fact]
     public void Page_says_what_the_table_says()
     {
-        string path = RepositoryFolder.PathOf("docs/operations.md");
+        string path = Path.Combine(TestFiles.Root, "docs/operations.md");
         string made = OperationsPage.Make();
         string written = Environment.GetEnvironmentVariable("ROSTRUM_WRITE_DOCS") == "1" ? Rewrite(path, made) : File.ReadAllText(path);
 

@@ -1,4 +1,5 @@
 using System.Xml.Linq;
+using Rostrum.Testing;
 
 namespace Rostrum.Cli.Tests.House;
 
@@ -30,7 +31,7 @@ public class ArrowTests
     [Fact]
     public void Every_room_is_listed()
     {
-        string[] found = [.. Directory.GetDirectories(Path.Combine(Repository.Root, "src")).Select(d => Path.GetFileName(d)!).Order(StringComparer.Ordinal)];
+        string[] found = [.. Directory.GetDirectories(Path.Combine(TestFiles.Root, "src")).Select(d => Path.GetFileName(d)!).Order(StringComparer.Ordinal)];
 
         Assert.Equal(Allowed.Keys.Order(StringComparer.Ordinal), found);
     }
@@ -44,5 +45,5 @@ public class ArrowTests
     }
 
     private static string[] References(string project) =>
-        [.. XDocument.Load(Path.Combine(Repository.Root, project)).Descendants("ProjectReference").Select(r => Path.GetFileNameWithoutExtension(r.Attribute("Include")!.Value))];
+        [.. XDocument.Load(Path.Combine(TestFiles.Root, project)).Descendants("ProjectReference").Select(r => Path.GetFileNameWithoutExtension(r.Attribute("Include")!.Value))];
 }

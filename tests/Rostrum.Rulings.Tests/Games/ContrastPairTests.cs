@@ -2,6 +2,7 @@ using Rostrum.Rulings.Positions;
 using Rostrum.Rulings.Tallies;
 using Rostrum.Rulings.Verdicts;
 using Rostrum.Sheets.Model;
+using Rostrum.Testing;
 
 namespace Rostrum.Rulings.Tests.Games;
 
@@ -33,9 +34,9 @@ public sealed class ContrastPairTests
 
     public static TheoryData<string, string, string, string> LawsWithPairs => [.. Laws];
 
-    public static TheoryData<string> Files => [.. RepositoryFolder.Files(Folder)];
+    public static TheoryData<string> Files => [.. TestFiles.In(Folder, "*.yaml")];
 
-    private static string[] Names => [.. RepositoryFolder.Files(Folder).Select(f => Path.GetFileNameWithoutExtension(f))];
+    private static string[] Names => [.. TestFiles.In(Folder, "*.yaml").Select(f => Path.GetFileNameWithoutExtension(f))];
 
     [Fact]
     public void Every_near_position_has_its_other_half() =>

@@ -1,9 +1,9 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Rostrum.Rulings.Positions;
-using Rostrum.Sheets.Idioms;
 using Rostrum.Sheets.Loading;
 using Rostrum.Sheets.Model;
+using Rostrum.Testing;
 using Rostrum.Text;
 
 namespace Rostrum.Rulings.Tests.Games;
@@ -12,14 +12,13 @@ namespace Rostrum.Rulings.Tests.Games;
 internal static class Game
 {
     private static readonly ConcurrentDictionary<string, Sheet> Known = new();
-    private static readonly Lazy<IdiomLibrary> Idioms = new(() => IdiomLibrary.Read(Folder("idioms"), new DiagnosticBag()));
 
     /// <summary>A game of the repository with some variants on.</summary>
     public static Sheet Sheet(string game, params IReadOnlyCollection<string> variants) =>
-        Known.GetOrAdd($"{game}|{string.Join('|', variants)}", _ => Sound(SheetReader.Read(Folder($"games/{game}"), Idioms.Value, variants)));
+        Known.GetOrAdd($"{game}|{string.Join('|', variants)}", _ => Sound(SheetReader.Read(ShippedGames.Folder($"games/{game}"), ShippedGames.Idioms, variants)));
 
     /// <summary>A sheet from its text.</summary>
-    public static Sheet Of(string sheet) => Sound(SheetReader.Read(GameFolder.InMemory("test", ("sheet.yaml", sheet)), Idioms.Value, []));
+    public static Sheet Of(string sheet) => Sound(SheetReader.Read(GameFolder.InMemory("test", ("sheet.yaml", sheet)), ShippedGames.Idioms, []));
 
     /// <summary>A position from its text.</summary>
     public static Position Position(Sheet sheet, string text)
@@ -34,7 +33,7 @@ internal static class Game
     public static PositionFile File(string name)
     {
         var problems = new DiagnosticBag();
-        var source = new SourceText(name, RepositoryFolder.Read(name));
+        var source = new SourceText(name, TestFiles.Read(name));
         ImmutableArray<string> variants = PositionReader.VariantsOf(source, problems);
         return PositionReader.Read(Sheet("kiln-night", variants), source, problems);
     }
@@ -47,8 +46,4 @@ internal static class Game
         Assert.Empty(reading.Problems.Where(p => p.Severity == Severity.Error).Select(p => $"{p.At}: {p.Message} {p.Hint}"));
         return reading.Sheet!;
     }
-
-    private static GameFolder Folder(string name) => GameFolder.InMemory(
-        name,
-        [.. RepositoryFolder.Files(name).Select(f => (Path.GetRelativePath(name, f), RepositoryFolder.Read(f)))]);
 }

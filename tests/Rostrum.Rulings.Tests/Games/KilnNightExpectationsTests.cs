@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Rostrum.Rulings.Positions;
 using Rostrum.Rulings.Tallies;
 using Rostrum.Rulings.Verdicts;
+using Rostrum.Testing;
 
 namespace Rostrum.Rulings.Tests.Games;
 
@@ -9,7 +10,7 @@ namespace Rostrum.Rulings.Tests.Games;
 public sealed class KilnNightExpectationsTests
 {
     private static readonly ImmutableArray<(string File, Expectation Expected)> All =
-        [.. RepositoryFolder.Files("games/kiln-night/positions").SelectMany(f => Game.File(f).Expectations.Select(e => (f, e)))];
+        [.. TestFiles.In("games/kiln-night/positions", "*.yaml").SelectMany(f => Game.File(f).Expectations.Select(e => (f, e)))];
 
     public static TheoryData<string, string> Tallies => [.. All.Where(a => a.Expected is Expectation.Tally).Select(a => (a.File, a.Expected.Subject))];
 

@@ -5,6 +5,7 @@ using Rostrum.Rulings.Verdicts;
 using Rostrum.Sheets.Idioms;
 using Rostrum.Sheets.Loading;
 using Rostrum.Sheets.Model;
+using Rostrum.Testing;
 using Rostrum.Text;
 
 namespace Rostrum.Rulings.Tests.Outside;
@@ -44,7 +45,7 @@ internal sealed class PlacementSheet
     /// <summary>A sample with a board of so many spaces across.</summary>
     public static PlacementSheet Of(string sample, int side, params IEnumerable<string> variants)
     {
-        string text = RepositoryFolder.Read($"tests/Rostrum.Rulings.Tests/Samples/{sample}.yaml");
+        string text = TestFiles.Read($"tests/Rostrum.Rulings.Tests/Samples/{sample}.yaml");
         string size = $"board of {side}";
         IEnumerable<string> on = text.Contains($"{size}:", StringComparison.Ordinal) ? variants.Append(size) : variants;
         SheetReading reading = SheetReader.Read(GameFolder.InMemory(sample, ("sheet.yaml", text)), IdiomLibrary.Read(GameFolder.InMemory("none"), new DiagnosticBag()), [.. on]);

@@ -1,6 +1,7 @@
 using System.Text;
 using CsCheck;
 using Rostrum.Rulings.Positions;
+using Rostrum.Testing;
 using Rostrum.Text;
 
 namespace Rostrum.Rulings.Tests.Positions;
@@ -8,7 +9,7 @@ namespace Rostrum.Rulings.Tests.Positions;
 /// <summary>A position may come from anyone: whatever stands in it, reading ends with an answer or with messages.</summary>
 public sealed class HostileFileTests
 {
-    private static readonly string Example = RepositoryFolder.Read("games/kiln-night/positions/E1.yaml");
+    private static readonly string Example = TestFiles.Read("games/kiln-night/positions/E1.yaml");
 
     [Fact]
     public void Any_changed_character_gives_a_position_or_messages_whose_places_lie_in_the_file() =>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Rostrum.Rulings.Positions;
+using Rostrum.Testing;
 using Rostrum.Text;
 
 namespace Rostrum.Rulings.Tests.Positions;
@@ -7,7 +8,7 @@ namespace Rostrum.Rulings.Tests.Positions;
 /// <summary>The positions of the demo game: every one reads, and reads back from its canonical text.</summary>
 public sealed class KilnNightPositionsTests
 {
-    public static TheoryData<string> Files => [.. RepositoryFolder.Files("games/kiln-night/positions")];
+    public static TheoryData<string> Files => [.. TestFiles.In("games/kiln-night/positions", "*.yaml")];
 
     [Theory]
     [MemberData(nameof(Files))]
@@ -44,7 +45,7 @@ public sealed class KilnNightPositionsTests
     private static (PositionFile File, ImmutableArray<Diagnostic> Problems) ReadFile(string name)
     {
         var problems = new DiagnosticBag();
-        var source = new SourceText(name, RepositoryFolder.Read(name));
+        var source = new SourceText(name, TestFiles.Read(name));
         PositionFile file = PositionReader.Read(TestSheet.ForVariants(PositionReader.VariantsOf(source, problems)), source, problems);
         return (file, problems.InOrder());
     }

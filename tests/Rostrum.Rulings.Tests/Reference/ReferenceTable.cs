@@ -1,3 +1,4 @@
+using Rostrum.Testing;
 using Rostrum.Text;
 using Rostrum.Text.Tables;
 
@@ -10,7 +11,7 @@ internal static class ReferenceTable
     public static string[][] Rows(string name)
     {
         var problems = new DiagnosticBag();
-        var source = new SourceText(name, RepositoryFolder.Read($"tests/Rostrum.Rulings.Tests/Reference/{name}"));
+        var source = new SourceText(name, TestFiles.Read($"tests/Rostrum.Rulings.Tests/Reference/{name}"));
         CsvTable table = CsvReader.Read(source, problems)!;
         return [.. table.Rows.Select(r => r.Cells.Select(c => c.Text).ToArray())];
     }

@@ -1,6 +1,7 @@
 using Rostrum.Sheets.Formulas;
 using Rostrum.Sheets.Model;
 using Rostrum.Sheets.Steps;
+using Rostrum.Testing;
 using Rostrum.Text;
 
 namespace Rostrum.Sheets.Tests.Formulas;
@@ -10,7 +11,7 @@ public sealed class GrammarTests
 {
     private const int Sentences = 2500;
 
-    private static readonly IReadOnlyDictionary<string, GrammarPart> Rules = Grammar.Read(RepositoryFolder.Read("docs/language.md"));
+    private static readonly IReadOnlyDictionary<string, GrammarPart> Rules = Grammar.Read(TestFiles.Read("docs/language.md"));
 
     private static readonly Vocabulary Names = BenchSheet.WithLetters().Names;
 
