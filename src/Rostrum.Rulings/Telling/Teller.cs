@@ -92,12 +92,12 @@ internal sealed partial class Teller(Evaluator evaluator, Naming naming)
         }
 
         return pick.Domain is Term.LinesOf lines ? $"there is no such {lines.Family.Name}"
-            : Nouns.Of(pick) is { } look ? $"there is no {Nouns.One(look)}" : $"there is no such {pick.Element.InWords.Split(' ')[^1]}";
+            : Nouns.Of(pick) is { } look ? $"there is no {LookWords.One(look)}" : $"there is no such {pick.Element.InWords.Split(' ')[^1]}";
     }
 
     private string All(Value.Many elements, Pick pick) =>
         elements.Members.Length is > 0 and <= 6 ? Prose.And(elements.Members.Select(m => naming.Of(m.Value)))
-        : Nouns.Of(pick) is { } look ? $"every {Nouns.One(look)}" : $"all {elements.Members.Length} of them";
+        : Nouns.Of(pick) is { } look ? $"every {LookWords.One(look)}" : $"all {elements.Members.Length} of them";
 
     private Tale About(Pick pick, Value element, Term term, Value[] frame)
     {
@@ -126,7 +126,7 @@ internal sealed partial class Teller(Evaluator evaluator, Naming naming)
             return TellSpot(new Value.SpaceAt(thing.Spot.Place, thing.Spot.Seat, thing.Spot.Part));
         }
 
-        string looks = Prose.Or(matches.Looks.Select(Nouns.One));
+        string looks = Prose.Or(matches.Looks.Select(LookWords.One));
         return subject is Value.Nothing or Value.Unknown
             ? Tale.Of($"{Phrase(matches.Subject, frame)} is {naming.Of(subject)}")
             : new Tale($"{naming.Of(subject)} is {(holds == Kleene.Yes ? "" : "not ")}{looks}", naming.SpacesOf(subject));

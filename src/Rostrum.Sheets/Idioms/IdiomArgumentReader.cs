@@ -96,7 +96,7 @@ internal sealed class IdiomArgumentReader(LoadContext context, Idiom idiom, Outl
             return null;
         }
 
-        (string singular, string plural) = LookWords.Of(look);
+        (string singular, string plural) = (LookWords.One(look), LookWords.Many(look));
         return new IdiomArgument(parameter, new LookName(parameter.As, look with { Words = singular }), singular, plural, null);
     }
 
