@@ -10,6 +10,15 @@ case "$(dotnet --version 2>/dev/null)" in
   *) say "the .NET 10 SDK is needed; found '$(dotnet --version 2>&1 | head -n 1)'"; return 2 ;;
 esac
 
+# True where a C compiler is at hand to link with; installs one where Debian's packages can be installed. Without it the command works too, slower.
+can_link() {
+  if command -v clang >/dev/null 2>&1 || command -v gcc >/dev/null 2>&1; then return 0; fi
+  if [ "$(id -u)" != 0 ] || ! command -v apt-get >/dev/null 2>&1; then return 1; fi
+  say "installing the Debian packages gcc and libc6-dev (they link the command)"
+  { apt-get update -q && DEBIAN_FRONTEND=noninteractive apt-get install -q -y --no-install-recommends gcc libc6-dev; } >/dev/null 2>&1 &&
+    command -v gcc >/dev/null 2>&1
+}
+
 # Builds the program for this machine. $1: the project's folder. $2: receives 'program', 'dotnet-root' and, last, 'stamp'.
 # What is there already stays in use until the new program is complete.
 publish_rostrum() {
@@ -25,14 +34,20 @@ publish_rostrum() {
   dotnet=$(readlink -f "$(command -v dotnet)")
   platform=$(dotnet --info | sed -n 's/^ *RID: *//p' | head -n 1)
   touch "$built/stamp.$$"
+  publish() {
+    rm -rf "$next"
+    log=$(dotnet publish "$root/src/Rostrum.Cli" -c Release -r "$platform" "$@" -p:ArtifactsPath="$built/build" -p:RunAnalyzers=false \
+      -p:EnforceCodeStyleInBuild=false -p:GenerateDocumentationFile=false -p:DebugType=none -o "$next" --nologo -v quiet 2>&1)
+  }
   say "building the command for $platform (a minute or two; only when its sources changed)"
-  if ! log=$(dotnet publish "$root/src/Rostrum.Cli" -c Release -r "$platform" --self-contained false -p:PublishReadyToRun=true \
-    -p:ArtifactsPath="$built/build" -p:RunAnalyzers=false -p:EnforceCodeStyleInBuild=false -p:GenerateDocumentationFile=false -p:DebugType=none \
-    -o "$next" --nologo -v quiet 2>&1); then
-    printf '%s\n' "$log" >&2
-    say "the build failed"
-    rm -rf "$next" "$built/stamp.$$"
-    return 2
+  if ! { can_link && publish --self-contained true -p:PublishAot=true; }; then
+    say "the command cannot be compiled to machine code here, so it will start more slowly"
+    if ! publish --self-contained false -p:PublishReadyToRun=true; then
+      printf '%s\n' "$log" >&2
+      say "the build failed"
+      rm -rf "$next" "$built/stamp.$$"
+      return 2
+    fi
   fi
   rm -rf "$built/program"
   mv "$next" "$built/program"

@@ -26,10 +26,10 @@ internal sealed class GameCheck(Game game, CancellationToken stop)
         SheetReading basis = game.Sheet();
         _problems.Add(AllOf(basis));
         IEnumerable<ImmutableArray<string>> sets = (basis.Sheet?.Variants ?? []).Select(v => ImmutableArray.Create(v.Name)).Append(variants);
-        foreach (ImmutableArray<string> set in sets.Where(s => !s.IsEmpty))
+        foreach ((ImmutableArray<string> set, Diagnostic[] problems) in sets.Where(s => !s.IsEmpty).AsParallel().AsOrdered().WithCancellation(stop)
+            .Select(s => (s, AllOf(game.Sheet(s)).ToArray())))
         {
-            stop.ThrowIfCancellationRequested();
-            _problems.Add(AllOf(game.Sheet(set)), p => CheckProblems.With(set, p));
+            _problems.Add(problems, p => CheckProblems.With(set, p));
         }
 
         Positions(basis.IsSound);

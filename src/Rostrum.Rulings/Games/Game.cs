@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Rostrum.Rulings.Positions;
 using Rostrum.Sheets.Idioms;
@@ -7,6 +8,7 @@ using Rostrum.Text;
 namespace Rostrum.Rulings.Games;
 
 /// <summary>A game's folder at work: its sheet, read once for each set of variants, and its positions by name.</summary>
+/// <remarks>May be asked from several threads at once.</remarks>
 /// <param name="folder">The game's files.</param>
 /// <param name="idioms">The idiom library.</param>
 public sealed class Game(GameFolder folder, IdiomLibrary idioms)
@@ -14,7 +16,7 @@ public sealed class Game(GameFolder folder, IdiomLibrary idioms)
     private const string PositionFolder = "positions";
     private const string Ending = ".yaml";
 
-    private readonly Dictionary<string, SheetReading> _sheets = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, Lazy<SheetReading>> _sheets = new(StringComparer.Ordinal);
 
     /// <summary>The game's files.</summary>
     public GameFolder Folder => folder;
@@ -28,13 +30,7 @@ public sealed class Game(GameFolder folder, IdiomLibrary idioms)
     public SheetReading Sheet(params IEnumerable<string> variants)
     {
         ImmutableArray<string> wanted = [.. variants.Distinct().Order(StringComparer.Ordinal)];
-        string key = string.Join('\n', wanted);
-        if (!_sheets.TryGetValue(key, out SheetReading? reading))
-        {
-            _sheets[key] = reading = SheetReader.Read(folder, idioms, wanted);
-        }
-
-        return reading;
+        return _sheets.GetOrAdd(string.Join('\n', wanted), _ => new Lazy<SheetReading>(() => SheetReader.Read(folder, idioms, wanted))).Value;
     }
 
     /// <summary>The file of a position.</summary>
