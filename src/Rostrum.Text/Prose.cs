@@ -34,6 +34,9 @@ public static class Prose
     /// <summary>The word with <c>a</c> or <c>an</c> before it, chosen by its first letter.</summary>
     public static string A(string word) => word.Length > 0 && "aeiouAEIOU".Contains(word[0], StringComparison.Ordinal) ? $"an {word}" : $"a {word}";
 
+    /// <summary>A sentence as a part of another: the first letter made small, the sign at its end left out.</summary>
+    public static string Begun(string sentence) => sentence.TrimEnd('.', ':') is { Length: > 0 } words ? char.ToLowerInvariant(words[0]) + words[1..] : "";
+
     /// <summary>The first letter made large.</summary>
     public static string Sentence(string words) => words.Length == 0 ? words : char.ToUpperInvariant(words[0]) + words[1..];
 

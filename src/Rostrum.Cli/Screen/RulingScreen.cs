@@ -73,7 +73,7 @@ internal sealed class RulingScreen
         }
 
         Listed("The position does not say", open.NotGiven);
-        Listed("The sheet does not model", open.NotModelled);
+        Listed("Not modelled, or not worked out yet", open.NotModelled);
     }
 
     private void Listed(string heading, IReadOnlyList<string> words, bool apart = false)

@@ -38,7 +38,7 @@ internal sealed class TallyScreen
         screen.Lines();
         screen.Readings();
         screen.Listed("The position does not say", tally.NotGiven);
-        screen.Listed("The sheet does not model", tally.NotModelled);
+        screen.Listed("Not modelled, or not worked out yet", tally.NotModelled);
         return screen._paper.ToString();
     }
 

@@ -83,7 +83,14 @@ internal sealed record Blank(Spot Spot, int Index, Aspect Aspect, Rostrum.Sheets
 /// <summary>Something that the sheet does not say, or that this version does not answer.</summary>
 /// <param name="Kind">Which.</param>
 /// <param name="What">Its name: the author's, or a sentence about the limit.</param>
-internal sealed record Gap(GapKind Kind, string What);
+internal sealed record Gap(GapKind Kind, string What)
+{
+    /// <summary>The gap as an entry of a list of what is missing.</summary>
+    public string Listed => Kind == GapKind.NotYet ? $"{What} (not worked out yet)" : What;
+
+    /// <summary>The gap as a sentence without its full stop.</summary>
+    public string Told => Kind switch { GapKind.Limit => What, GapKind.NotYet => $"{What} is not worked out yet", _ => $"{What} is not modelled" };
+}
 
 /// <summary>Why a sheet gives no answer.</summary>
 internal enum GapKind

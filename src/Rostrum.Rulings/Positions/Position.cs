@@ -42,6 +42,9 @@ public sealed record Position(
     /// <param name="space">0-based.</param>
     public Stack At(int board, int seat, int space) => Boards[board][seat][space];
 
+    /// <summary>Every thing that is given, on boards first.</summary>
+    public IEnumerable<Thing> Things => Boards.Concat(Places).SelectMany(p => p).SelectMany(s => s).SelectMany(s => s.Things);
+
     /// <summary>This position with other content on one space.</summary>
     public Position With(int board, int seat, int space, Stack content) =>
         this with { Boards = Boards.SetItem(board, Boards[board].SetItem(seat, Boards[board][seat].SetItem(space, content))) };

@@ -47,6 +47,10 @@ internal sealed class SupplyLooks
         return isWholeKind && _kind.Supply.Total is { } total ? total : _isComplete || isRow ? listed : null;
     }
 
+    /// <summary>True where these things are already as many as the components hold of one thing's look.</summary>
+    public bool IsUsedUp(Thing thing, IReadOnlyCollection<Thing> things) =>
+        Of([thing]).Any(l => Shows(thing.Values, l) && Most(l) <= things.Count(t => ReferenceEquals(t.Kind, _kind.Kind) && (!_kind.Supply.EachPlayer || t.Owner == thing.Owner) && Shows(t.Values, l)));
+
     /// <summary>The look in words: <c>copper lamps</c>, <c>sticks</c>; in the singular where there is one.</summary>
     public string Tell(ImmutableArray<int?> look, long count)
     {

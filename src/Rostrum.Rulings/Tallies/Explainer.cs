@@ -38,7 +38,7 @@ internal sealed partial class Explainer(Evaluator evaluator, Naming naming)
     private string Missing(Value.Number points)
     {
         IEnumerable<string> facts = points.Blame.Blanks.Select(naming.Fact).Distinct();
-        IEnumerable<string> gaps = points.Blame.Gaps.Select(g => g.Kind == GapKind.Limit ? g.What : $"{g.What} is not modelled").Distinct();
+        IEnumerable<string> gaps = points.Blame.Gaps.Select(g => g.Told).Distinct();
         string[] missing = [.. gaps];
         string given = Prose.And(facts);
         string[] all = given.Length == 0 ? missing : [$"not given: {given}", .. missing];

@@ -26,7 +26,7 @@ internal sealed class TallyBuilder(Position position, int seat, IReadOnlySet<str
             [.. all.Select(l => Line(l.Clause, l.Points))],
             [.. all.Where(l => Told(l.Points).IsUnknown).Select(l => l.Clause.Name)],
             Readings(all),
-            [.. blame.Gaps.Select(g => g.What).Distinct()],
+            [.. blame.Gaps.Select(g => g.Listed).Distinct()],
             [.. blame.Blanks.Select(_naming.Fact).Distinct()]);
     }
 

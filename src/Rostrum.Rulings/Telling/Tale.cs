@@ -13,7 +13,15 @@ internal sealed record Tale(string Text, ImmutableArray<string> Spaces)
     /// <summary>Several reasons as one.</summary>
     public static Tale Join(IEnumerable<Tale> tales, string between)
     {
-        Tale[] all = [.. tales.DistinctBy(t => t.Text)];
+        Tale[] all = [.. tales.Aggregate(ImmutableArray<Tale>.Empty, (told, t) => told.Any(e => Says(e.Text, t.Text)) ? told : told.Add(t))];
         return new Tale(string.Join(between, all.Select(t => t.Text)), [.. all.SelectMany(t => t.Spaces).Distinct()]);
+    }
+
+    // A reason that a longer one ends with, or goes on from, is said already.
+    private static bool Says(string told, string part)
+    {
+        int at = told.IndexOf(part, StringComparison.Ordinal);
+        int end = at + part.Length;
+        return at == 0 ? end == told.Length : at > 0 && told[at - 1] == ' ' && (end == told.Length || told[end] is ' ' or ',' or ';');
     }
 }

@@ -193,6 +193,6 @@ internal sealed partial class Teller(Evaluator evaluator, Naming naming)
         }
 
         IEnumerable<string> facts = why.Blanks.Select(naming.Fact).Select(f => $"{f} is not given");
-        return Tale.Of(Prose.And(facts.Concat(why.Gaps.Select(g => g.Kind == GapKind.Limit ? g.What : $"{g.What} is not modelled")).Distinct()));
+        return Tale.Of(Prose.And(facts.Concat(why.Gaps.Select(g => g.Told)).Distinct()));
     }
 }

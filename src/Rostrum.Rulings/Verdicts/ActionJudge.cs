@@ -27,8 +27,17 @@ internal sealed class ActionJudge(Proposal proposal, Setting setting, ISet<int> 
 
     private Position Position => proposal.Position;
 
-    /// <summary>The judgement; all breaches are told, never only the first.</summary>
+    /// <summary>The judgement; all breaches are told, never only the first. An action with a step that is not carried out yet is never called legal.</summary>
     public Judgement Judge()
+    {
+        Judgement judged = JudgeWords();
+        Step[] open = [.. proposal.Action.Steps.Where(s => !s.Kind.IsCarriedOut())];
+        return judged.Is == Kleene.Yes && open.Length > 0
+            ? Unsettled(open.Aggregate(Blame.None, (sum, s) => sum + Blame.Of(GapKind.NotYet, $"what '{Prose.Begun(s.Sentence)}' does")))
+            : judged;
+    }
+
+    private Judgement JudgeWords()
     {
         AskChoices();
         bool isChosenWrongly = _breaches.Count > 0;
@@ -55,7 +64,8 @@ internal sealed class ActionJudge(Proposal proposal, Setting setting, ISet<int> 
             if (may.Is == Kleene.No)
             {
                 ActionFacts action = proposal.Action;
-                string because = $"{_laws.Naming.Of(chosen)} is not what may be chosen ({action.Choices[i].Words})";
+                string be = chosen is Value.Many { Members.Length: > 1 } ? "are" : "is";
+            string because = $"{_laws.Naming.Of(chosen)} {be} not what may be chosen ({action.Choices[i].Words})";
                 _breaches.Add(new Breach(action.Action.Name, Says(action), action.Cite, because, _laws.Naming.SpacesOf(chosen)));
             }
             else if (may.Is == Kleene.Unknown)

@@ -32,6 +32,11 @@ internal sealed class LawJudge(Proposal proposal, Setting setting, ISet<int> tou
     /// <summary>Whether what was chosen is among what may be chosen.</summary>
     public Value.Truth MayChoose(Position position, int choice)
     {
+        if (proposal.Impossible.Contains(choice))
+        {
+            return Value.No;
+        }
+
         Evaluator evaluator = On(position);
         ActionChoice of = proposal.Action.Choices[choice];
         Value[] frame = proposal.Frame(evaluator, 0);

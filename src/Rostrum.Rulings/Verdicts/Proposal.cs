@@ -12,6 +12,9 @@ namespace Rostrum.Rulings.Verdicts;
 /// <param name="Assumed">What was taken for granted, in words.</param>
 internal sealed record Proposal(ActionFacts Action, Position Position, ImmutableArray<Value?> Chosen, ImmutableArray<string> Assumed)
 {
+    /// <summary>The choices, by index, that were given a thing which can never lie where the action takes it from.</summary>
+    public ImmutableHashSet<int> Impossible { get; init; } = [];
+
     /// <summary>The frame in which steps, laws and powers speak of the choices.</summary>
     /// <param name="evaluator">Of a completion of the position.</param>
     /// <param name="size">How many frame positions are needed.</param>

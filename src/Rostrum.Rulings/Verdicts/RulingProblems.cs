@@ -12,10 +12,20 @@ internal static class RulingProblems
     public static Diagnostic NoSuchAction(SourceSpan at, string written, ActionPhrase nearest) => new(
         "ROS0241", Severity.Error, at, $"No action reads '{written}'.", $"Write it as the sheet does: '{nearest.InWords}'.");
 
-    public static Diagnostic NotAChoice(SourceSpan at, string written, string choice, string? nearest) => new(
-        "ROS0242", Severity.Error, at, $"'{written}' names nothing that '{choice}' could be.",
-        nearest is null ? $"Name what the action takes for '{choice}', in the words of the sheet." : $"Did you mean '{nearest}'?");
+    public static Diagnostic NotAChoice(SourceSpan at, string choice, string? nearest, IReadOnlyCollection<string> examples, int all) => new(
+        "ROS0242", Severity.Error, at, $"'{at.Text}' names nothing that '{choice}' could be.",
+        nearest is not null ? $"Did you mean '{nearest}'?"
+            : examples.Count == 0 ? "Here there is nothing to choose from."
+            : all > examples.Count ? $"It can be one of {all}, such as {Prose.Or(examples)}." : $"It can be {Prose.Or(examples)}.");
+
+    public static Diagnostic NotAThing(SourceSpan at, string? nearest, IEnumerable<string> kinds) => new(
+        "ROS0242", Severity.Error, at, $"'{at.Text}' is no word for a piece or a card of this game.",
+        nearest is not null ? $"Did you mean '{nearest}'?" : $"{Prose.Sentence(string.Join(". ", kinds))}.");
+
+    public static Diagnostic NotASpace(SourceSpan at, string choice, BoardFacts board, string? nearest, IReadOnlyList<string> names) => new(
+        "ROS0242", Severity.Error, at, $"There is no {board.Noun.Name} '{at.Text}' for '{choice}'.",
+        nearest is not null ? $"Did you mean '{nearest}'?" : $"The {board.Noun.Plural} of {board.Place.Name} are {names[0]} to {names[^1]}.");
 
     public static Diagnostic WrongNumber(SourceSpan at, string choice, long wanted, int found) => new(
-        "ROS0243", Severity.Error, at, $"'{choice}' is a choice of {wanted}, and {found} are named.", $"Name {wanted}, joined with 'and'.");
+        "ROS0243", Severity.Error, at, $"'{choice}' takes {wanted}, and {Prose.Count(found, "is", "are")} named.", $"Name {wanted}, joined with 'and'.");
 }

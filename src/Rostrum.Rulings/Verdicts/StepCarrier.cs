@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Rostrum.Rulings.Evaluation;
 using Rostrum.Rulings.Positions;
 using Rostrum.Sheets.Model;
+using Rostrum.Text;
 
 namespace Rostrum.Rulings.Verdicts;
 
@@ -20,7 +21,7 @@ internal sealed partial class StepCarrier(Position before, int me, Setting setti
         {
             if (!Carry(step))
             {
-                return (null, _why.IsAny ? _why : Blame.Of(GapKind.NotYet, $"what '{step.Sentence}' leaves"));
+                return (null, _why.IsAny ? _why : Blame.Of(GapKind.NotYet, $"what '{Prose.Begun(step.Sentence)}' leaves"));
             }
         }
 
@@ -48,8 +49,7 @@ internal sealed partial class StepCarrier(Position before, int me, Setting setti
         StepKind.Change => Change(step),
         StepKind.Set or StepKind.Add or StepKind.Take => Mark(step),
         StepKind.Let => Let(step),
-        StepKind.Nothing or StepKind.Again or StepKind.EndTurn or StepKind.Show => true,
-        _ => false,
+        _ => step.Kind.IsCarriedOut(),
     };
 
     private bool Unknown(Blame why)

@@ -29,7 +29,7 @@ internal static class WordsRuling
     private static Ruling? Understand(Position position, string words, SourceSpan at, DiagnosticBag problems)
     {
         var actionProblems = new DiagnosticBag();
-        foreach (PhraseMatch match in PhraseMatch.All(position.Sheet, words))
+        foreach (PhraseMatch match in PhraseMatch.All(position.Sheet, at))
         {
             if (new ChoiceFinder(match, position, at, actionProblems).Find() is { } proposal)
             {
@@ -47,14 +47,19 @@ internal static class WordsRuling
         return null;
     }
 
-    // Words that begin like an action, or nearly so, were meant as one.
+    // Words that begin like an action, or nearly so, or with a word from its middle, were meant as one.
     private static Diagnostic? Misspelt(Sheet sheet, string words, SourceSpan at)
     {
-        string first = Prose.WordsOf(words)[0].ToLowerInvariant();
-        var phrases = sheet.Actions.Select(a => a.Action.Phrase).Where(p => !p.Parts.IsEmpty && !p.Parts[0].IsGap).ToLookup(p => Prose.WordsOf(p.Parts[0].Words)[0].ToLowerInvariant());
-        string? near = NearSpelling.Find(first, phrases.Select(p => p.Key));
-        return near is null || sheet.Names.Find(first).Length > 0 ? null : RulingProblems.NoSuchAction(at, words, phrases[near].First());
+        string[] asked = [.. Prose.WordsOf(words).Select(w => w.ToLowerInvariant())];
+        (ActionPhrase Phrase, string[] Words)[] phrases = [.. sheet.Actions.Select(a => (a.Action.Phrase, Fixed(a.Action.Phrase))).Where(p => p.Item2.Length > 0)];
+        string? near = NearSpelling.Find(asked[0], phrases.Select(p => p.Words[0]));
+        bool isName = sheet.Names.Find(asked[0]).Length > 0;
+        ActionPhrase? meant = phrases.Where(p => p.Words[0] == asked[0] || (!isName && (p.Words[0] == near || p.Words.Contains(asked[0]))))
+            .OrderByDescending(p => p.Words.Intersect(asked).Count()).Select(p => p.Phrase).FirstOrDefault();
+        return meant is null || asked.Contains("was") ? null : RulingProblems.NoSuchAction(at, words, meant);
     }
+
+    private static string[] Fixed(ActionPhrase phrase) => [.. phrase.Parts.Where(p => !p.IsGap).SelectMany(p => Prose.WordsOf(p.Words)).Select(w => w.ToLowerInvariant())];
 
     private static Ruling OnAction(Proposal proposal)
     {
@@ -91,7 +96,7 @@ internal static class WordsRuling
         return new Ruling.Unsettled(
             [.. readings.Touched.SelectMany(c => Of(readings, c, r => Word(verdict(r), isAction)))],
             [.. blame.Blanks.Select(naming.Fact).Distinct()],
-            [.. blame.Gaps.Select(g => g.What).Distinct()]);
+            [.. blame.Gaps.Select(g => g.Listed).Distinct()]);
     }
 
     // The alternatives of one choice, the others at their first; a choice that changes nothing by itself is told where no choice does.

@@ -84,7 +84,9 @@ internal sealed partial class FormulaParser
         int ofAt = hasLabel ? after + 1 : after;
         if (!_tokens[ofAt].Is("of"))
         {
-            return null;
+            return senses.Length > 0 && senses.All(s => s.Symbol is LineFamily) && IsLabel(_tokens[after])
+                ? Fail(FormulaProblems.LineNeedsBoard(_tokens[first].Span.To(_tokens[after].Span), (LineFamily)senses[0].Symbol, _tokens[after].Text))
+                : null;
         }
 
         var noun = new Syntax.Name(WordsFrom(first, length), senses, _tokens[first].Span.To(_tokens[after - 1].Span));
@@ -98,6 +100,9 @@ internal sealed partial class FormulaParser
         Syntax argument = ReadFactor();
         return new Syntax.Of(noun, label, argument, noun.Span.To(argument.Span));
     }
+
+    private static bool IsLabel(Token token) =>
+        token.Kind == TokenKind.Number || (token.Kind == TokenKind.Word && !Vocabulary.GrammarWords.Contains(token.Text));
 
     private static bool IsNoun(Named symbol) =>
         symbol is LineFamily or OperationName { Operation.Form: OperationForm.Noun } or StepName or Model.Attribute or Column or Table or Mark

@@ -11,6 +11,14 @@ internal static class FormulaProblems
         before is null ? $"'{found}' cannot begin a formula." : $"After '{before}' the formula cannot go on with '{found}'.",
         "Finish the part before it, or join the two with a word such as 'and', 'times' or a comma in brackets.");
 
+    public static Diagnostic LineNeedsBoard(SourceSpan at, LineFamily family, string label) => new(
+        "ROS0180", Severity.Error, at, $"'{family.Name} {label}' does not say of which board.", $"Write '{family.Name} {label} of {WholeName(family.Board)}'.")
+    {
+        Fix = new Fix("name the board", FixGrade.Choice, [new TextEdit(at.Part(at.Length, 0), $" of {WholeName(family.Board)}")]),
+    };
+
+    private static string WholeName(Place board) => board.EachPlayer ? $"my {board.Name}" : board.Name;
+
     public static Diagnostic Expected(SourceSpan at, string found, string wanted) => new(
         "ROS0180", Severity.Error, at,
         found.Length == 0 ? $"The formula ends where {wanted} should stand." : $"'{found}' stands where {wanted} should stand.",

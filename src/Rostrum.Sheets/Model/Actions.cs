@@ -169,6 +169,14 @@ public enum StepKind
     TakeTurns,
 }
 
+/// <summary>What is known of each kind of step.</summary>
+public static class StepKinds
+{
+    /// <summary>True where this version carries such a step out; an action with any other step is understood, but not judged to its end.</summary>
+    public static bool IsCarriedOut(this StepKind kind) => kind is StepKind.Move or StepKind.Swap or StepKind.Change or StepKind.Set or StepKind.Add or StepKind.Take
+        or StepKind.Let or StepKind.Nothing or StepKind.Again or StepKind.EndTurn or StepKind.Show;
+}
+
 /// <summary>A step, understood: its names are found and its formulas have sorts. Most steps are carried out from the version that plays whole turns.</summary>
 /// <param name="Kind">Which kind.</param>
 /// <param name="Sentence">As it reads back.</param>

@@ -111,21 +111,17 @@ public static partial class SheetReadBack
         string choices = text?.Find("choose") is { } chosen ? $"choosing {ClauseParts.Words(chosen.Value)}; " : "";
         string steps = choices + string.Join("; ", action.Steps.Select(Sentence));
         string meaning = action.Action.Phrase.InWords == action.Action.Name ? steps : $"{action.Action.Phrase.InWords}: {steps}";
-        return Told("Actions", action.Action.Name, action.Says, meaning, action.Cite, null, action.Action.DeclaredAt!.Value, IsSimple(action.Steps));
+        return Told("Actions", action.Action.Name, action.Says, meaning, action.Cite, null, action.Action.DeclaredAt!.Value, action.Steps.All(s => s.Kind.IsCarriedOut()));
     }
 
     /// <summary>A step with those below it, on one line.</summary>
     private static string Sentence(Step step)
     {
-        string own = step.Sentence.TrimEnd('.', ':');
-        string head = own.Length == 0 ? own : char.ToLowerInvariant(own[0]) + own[1..];
+        string head = Prose.Begun(step.Sentence);
         string inner = string.Join("; ", step.Inner.Select(Sentence));
         string otherwise = step.Otherwise.IsEmpty ? "" : $", otherwise ({string.Join("; ", step.Otherwise.Select(Sentence))})";
         return (inner.Length == 0 ? head : $"{head} ({inner})") + otherwise;
     }
-
-    private static bool IsSimple(ImmutableArray<Step> steps) =>
-        steps.All(s => s.Kind is StepKind.Move or StepKind.Swap or StepKind.Change or StepKind.Let or StepKind.Set or StepKind.Add or StepKind.Take or StepKind.Nothing);
 }
 
 /// <summary>A clause that a variant changes.</summary>

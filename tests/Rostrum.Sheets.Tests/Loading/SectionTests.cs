@@ -47,6 +47,10 @@ public sealed class SectionTests
     }
 
     [Fact]
+    public void Values_of_the_attribute_itself_are_counted_once() =>
+        Assert.Equal(4, Loaded.Of("pieces: {tree: {attributes: {fruit: [apple, pear]}, count of each fruit: {apple: 3, pear: 1}}}").Sheet.Kinds[0].Supply.Total);
+
+    [Fact]
     public void A_kind_may_be_called_like_an_operation_and_its_plural_is_English()
     {
         Sheet sheet = Loaded.Of("pieces: {order: {count: 3}, shelf: {count: 2}, berry: {each player: 5}}\nplaces: {orders: {heap of: order}}\nwords: {w: count(orders)}\n").Sheet;

@@ -91,7 +91,8 @@ internal static class PiecesSection
             }
             else if (OutlineAsk.Number(context, row.Value, "how many there are") is { } count)
             {
-                rows.AddRange(each.Values.Select(v => new SupplyRow([value, v], count)));
+                // Bowls of each glaze; a glaze of its own attribute is simply counted.
+                rows.AddRange(ReferenceEquals(value.Attribute, each.Attribute) ? [new SupplyRow([value], count)] : each.Values.Select(v => new SupplyRow([value, v], count)));
             }
         }
     }

@@ -1,0 +1,62 @@
+using Rostrum.Rulings.Evaluation;
+using Rostrum.Sheets.Model;
+using Rostrum.Text;
+
+namespace Rostrum.Rulings.Verdicts;
+
+/// <content>What is said where words in a gap name nothing: the nearest name, else what can stand there.</content>
+internal sealed partial class ChoiceFinder
+{
+    private const int MostExamples = 6;
+
+    private void ReportUnknown(ActionChoice choice, SourceSpan words, Value.Many domain)
+    {
+        SortKind sort = (choice.From.Sort.Element ?? choice.Sort).Kind;
+        if (sort == SortKind.Space)
+        {
+            ReportSpace(choice, words, domain);
+        }
+        else if (IsThing(choice) && UnknownWord(words) is { } unknown)
+        {
+            problems.Add(RulingProblems.NotAThing(unknown, NearSpelling.Find(unknown.Text, ThingWords()), KindsAt(choice).Select(Told)));
+        }
+        else
+        {
+            string[] names = [.. domain.Members.Select(m => m.Value is Value.ThingAt { Thing.Card: null } thing ? _naming.Look(thing.Thing) : Names(m.Value).FirstOrDefault()).OfType<string>().Distinct()];
+            problems.Add(RulingProblems.NotAChoice(words, choice.Name, NearSpelling.Find(words.Text, names), [.. names.Take(MostExamples)], names.Length));
+        }
+    }
+
+    private void ReportSpace(ActionChoice choice, SourceSpan words, Value.Many domain)
+    {
+        BoardFacts board = Sheet.Boards[domain.Members.Select(m => m.Value).OfType<Value.SpaceAt>().FirstOrDefault()?.Board ?? 0];
+        string[] names = [.. board.Spaces.OrderBy(s => s.Column).ThenBy(s => s.Row).Select(s => s.Name.Name)];
+        problems.Add(RulingProblems.NotASpace(words, choice.Name, board, NearSpelling.Find(words.Text, names), names));
+    }
+
+    // The first word that no name of the sheet holds.
+    private SourceSpan? UnknownWord(SourceSpan words)
+    {
+        HashSet<string> known = [.. ThingWords().SelectMany(Prose.WordsOf).Select(w => w.ToLowerInvariant())];
+        foreach (SourceSpan word in PhraseMatch.TokensOf(words).Where(w => !known.Contains(w.Text.ToLowerInvariant()) && w.Text is not ("a" or "an" or "the" or "my")))
+        {
+            return word;
+        }
+
+        return null;
+    }
+
+    private IEnumerable<string> ThingWords() => Sheet.Kinds
+        .SelectMany(k => k.Attributes.SelectMany(a => a.Values.Select(v => v.Name)).Append(k.Kind.Name).Append(k.Kind.Plural))
+        .Concat(Sheet.CardTables.SelectMany(t => t.Rows).Select(r => r.Card.Name));
+
+    // The kinds that lie where the choice takes from; all where the sheet does not say.
+    private IEnumerable<KindFacts> KindsAt(ActionChoice choice) => Sheet.Kinds.Where(k => Held(choice) is var held && (held.IsEmpty || held.Contains(k.Kind)));
+
+    // 'a ware is bowl, jug, plate or lamp; ash, iron or copper'
+    private static string Told(KindFacts kind)
+    {
+        IEnumerable<string> values = kind.Attributes.Where(a => !a.HoldsPlayer).Select(a => Prose.Or(a.Values.Select(v => v.Name)));
+        return kind.Attributes.IsEmpty ? Prose.A(kind.Kind.Name) : $"{Prose.A(kind.Kind.Name)} is {string.Join("; ", values)}";
+    }
+}
