@@ -31,7 +31,7 @@ internal sealed partial class ChoiceFinder
     {
         BoardFacts board = Sheet.Boards[domain.Members.Select(m => m.Value).OfType<Value.SpaceAt>().FirstOrDefault()?.Board ?? 0];
         string[] names = [.. board.Spaces.OrderBy(s => s.Column).ThenBy(s => s.Row).Select(s => s.Name.Name)];
-        problems.Add(RulingProblems.NotASpace(words, choice.Name, board, NearSpelling.Find(words.Text, names), names));
+        problems.Add(RulingProblems.NotASpace(words, choice.Name, board.Noun.Name, $"{board.Noun.Plural} of {board.Place.Name}", NearSpelling.Find(words.Text, names), names));
     }
 
     // The first word that no name of the sheet holds.

@@ -22,9 +22,9 @@ internal static class RulingProblems
         "ROS0242", Severity.Error, at, $"'{at.Text}' is no word for a piece or a card of this game.",
         nearest is not null ? $"Did you mean '{nearest}'?" : $"{Prose.Sentence(string.Join(". ", kinds))}.");
 
-    public static Diagnostic NotASpace(SourceSpan at, string choice, BoardFacts board, string? nearest, IReadOnlyList<string> names) => new(
-        "ROS0242", Severity.Error, at, $"There is no {board.Noun.Name} '{at.Text}' for '{choice}'.",
-        nearest is not null ? $"Did you mean '{nearest}'?" : $"The {board.Noun.Plural} of {board.Place.Name} are {names[0]} to {names[^1]}.");
+    public static Diagnostic NotASpace(SourceSpan at, string choice, string noun, string nouns, string? nearest, IReadOnlyList<string> names) => new(
+        "ROS0242", Severity.Error, at, $"There is no {noun} '{at.Text}' for '{choice}'.",
+        nearest is not null ? $"Did you mean '{nearest}'?" : $"The {nouns} are {names[0]} to {names[^1]}.");
 
     public static Diagnostic WrongNumber(SourceSpan at, string choice, long wanted, int found) => new(
         "ROS0243", Severity.Error, at, $"'{choice}' takes {wanted}, and {Prose.Count(found, "is", "are")} named.", $"Name {wanted}, joined with 'and'.");

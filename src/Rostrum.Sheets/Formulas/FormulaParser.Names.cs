@@ -85,7 +85,7 @@ internal sealed partial class FormulaParser
         if (!_tokens[ofAt].Is("of"))
         {
             return senses.Length > 0 && senses.All(s => s.Symbol is LineFamily) && IsLabel(_tokens[after])
-                ? Fail(FormulaProblems.LineNeedsBoard(_tokens[first].Span.To(_tokens[after].Span), (LineFamily)senses[0].Symbol, _tokens[after].Text))
+                ? Fail(FormulaProblems.LineNeedsBoard(_tokens[first].Span.To(_tokens[after].Span), $"{WordsFrom(first, length)} {_tokens[after].Text}", ((LineFamily)senses[0].Symbol).Board))
                 : null;
         }
 

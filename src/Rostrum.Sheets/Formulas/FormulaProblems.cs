@@ -11,10 +11,10 @@ internal static class FormulaProblems
         before is null ? $"'{found}' cannot begin a formula." : $"After '{before}' the formula cannot go on with '{found}'.",
         "Finish the part before it, or join the two with a word such as 'and', 'times' or a comma in brackets.");
 
-    public static Diagnostic LineNeedsBoard(SourceSpan at, LineFamily family, string label) => new(
-        "ROS0180", Severity.Error, at, $"'{family.Name} {label}' does not say of which board.", $"Write '{family.Name} {label} of {WholeName(family.Board)}'.")
+    public static Diagnostic LineNeedsBoard(SourceSpan at, string line, Place board) => new(
+        "ROS0180", Severity.Error, at, $"'{line}' does not say of which board.", $"Write '{line} of {WholeName(board)}'.")
     {
-        Fix = new Fix("name the board", FixGrade.Choice, [new TextEdit(at.Part(at.Length, 0), $" of {WholeName(family.Board)}")]),
+        Fix = new Fix("name the board", FixGrade.Choice, [new TextEdit(at.Part(at.Length, 0), $" of {WholeName(board)}")]),
     };
 
     private static string WholeName(Place board) => board.EachPlayer ? $"my {board.Name}" : board.Name;

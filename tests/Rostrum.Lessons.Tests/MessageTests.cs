@@ -1,0 +1,19 @@
+using Rostrum.Lessons;
+using Rostrum.Testing;
+using Rostrum.Text;
+
+namespace Rostrum.Lessons.Tests;
+
+/// <summary>Every message of this room is written for somebody who never programmed.</summary>
+public sealed class MessageTests
+{
+    [Fact]
+    public void No_message_uses_a_banned_word()
+    {
+        Diagnostic[] problems = [.. EveryMessage.Of(typeof(LessonCheck).Assembly, "Rostrum.Lessons")];
+
+        Assert.NotEmpty(problems);
+        Assert.Empty(problems.SelectMany(p => EveryMessage.SaidBy(p).SelectMany(BannedWords.In).Select(w => $"{p.Id}: {w}")).Distinct());
+        Assert.All(problems, p => Assert.DoesNotContain("", EveryMessage.SaidBy(p)));
+    }
+}
