@@ -55,9 +55,10 @@ internal sealed class TallyScreen
 
         _paper.Line(new string(' ', TextWidth + _innerWidth + 2) + "  " + new string('-', _outerWidth));
         Row(0, "total", "", Amount(_tally.Total), "");
-        if (!_tally.Without.IsEmpty)
+        string?[] notes = [_tally.Without.IsEmpty ? null : $"The total is without {Prose.And(_tally.Without)}.", _tally.TogetherInWords];
+        foreach (string note in notes.OfType<string>())
         {
-            _paper.Wrapped($"The total is without {Prose.And(_tally.Without)}.", 0);
+            _paper.Wrapped(note, 0);
         }
     }
 

@@ -37,7 +37,7 @@ internal sealed partial class Explainer(Evaluator evaluator, Naming naming)
 
     private string Missing(Value.Number points)
     {
-        IEnumerable<string> facts = points.Blame.Blanks.Select(naming.Fact).Distinct();
+        ImmutableArray<string> facts = naming.Facts(points.Blame.Blanks);
         IEnumerable<string> gaps = points.Blame.Gaps.Select(g => g.Told).Distinct();
         string[] missing = [.. gaps];
         string given = Prose.And(facts);

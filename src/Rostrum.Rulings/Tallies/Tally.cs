@@ -26,6 +26,24 @@ public sealed record Tally(
     /// <summary>The total as a person says it: <c>35</c>, <c>at least 20</c>, <c>31 without bowls</c>.</summary>
     public string TotalInWords => Without.IsEmpty ? Total.InWords : $"{Total.InWords} without {Rostrum.Text.Prose.And(Without)}";
 
+    /// <summary>Why the total's bounds are narrower than the sums of the lines' bounds, as a sentence; null where they are not.</summary>
+    public string? TogetherInWords
+    {
+        get
+        {
+            TallyLine[] counted = [.. Lines.Where(l => !Without.Contains(l.Clause))];
+            bool isBelow = counted.Sum(l => l.Points.High) is { } high && Total.High < high;
+            bool isAbove = counted.Sum(l => l.Points.Low) is { } low && Total.Low > low;
+            return (isBelow, isAbove) switch
+            {
+                (true, true) => "The lines cannot all be at their highest at once, nor all at their lowest.",
+                (true, false) => "The lines cannot all be at their highest at once.",
+                (false, true) => "The lines cannot all be at their lowest at once.",
+                _ => null,
+            };
+        }
+    }
+
     /// <summary>Counts a position.</summary>
     /// <param name="position">What lies where; facts may be missing.</param>
     /// <param name="seat">The 0-based seat that is counted.</param>

@@ -27,7 +27,7 @@ internal sealed class TallyBuilder(Position position, int seat, IReadOnlySet<str
             [.. all.Where(l => Told(l.Points).IsUnknown).Select(l => l.Clause.Name)],
             Readings(all),
             [.. blame.Gaps.Select(g => g.Listed).Distinct()],
-            [.. blame.Blanks.Select(_naming.Fact).Distinct()]);
+            _naming.Facts(blame.Blanks));
     }
 
     private static Value.Number Total(Reckoner reckoner, ImmutableArray<(ScoreClause Clause, Value.Number Points)> lines) =>

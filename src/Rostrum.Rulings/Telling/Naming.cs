@@ -9,7 +9,7 @@ namespace Rostrum.Rulings.Telling;
 /// <summary>Says spaces, things, lines and missing facts in the words of the sheet, to somebody at the table.</summary>
 /// <param name="sheet">Gives the words.</param>
 /// <param name="me">The 0-based seat that is spoken to as "you".</param>
-internal sealed class Naming(Sheet sheet, int me)
+internal sealed partial class Naming(Sheet sheet, int me)
 {
     /// <summary>A seat: its name, else its number counted from 1.</summary>
     public string Seat(int seat) => seat < sheet.SeatNames.Length ? sheet.SeatNames[seat] : $"seat {seat + 1}";
@@ -106,21 +106,6 @@ internal sealed class Naming(Sheet sheet, int me)
     public string Place(Place place, int seat) =>
         !place.EachPlayer ? $"the {place.Name}" : seat == me ? $"your {place.Name}" : $"{place.Name} of {Seat(seat)}";
 
-    /// <summary>A fact that is not given, as something that a person could go and look at.</summary>
-    public string Fact(Blank blank)
-    {
-        string spot = SpotName(blank.Spot);
-        return blank.Aspect switch
-        {
-            Aspect.Content or Aspect.Mark => spot,
-            Aspect.Kind => $"what the thing {Where(blank.Spot)} is",
-            Aspect.Value => $"the {blank.Attribute!.Name} of the {blank.Attribute.Kind.Name} {Where(blank.Spot)}",
-            Aspect.Card => $"which card lies {Where(blank.Spot)}",
-            Aspect.Owner => $"whose the thing {Where(blank.Spot)} is",
-            _ => $"whether the card {Where(blank.Spot)} lies face up",
-        };
-    }
-
     private static string? ValueName(Thing thing, AttributeFacts facts) => thing.Values[facts.Attribute.Index] is { } index ? facts.Values[index].Name : null;
 
     private static string Number(Value.Number number) => (number.Low, number.High) switch
@@ -145,22 +130,4 @@ internal sealed class Naming(Sheet sheet, int me)
         PlaceFacts facts = sheet.Places[place];
         return facts.Slots > 0 ? $"{facts.SlotNoun?.Name ?? $"{facts.Place.Name}"} {index + 1}" : $"the {facts.Place.Name}";
     }
-
-    private string SpotName(Spot spot) => spot.Kind switch
-    {
-        SpotKind.Space => $"{sheet.Boards[spot.Place].Noun.Name} {Space(spot.Place, spot.Seat, spot.Part)}",
-        SpotKind.Slot when sheet.Places[spot.Place].Slots > 0 => Slot(spot.Place, spot.Part),
-        SpotKind.Slot => Place(sheet.Places[spot.Place].Place, spot.Seat),
-        SpotKind.Mark => MarkName(spot),
-        SpotKind.Outside => spot.Place == -2 ? "the box" : "the supply",
-        _ => "the thing that is spoken of",
-    };
-
-    private string MarkName(Spot spot) => sheet.Marks[spot.Place] is { EachPlayer: true } mark
-        ? spot.Seat == me ? $"your {mark.Name}" : $"{mark.Name} of {Seat(spot.Seat)}"
-        : $"the {sheet.Marks[spot.Place].Name}";
-
-    private string Where(Spot spot) => spot.Kind == SpotKind.Space
-        ? $"on {Space(spot.Place, spot.Seat, spot.Part)}"
-        : spot.Kind == SpotKind.Nowhere ? "at hand" : $"in {SpotName(spot)}";
 }

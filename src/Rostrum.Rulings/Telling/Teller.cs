@@ -192,7 +192,7 @@ internal sealed partial class Teller(Evaluator evaluator, Naming naming)
             return new Tale($"{Phrase(term, frame)} is {naming.Of(value)}", naming.SpacesOf(value));
         }
 
-        IEnumerable<string> facts = why.Blanks.Select(naming.Fact).Select(f => $"{f} is not given");
+        IEnumerable<string> facts = naming.Facts(why.Blanks).Select(f => $"{f} is not given");
         return Tale.Of(Prose.And(facts.Concat(why.Gaps.Select(g => g.Told)).Distinct()));
     }
 }

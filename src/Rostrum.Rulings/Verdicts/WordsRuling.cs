@@ -95,7 +95,7 @@ internal static class WordsRuling
         Blame blame = readings.All.Aggregate(Blame.None, (sum, r) => sum + why(r.Answer));
         return new Ruling.Unsettled(
             [.. readings.Touched.SelectMany(c => Of(readings, c, r => Word(verdict(r), isAction)))],
-            [.. blame.Blanks.Select(naming.Fact).Distinct()],
+            naming.Facts(blame.Blanks),
             [.. blame.Gaps.Select(g => g.Listed).Distinct()]);
     }
 

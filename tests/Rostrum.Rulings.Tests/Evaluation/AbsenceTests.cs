@@ -35,7 +35,7 @@ public sealed class AbsenceTests
         Value.Truth truth = Assert.IsType<Value.Truth>(Bench.Ask(formula, NoSticks));
 
         Assert.Equal(Kleene.Unknown, truth.Is);
-        Assert.StartsWith(expected, new Rostrum.Rulings.Telling.Naming(Bench.Sheet, 0).Fact(Assert.Single(truth.Blame.Blanks)), StringComparison.Ordinal);
+        Assert.StartsWith(expected, new Rostrum.Rulings.Telling.Naming(Bench.Sheet, 0).Facts([Assert.Single(truth.Blame.Blanks)])[0], StringComparison.Ordinal);
     }
 
     [Theory]

@@ -100,6 +100,25 @@ public sealed class TallyTests
         Assert.Equal(["your purse"], tally.NotGiven);
     }
 
+    [Theory]
+    [InlineData("? ? .", "The lines cannot all be at their highest at once.")]
+    [InlineData("ba ji .", null)]
+    public void Lines_that_cannot_be_at_their_highest_together_are_told(string lowest, string? told)
+    {
+        Tally tally = Tally.Of(Game.Position(Kiln, $"seat 1:\n  chamber: |\n    4 . . . . .\n    3 . . . . .\n    2 . . . . .\n    1 {lowest} . .\n    / A B C D E\n  sticks: 0\n  shards: []\n  accepted: []\nturn of: seat 1\n"), 0);
+
+        Assert.Equal(told, tally.TogetherInWords);
+    }
+
+    [Fact]
+    public void A_board_of_which_nothing_is_given_is_one_missing_fact()
+    {
+        Tally tally = Tally.Of(Game.Position(Kiln, "seat 1: {sticks: 0, shards: [], accepted: []}\nturn of: seat 1\n"), 0);
+
+        Assert.Equal(["your chamber"], tally.NotGiven);
+        Assert.Equal("not given: your chamber", tally.Lines[0].Because[0].Text);
+    }
+
     private static Tally Purse(string score, string coins) =>
         Tally.Of(Game.Position(Game.Of($"{Head}\nscore:\n{score}"), $"seat 1:\n  purse: {coins}\nturn of: seat 1\n"), 0);
 

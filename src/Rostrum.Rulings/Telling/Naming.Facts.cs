@@ -1,0 +1,69 @@
+using System.Collections.Immutable;
+using Rostrum.Rulings.Evaluation;
+using Rostrum.Sheets.Model;
+using Rostrum.Text;
+
+namespace Rostrum.Rulings.Telling;
+
+/// <content>Facts that are not given.</content>
+internal sealed partial class Naming
+{
+    private const int MostSpaces = 6;
+
+    /// <summary>Facts that are not given, each once, as things that a person could go and look at: <c>shelf B2</c>, <c>your sticks</c>. A board of which
+    /// nothing is given is one of them, and so are more than six spaces of one board.</summary>
+    public ImmutableArray<string> Facts(IEnumerable<Blank> blanks)
+    {
+        var told = ImmutableArray.CreateBuilder<string>();
+        foreach (IGrouping<object, Blank> group in blanks.Distinct().GroupBy(BoardOf))
+        {
+            told.AddRange(group.Key is (int board, int seat) && group.Count() > MostSpaces ? [Spaces(board, seat, [.. group.Select(b => b.Spot.Part)])] : group.Select(Fact));
+        }
+
+        return [.. told.Distinct()];
+    }
+
+    // The board whose space is not given, or the fact itself.
+    private static object BoardOf(Blank blank) => blank is { Aspect: Aspect.Content, Spot.Kind: SpotKind.Space } ? (blank.Spot.Place, blank.Spot.Seat) : blank;
+
+    private string Spaces(int board, int seat, int[] spaces)
+    {
+        BoardFacts facts = sheet.Boards[board];
+        return spaces.Length == facts.Spaces.Length
+            ? Place(facts.Place, seat)
+            : $"{facts.Noun.Plural} {Prose.And(facts.Spaces.Where(s => spaces.Contains(s.Name.Index)).OrderBy(s => s.Column).ThenBy(s => s.Row).Select(s => Space(board, seat, s.Name.Index)))}";
+    }
+
+    /// <summary>A fact that is not given, as something that a person could go and look at.</summary>
+    private string Fact(Blank blank)
+    {
+        string spot = SpotName(blank.Spot);
+        return blank.Aspect switch
+        {
+            Aspect.Content or Aspect.Mark => spot,
+            Aspect.Kind => $"what the thing {Where(blank.Spot)} is",
+            Aspect.Value => $"the {blank.Attribute!.Name} of the {blank.Attribute.Kind.Name} {Where(blank.Spot)}",
+            Aspect.Card => $"which card lies {Where(blank.Spot)}",
+            Aspect.Owner => $"whose the thing {Where(blank.Spot)} is",
+            _ => $"whether the card {Where(blank.Spot)} lies face up",
+        };
+    }
+
+    private string SpotName(Spot spot) => spot.Kind switch
+    {
+        SpotKind.Space => $"{sheet.Boards[spot.Place].Noun.Name} {Space(spot.Place, spot.Seat, spot.Part)}",
+        SpotKind.Slot when sheet.Places[spot.Place].Slots > 0 => Slot(spot.Place, spot.Part),
+        SpotKind.Slot => Place(sheet.Places[spot.Place].Place, spot.Seat),
+        SpotKind.Mark => MarkName(spot),
+        SpotKind.Outside => spot.Place == -2 ? "the box" : "the supply",
+        _ => "the thing that is spoken of",
+    };
+
+    private string MarkName(Spot spot) => sheet.Marks[spot.Place] is { EachPlayer: true } mark
+        ? spot.Seat == me ? $"your {mark.Name}" : $"{mark.Name} of {Seat(spot.Seat)}"
+        : $"the {sheet.Marks[spot.Place].Name}";
+
+    private string Where(Spot spot) => spot.Kind == SpotKind.Space
+        ? $"on {Space(spot.Place, spot.Seat, spot.Part)}"
+        : spot.Kind == SpotKind.Nowhere ? "at hand" : $"in {SpotName(spot)}";
+}
