@@ -59,7 +59,7 @@ public static class EveryMessage
             _ when wanted == typeof(ActionPhrase) => new ActionPhrase([new PhrasePart("lay", false), new PhrasePart("what", true)]),
             _ when wanted.IsAssignableFrom(typeof(DrawingSign[])) => new[] { new DrawingSign('s', Stone) },
             _ when wanted.IsAssignableFrom(typeof(Kind[])) => new[] { Stone },
-            _ when wanted == typeof(Diagnostic) => new Diagnostic("ROS0000", Severity.Error, Sample.Span(0, 4), "A stone lies here.", "Take it away."),
+            _ when wanted == typeof(Diagnostic) => new Diagnostic("ROS0101", Severity.Error, Sample.Span(0, 4), "A stone lies here.", "Take it away."),
             _ when wanted == typeof(Fix) => Fix.Replace(Sample.Span(0, 4), "lay"),
             _ when wanted.IsEnum => Enum.GetValues(wanted).GetValue(round % Enum.GetValues(wanted).Length),
             _ when wanted.IsAssignableFrom(typeof(ImmutableArray<TextEdit>)) => ImmutableArray<TextEdit>.Empty,

@@ -70,15 +70,11 @@ internal sealed partial class ChoiceFinder
         _position = spot.Put(_position, there with { Things = index < there.Things.Length ? there.Things.SetItem(index, thing) : there.Things.Add(thing) });
         string place = _naming.Of(new Value.PlaceAt(Sheet.Places[spot.Place].Place, spot.Seat));
         string told = look.Card is null ? Prose.A(_naming.Look(thing)) : look.Card.Name;
-        string instead = there.IsGiven && index >= there.Things.Length ? $", where the position has {Content(there)}" : "";
+        string instead = there.IsGiven && index >= there.Things.Length ? $", where the position has {new PositionWords(_before).Content(there)}" : "";
         string beyond = thing.Kind is { } kind && new SupplyLooks(Sheet.KindOf(kind)).IsUsedUp(thing, [.. _before.Things]) ? ", although the game has no more of them" : "";
         _assumed.Add($"{told} in {place}{instead}{beyond}");
         return new Value.ThingAt(thing, spot, index);
     }
-
-    private string Content(Stack stack) => stack.Things.IsEmpty
-        ? "nothing"
-        : Prose.And(stack.Things.GroupBy(t => _naming.Look(t)).Select(g => g.Count() == 1 ? Prose.A(g.Key) : $"{g.Count()} times {g.Key}"));
 
     // Where the thing is laid. A card that is not where all cards are given is not there; a piece is always taken to be at hand.
     private Spot Source(Term from, bool isCard, bool isOpen)

@@ -34,7 +34,7 @@ public sealed class QuestionTests
     [Theory]
     [InlineData("field: {A1: basket}", "an apple tree in your cart")]
     [InlineData("field: {A1: basket}\nseat 1: {cart: []}", "an apple tree in your cart, where the position has nothing")]
-    [InlineData("field: {A1: basket}\nseat 1: {cart: [2 pear tree]}", "an apple tree in your cart, where the position has 2 times pear tree")]
+    [InlineData("field: {A1: basket}\nseat 1: {cart: [2 pear tree]}", "an apple tree in your cart, where the position has 2 pear trees")]
     [InlineData("field: {A1: apple tree, B1: apple tree}", "an apple tree in your cart, although the game has no more of them")]
     public void A_piece_that_is_taken_for_granted_against_the_position_is_told_as_such(string position, string assumed)
     {
