@@ -43,7 +43,7 @@ internal sealed record LessonItem(
         game,
         report.Lesson.Title,
         ClaimCounts.Of(report),
-        report.Shots.Length,
+        report.Shots.Count(s => s.Problem is null),
         wordsAMinute,
         [.. report.Lesson.Topics.Select(t => TopicItem.Of(t, wordsAMinute))],
         [.. report.Problems.Select(ProblemItem.Of)]);

@@ -30,6 +30,11 @@ public sealed class ClaimCheck(Game game)
     public CheckedClaim Of(LessonRun.Claim claim)
     {
         ArgumentNullException.ThrowIfNull(claim);
+        if (BlankTargets.IsOne(claim.Target))
+        {
+            return Unasked(claim, LessonProblems.BlankInTarget(claim.TargetAt, BlankTargets.Restored(claim.Target)));
+        }
+
         return ClaimTarget.Read(claim.Target) switch
         {
             ClaimTarget.Tally tally => OfTally(claim, tally),
@@ -101,8 +106,8 @@ public sealed class ClaimCheck(Game game)
         return Points(claim, new ClaimAnswer.OfTally(tally, line, line?.Points ?? tally.Total, false));
     }
 
-    // A lesson counts one table line by line.
-    private Tally TallyOf(Position position, int seat)
+    /// <summary>A position counted, once for all that is said of it: a lesson counts one table line by line.</summary>
+    internal Tally TallyOf(Position position, int seat)
     {
         if (!_tallies.TryGetValue((position.Name, seat), out Tally? tally))
         {
