@@ -47,7 +47,7 @@ public static class LessonCheck
         ImmutableArray<UncheckedNumber> numbers = game.Sheet().Sheet is { } sheet ? UncheckedNumbers.Of(sheet, lesson, shots, check) : [];
         if (!numbers.IsEmpty)
         {
-            problems.Add(LessonProblems.UncheckedNumbers(numbers[0].At, [.. numbers.Select(n => $"'{Prose.Clip(n.Said)}' in line {n.At.StartPosition.Line}")], numbers[0].Said, numbers[0].Write));
+            problems.Add(LessonProblems.UncheckedNumbers(numbers[0].At, [.. numbers.Select(n => $"'{Prose.Clip(n.Said)}' in line {text.LineIndexOf(n.At.Start) + 1}")], numbers[0].Said, numbers[0].Write));
         }
 
         return new LessonReport(lesson, claims, shots, numbers, problems.InOrder());

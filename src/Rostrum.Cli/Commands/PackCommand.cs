@@ -30,7 +30,7 @@ internal sealed class PackCommand : ScriptCommand
         string folder = parse.GetRequiredValue(_output);
         ImmutableArray<PackFile> files = LessonPack.Of(request.Game, report);
         Write(folder, files);
-        Tell(folder, files, request.Json);
+        Tell(folder, files, report, request.Json);
         return Findings(report);
     }
 
@@ -43,11 +43,11 @@ internal sealed class PackCommand : ScriptCommand
         }
     }
 
-    private void Tell(string folder, ImmutableArray<PackFile> files, bool json)
+    private void Tell(string folder, ImmutableArray<PackFile> files, LessonReport report, bool json)
     {
         if (json)
         {
-            Desk.Write(PackReport.Of(folder, files), r => r.PackReport);
+            Desk.Write(PackReport.Of(folder, files, report.Problems), r => r.PackReport);
             return;
         }
 
@@ -55,7 +55,7 @@ internal sealed class PackCommand : ScriptCommand
         Desk.Tell($"{Prose.Count(files.Length, "file", "files")} in {folder}");
     }
 
-    // The page marks what is wrong; whoever publishes it hears of it here.
+    // The page marks every statement and shot that is wrong; whoever publishes it hears of it here.
     private int Findings(LessonReport report)
     {
         int errors = report.Problems.Count(p => p.Severity == Severity.Error);

@@ -10,13 +10,16 @@ namespace Rostrum.Lessons.Numbers;
 /// <summary>Lists the numbers that a lesson says without a check, with what each would have to equal where that is plain.</summary>
 internal sealed class UncheckedNumbers
 {
+    /// <summary>How many are listed: a file that is no lesson at all would otherwise take minutes.</summary>
+    public const int Most = 1000;
+
     private readonly NumberFinder _finder;
     private readonly TargetProposal _proposal;
 
     private UncheckedNumbers(Sheet sheet, ClaimCheck check) =>
         (_finder, _proposal) = (new NumberFinder(new GameWords(sheet)), new TargetProposal(sheet.Facts, check));
 
-    /// <summary>All of them, in the order of the file.</summary>
+    /// <summary>The first <see cref="Most"/> of them, in the order of the file.</summary>
     /// <param name="sheet">The sheet.</param>
     /// <param name="lesson">The lesson.</param>
     /// <param name="shots">Its shots: a number speaks of the last one before it.</param>
@@ -29,7 +32,7 @@ internal sealed class UncheckedNumbers
         foreach (LessonBlock block in lesson.Topics.SelectMany(t => t.Blocks))
         {
             seen = shots.FirstOrDefault(s => ReferenceEquals(s.Shot, block)) ?? seen;
-            found.AddRange(block.Passages.SelectMany(p => numbers.In(p, seen)));
+            found.AddRange(block.Passages.SelectMany(p => numbers.In(p, seen)).Take(Most - found.Count));
         }
 
         return found.ToImmutable();

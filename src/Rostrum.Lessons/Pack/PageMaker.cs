@@ -88,7 +88,7 @@ internal sealed class PageMaker(Game game, LessonReport report)
 
     // A shot that cannot be drawn leaves its mark where the picture would stand.
     private static PageBlock Picture(CheckedShot shot) => shot.Problem is { } problem
-        ? new PageBlock.Paragraph([new PageRun.Marked(shot.Shot.Caption, ValueStatus.Wrong, $"No picture: {problem.Message}")])
+        ? new PageBlock.Paragraph([new PageRun.Marked(shot.Shot.Caption.Length == 0 ? "A shot" : shot.Shot.Caption, ValueStatus.Wrong, $"No picture: {problem.Message}")])
         : Figure(shot);
 
     private static PageBlock.Figure Figure(CheckedShot shot)

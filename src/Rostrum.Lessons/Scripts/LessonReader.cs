@@ -20,7 +20,7 @@ public static class LessonReader
         ArgumentNullException.ThrowIfNull(source);
         MarkdownDocument document = Markdown.Parse(BlankTargets.Joined(source.Content), Pipeline);
         Dictionary<string, string> front = FrontMatter(source, document.OfType<YamlFrontMatterBlock>().FirstOrDefault(), problems);
-        string title = front.GetValueOrDefault("title", source.Name);
+        string title = front.GetValueOrDefault("title") ?? FirstHeading(source, document) ?? source.Name;
         var topics = ImmutableArray.CreateBuilder<LessonTopic>();
         var blocks = ImmutableArray.CreateBuilder<LessonBlock>();
         (string Title, SourceSpan At) topic = (title, source.Span(0, 0));
@@ -41,6 +41,9 @@ public static class LessonReader
         return new Lesson(
             source, title, front.GetValueOrDefault("presenter", ""), front.GetValueOrDefault("correct as of", ""), front.GetValueOrDefault("printing", ""), topics.ToImmutable());
     }
+
+    private static string? FirstHeading(SourceText source, MarkdownDocument document) =>
+        document.OfType<HeadingBlock>().FirstOrDefault(h => h.Level == 1) is { } heading ? RunReader.Words(source, heading.Inline) : null;
 
     private static void Close(ImmutableArray<LessonTopic>.Builder topics, (string Title, SourceSpan At) topic, ImmutableArray<LessonBlock>.Builder blocks)
     {
