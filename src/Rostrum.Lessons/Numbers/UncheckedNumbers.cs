@@ -3,7 +3,6 @@ using Rostrum.Lessons.Claims;
 using Rostrum.Lessons.Scripts;
 using Rostrum.Lessons.Shots;
 using Rostrum.Sheets.Model;
-using Rostrum.Text;
 
 namespace Rostrum.Lessons.Numbers;
 
