@@ -42,7 +42,7 @@ public static class LessonCheck
         Lesson lesson = LessonReader.Read(text, problems);
         var check = new ClaimCheck(game);
         ImmutableArray<CheckedClaim> claims = [.. lesson.Claims.Select(check.Of)];
-        ImmutableArray<CheckedShot> shots = [.. lesson.Shots.Select(s => ShotCheck.Of(game, check, s))];
+        ImmutableArray<CheckedShot> shots = [.. lesson.Shots.Select(s => ShotCheck.Of(check, s))];
         problems.AddRange(claims.Select(c => c.Problem).Concat(shots.Select(s => s.Problem)).OfType<Diagnostic>());
         ImmutableArray<UncheckedNumber> numbers = game.Sheet().Sheet is { } sheet ? UncheckedNumbers.Of(sheet, lesson, shots, check) : [];
         if (!numbers.IsEmpty)

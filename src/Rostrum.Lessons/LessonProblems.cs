@@ -25,6 +25,9 @@ internal static class LessonProblems
             near is not null ? $"Did you mean '{near}'?" : some.Length > 0 ? $"There are {Prose.And(some)}{(known.Distinct().Count() > 8 ? " and more" : "")}." : "Check the name.");
     }
 
+    public static Diagnostic UnsoundPosition(SourceSpan at, string name) => new(
+        "ROS0604", Severity.Error, at, $"The position '{Prose.Clip(name)}' has errors, so nothing can be asked of it.", $"Mend 'positions/{Prose.Clip(name)}.yaml' first.");
+
     public static Diagnostic ShotTarget(SourceSpan at, string target, bool isMisspelt) => new(
         "ROS0605", isMisspelt ? Severity.Error : Severity.Warning, at, $"'{Prose.Clip(target)}' is no shot of a position.", "Write 'position:NAME', perhaps with 'show CLAUSE'.");
 

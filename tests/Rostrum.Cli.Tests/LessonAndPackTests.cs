@@ -78,8 +78,29 @@ public class LessonAndPackTests
         Assert.Contains("82 of 82 statements are right; 11 of 12 shots can be drawn\nBefore you film: mend the error above.\n", lesson.Talk);
         Assert.Equal(1, pack.Code);
         Assert.Contains("the lesson has 1 error, marked in its page", pack.Talk);
-        Assert.Contains("No picture: There is no sound position &#39;coper-ash&#39;.", File.ReadAllText(Path.Combine(folder, "lesson.html")));
+        Assert.Contains("No picture: There is no position &#39;coper-ash&#39;.", File.ReadAllText(Path.Combine(folder, "lesson.html")));
         Assert.False(File.Exists(Path.Combine(folder, "pictures", "copper-ash.svg")));
+    }
+
+    [Fact]
+    public void Position_with_errors_is_told_as_such()
+    {
+        using var game = TempGame.OfKilnNight();
+        game.Write("positions/E1.yaml", "seat 1: nobody knows\n");
+
+        Assert.Contains("The position 'E1' has errors, so nothing can be asked of it.", Told.By("lesson", game.Folder).Output);
+    }
+
+    [Fact]
+    public void Picture_that_is_no_shot_is_told_and_keeps_nothing_from_being_published()
+    {
+        using var game = TempGame.OfKilnNight();
+        game.Change("lesson.md", "![Copper beside iron](position:copper-ash)", "![Copper beside iron](box.jpg)");
+
+        Told told = Told.By("pack", game.Folder, "-o", game.PathOf("pack"));
+
+        Assert.Equal(0, told.Code);
+        Assert.Contains("1 picture is no shot of a position, and marked in the page", told.Talk);
     }
 
     [Fact]

@@ -61,10 +61,19 @@ internal sealed class PackCommand : ScriptCommand
         int errors = report.Problems.Count(p => p.Severity == Severity.Error);
         if (errors == 0)
         {
+            TellPictures(report.Shots.Count(s => s.Problem is not null));
             return ExitCode.Fine;
         }
 
         Desk.Say($"the lesson has {Prose.Count(errors, "error", "errors")}, marked in its page; 'rostrum lesson' lists them.");
         return ExitCode.Findings;
+    }
+
+    private void TellPictures(int missing)
+    {
+        if (missing > 0)
+        {
+            Desk.Say($"{Prose.Count(missing, "picture is", "pictures are")} no shot of a position, and marked in the page; 'rostrum lesson' lists them.");
+        }
     }
 }

@@ -56,6 +56,11 @@ public sealed class ClaimCheck(Game game)
         return opened?.Position is null ? null : opened;
     }
 
+    /// <summary>Why there is no position of this name to ask.</summary>
+    internal Diagnostic NoPosition(SourceSpan at, string name) => game.PositionNames.Contains(name)
+        ? LessonProblems.UnsoundPosition(at, name)
+        : LessonProblems.Unknown(at, "position", name, game.PositionNames);
+
     internal static CheckedClaim Unasked(LessonRun.Claim claim, Diagnostic problem) => new(claim, ClaimStatus.Unasked, null, problem);
 
     /// <summary>A number that was said against the one that the sheet gives.</summary>
@@ -183,8 +188,7 @@ public sealed class ClaimCheck(Game game)
             : new CheckedClaim(claim, ClaimStatus.Wrong, answer, LessonProblems.WrongClaim(claim.At, claim.Words, $"'{fact.Words}'", page));
     }
 
-    private CheckedClaim UnknownPosition(LessonRun.Claim claim, string name) =>
-        Unasked(claim, LessonProblems.Unknown(claim.TargetAt, "sound position", name, game.PositionNames));
+    private CheckedClaim UnknownPosition(LessonRun.Claim claim, string name) => Unasked(claim, NoPosition(claim.TargetAt, name));
 
     private static string InWords(long number) => number < 0 ? $"minus {-number}" : $"{number}";
 

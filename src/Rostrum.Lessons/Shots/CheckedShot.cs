@@ -1,6 +1,5 @@
 using Rostrum.Lessons.Claims;
 using Rostrum.Lessons.Scripts;
-using Rostrum.Rulings.Games;
 using Rostrum.Rulings.Positions;
 using Rostrum.Text;
 
@@ -20,7 +19,7 @@ internal static class ShotCheck
     private const string Scheme = "position:";
     private const string Show = " show ";
 
-    public static CheckedShot Of(Game game, ClaimCheck check, LessonBlock.Shot shot)
+    public static CheckedShot Of(ClaimCheck check, LessonBlock.Shot shot)
     {
         string target = Uri.UnescapeDataString(BlankTargets.Restored(shot.Target));
         if (!target.StartsWith(Scheme, StringComparison.Ordinal))
@@ -37,7 +36,7 @@ internal static class ShotCheck
             return None(shot, name, LessonProblems.BlankInTarget(shot.At, target));
         }
 
-        return check.Position(name) is { } opened ? Found(shot, name, clause, opened.Position!) : None(shot, name, NoPosition(game, check, shot, name));
+        return check.Position(name) is { } opened ? Found(shot, name, clause, opened.Position!) : None(shot, name, NoPosition(check, shot, name));
     }
 
     private static CheckedShot None(LessonBlock.Shot shot, string name, Diagnostic problem) => new(shot, name, null, null, problem);
@@ -51,12 +50,12 @@ internal static class ShotCheck
     }
 
     // 'E1 shwo bowls' is no name: its first word is, and what stands behind it is told.
-    private static Diagnostic NoPosition(Game game, ClaimCheck check, LessonBlock.Shot shot, string name)
+    private static Diagnostic NoPosition(ClaimCheck check, LessonBlock.Shot shot, string name)
     {
         int blank = name.IndexOf(' ', StringComparison.Ordinal);
         return blank > 0 && check.Position(name[..blank]) is not null
             ? LessonProblems.ShotOption(shot.At, name[..blank], name[(blank + 1)..].Trim())
-            : LessonProblems.Unknown(shot.At, "sound position", name, game.PositionNames);
+            : check.NoPosition(shot.At, name);
     }
 
     // 'pictures/box.jpg' is a picture that no page shows; 'positon:E1' was meant for a shot.
