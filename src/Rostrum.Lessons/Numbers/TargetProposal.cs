@@ -12,7 +12,9 @@ namespace Rostrum.Lessons.Numbers;
 /// <param name="check">Counts the positions.</param>
 internal sealed class TargetProposal(ImmutableArray<Fact> facts, ClaimCheck check)
 {
-    // A fact must be named behind the number, or twice before it; a line of the position on show may be named once.
+    // A fact must be named behind the number or twice before it, and one of a single word right behind it: 'two to four shelves with a form' says
+    // nothing of how many forms there are. A line of the position on show may be named anywhere near.
+    private const double LeastForWord = 3;
     private const double LeastForFact = 2;
     private const double LeastForLine = 1;
 
@@ -33,7 +35,7 @@ internal sealed class TargetProposal(ImmutableArray<Fact> facts, ClaimCheck chec
         var near = new WordsAround(text, start, start + said.Length);
         (string Target, double Fit)[] fits =
         [
-            .. facts.Where(f => f.Number == number).Select(f => ($"fact:{f.Name}", near.Fit(f.Name, LeastForFact))),
+            .. facts.Where(f => f.Number == number).Select(f => ($"fact:{f.Name}", near.Fit(f.Name, f.Name.Contains(' ', StringComparison.Ordinal) ? LeastForFact : LeastForWord))),
             .. Lines(number, seen).Select(l => ($"tally:{seen!.PositionName}/{l}", l == Expectation.Total ? OfATotal.Max(w => near.Fit(w, LeastForLine)) : near.Fit(l, LeastForLine))),
         ];
         double best = fits.Select(f => f.Fit).DefaultIfEmpty(0).Max();

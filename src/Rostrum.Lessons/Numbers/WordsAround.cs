@@ -3,13 +3,12 @@ using System.Text.RegularExpressions;
 namespace Rostrum.Lessons.Numbers;
 
 /// <summary>The words around a number, and how well a name fits them.</summary>
-/// <remarks>Only the sentence of the number counts. The words behind it weigh more than those before it, and the next ones most:
+/// <remarks>Only the sentence of the number counts. The words behind it weigh more than those before it, and the next one most:
 /// <c>four forms</c> speaks of forms.</remarks>
 internal sealed partial class WordsAround
 {
     private const int Far = 400;
     private const int Reach = 6;
-    private const int Close = 2;
 
     private static readonly string[] Small = ["a", "an", "the", "of", "in", "on", "to", "for", "each", "at", "with", "and", "or", "from", "per", "without", "more"];
 
@@ -26,7 +25,7 @@ internal sealed partial class WordsAround
         string[] next = [.. Stems(behind).Take(Reach)];
         for (int i = 0; i < next.Length; i++)
         {
-            Weigh(next[i], i < Close ? 3 : 2);
+            Weigh(next[i], i == 0 ? 3 : 2);
         }
 
         foreach (string word in Stems(before).TakeLast(Reach))
@@ -37,7 +36,7 @@ internal sealed partial class WordsAround
 
     /// <summary>How well a name fits; 0 where less than two thirds of its words are near, or where they weigh too little.</summary>
     /// <param name="name">The name.</param>
-    /// <param name="least">What the words that are near must weigh together: 3 and 2 behind the number, 1 before it.</param>
+    /// <param name="least">What the words that are near must weigh together: 3 right behind the number, 2 further on, 1 before it.</param>
     public double Fit(string name, double least)
     {
         string[] words = [.. Stems(name).Distinct()];
