@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Rostrum.Lessons.Claims;
+using Rostrum.Lessons.Numbers;
 using Rostrum.Lessons.Scripts;
 using Rostrum.Lessons.Shots;
 using Rostrum.Rulings.Games;
@@ -11,14 +12,16 @@ namespace Rostrum.Lessons;
 /// <param name="Lesson">The lesson.</param>
 /// <param name="Claims">Every statement with its answer, in the order of the file.</param>
 /// <param name="Shots">Every shot with its position, in the order of the file.</param>
+/// <param name="Unchecked">The numbers that are said without a check, in the order of the file.</param>
 /// <param name="Problems">What is wrong, by place.</param>
-public sealed record LessonReport(Lesson Lesson, ImmutableArray<CheckedClaim> Claims, ImmutableArray<CheckedShot> Shots, ImmutableArray<Diagnostic> Problems)
+public sealed record LessonReport(
+    Lesson Lesson, ImmutableArray<CheckedClaim> Claims, ImmutableArray<CheckedShot> Shots, ImmutableArray<UncheckedNumber> Unchecked, ImmutableArray<Diagnostic> Problems)
 {
     /// <summary>The statement at a place, with its answer.</summary>
     public CheckedClaim Find(LessonRun.Claim claim) => Claims.First(c => ReferenceEquals(c.Claim, claim));
 }
 
-/// <summary>Checks a lesson before it is filmed: its numbers and its shots.</summary>
+/// <summary>Checks a lesson before it is filmed: its numbers, its rulings, its shots.</summary>
 public static class LessonCheck
 {
     /// <summary>The name of the lesson in a game's folder.</summary>
@@ -39,8 +42,14 @@ public static class LessonCheck
         Lesson lesson = LessonReader.Read(text, problems);
         var check = new ClaimCheck(game);
         ImmutableArray<CheckedClaim> claims = [.. lesson.Claims.Select(check.Of)];
-        ImmutableArray<CheckedShot> shots = [.. lesson.Shots.Select(s => ShotCheck.Of(game, check, s, problems))];
-        problems.AddRange(claims.Select(c => c.Problem).OfType<Diagnostic>());
-        return new LessonReport(lesson, claims, shots, problems.InOrder());
+        ImmutableArray<CheckedShot> shots = [.. lesson.Shots.Select(s => ShotCheck.Of(check, s))];
+        problems.AddRange(claims.Select(c => c.Problem).Concat(shots.Select(s => s.Problem)).OfType<Diagnostic>());
+        ImmutableArray<UncheckedNumber> numbers = game.Sheet().Sheet is { } sheet ? UncheckedNumbers.Of(sheet, lesson, shots, check) : [];
+        if (!numbers.IsEmpty)
+        {
+            problems.Add(LessonProblems.UncheckedNumbers(numbers[0].At, [.. numbers.Select(n => $"'{Prose.Clip(n.Said)}' in line {text.LineIndexOf(n.At.Start) + 1}")], numbers[0].Said, numbers[0].Write));
+        }
+
+        return new LessonReport(lesson, claims, shots, numbers, problems.InOrder());
     }
 }

@@ -5,6 +5,8 @@ namespace Rostrum.Lessons;
 /// <summary>Messages about lessons: ROS06xx.</summary>
 internal static class LessonProblems
 {
+    private const int MostNamed = 3;
+
     public static Diagnostic WrongClaim(SourceSpan at, string said, string found, string why) => new(
         "ROS0601", Severity.Error, at, $"The lesson says '{Prose.Clip(said)}', and the sheet says {found}.", why.Length == 0 ? "Change what is said, or the sheet." : why);
 
@@ -23,8 +25,15 @@ internal static class LessonProblems
             near is not null ? $"Did you mean '{near}'?" : some.Length > 0 ? $"There are {Prose.And(some)}{(known.Distinct().Count() > 8 ? " and more" : "")}." : "Check the name.");
     }
 
-    public static Diagnostic ShotTarget(SourceSpan at, string target) => new(
-        "ROS0605", Severity.Warning, at, $"'{Prose.Clip(target)}' is no shot of a position.", "Write 'position:NAME', perhaps with 'show CLAUSE'.");
+    public static Diagnostic UnsoundPosition(SourceSpan at, string name) => new(
+        "ROS0604", Severity.Error, at, $"The position '{Prose.Clip(name)}' has errors, so nothing can be asked of it.", $"Mend 'positions/{Prose.Clip(name)}.yaml' first.");
+
+    public static Diagnostic ShotTarget(SourceSpan at, string target, bool isMisspelt) => new(
+        "ROS0605", isMisspelt ? Severity.Error : Severity.Warning, at, $"'{Prose.Clip(target)}' is no shot of a position.", "Write 'position:NAME', perhaps with 'show CLAUSE'.");
+
+    public static Diagnostic ShotOption(SourceSpan at, string position, string option) => new(
+        "ROS0605", Severity.Error, at, $"'{Prose.Clip(option)}' behind the position '{Prose.Clip(position)}' says nothing that a shot can show.",
+        $"Write 'position:{position}', or 'position:{position} show CLAUSE' with a scoring clause.");
 
     public static Diagnostic FrontMatterLine(SourceSpan at, string line) => new(
         "ROS0606", Severity.Warning, at, $"'{Prose.Clip(line)}' at the head of the lesson has no colon.", "Write 'title: How to play', one a line.");
@@ -37,4 +46,15 @@ internal static class LessonProblems
     {
         Fix = Fix.Replace(at, $"<{target}>"),
     };
+
+    // One for the whole lesson: a script without any check would otherwise drown what is wrong in it.
+    public static Diagnostic UncheckedNumbers(SourceSpan at, IReadOnlyList<string> said, string first, string? write) => new(
+        "ROS0609",
+        Severity.Warning,
+        at,
+        said.Count == 1 ? $"{said[0]} is said without a check." : $"{said.Count} numbers are said without a check: {Some(said)}.",
+        $"Write '{write ?? $"[{first}](fact:NAME)"}', or '[{first}](unchecked)' where no check is wanted.");
+
+    private static string Some(IReadOnlyList<string> said) =>
+        said.Count <= MostNamed ? Prose.And(said) : $"{string.Join(", ", said.Take(MostNamed))} and {said.Count - MostNamed} more";
 }

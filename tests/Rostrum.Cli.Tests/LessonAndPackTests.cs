@@ -21,7 +21,7 @@ public class LessonAndPackTests
     {
         JsonElement report = Told.By("lesson", TempGame.KilnNight, "--json").Json;
 
-        Assert.Equal(["format", "game", "title", "claims", "shots", "wordsAMinute", "topics", "findings"], report.EnumerateObject().Select(p => p.Name));
+        Assert.Equal(["format", "game", "title", "claims", "shots", "shotsWanted", "wordsAMinute", "topics", "unchecked", "findings"], report.EnumerateObject().Select(p => p.Name));
         Assert.Equal(["topic", "seconds", "words"], report.GetProperty("topics")[0].EnumerateObject().Select(p => p.Name));
     }
 
@@ -44,6 +44,87 @@ public class LessonAndPackTests
 
         Assert.Equal(1, told.Code);
         Assert.Contains("The lesson says '36', and the sheet says 35.", told.Output);
+    }
+
+    [Fact]
+    public void Number_without_a_check_is_listed_with_the_check_to_write_and_is_no_error()
+    {
+        using var game = TempGame.OfKilnNight();
+        game.Change("lesson.md", "[three](fact:glazes)", "three");
+
+        Told told = Told.By("lesson", game.Folder);
+        JsonElement number = Assert.Single(Told.By("lesson", game.Folder, "--json").Json.GetProperty("unchecked").EnumerateArray());
+
+        Assert.Equal(0, told.Code);
+        Assert.Contains("'three' in line 26 is said without a check.", told.Output);
+        Assert.Contains("  26,94   three               [three](fact:glazes)\n", told.Output);
+        Assert.EndsWith("\n1 number is said without a check, as listed above.\n", told.Talk);
+        Assert.Equal((26, 94, 26, 99), (Number(number, "line"), Number(number, "column"), Number(number, "endLine"), Number(number, "endColumn")));
+        Assert.Equal(("three", "[three](fact:glazes)"), (number.GetProperty("said").GetString(), number.GetProperty("write").GetString()));
+        Assert.Equal(1, Told.By("check", game.Folder, "--json").Json.GetProperty("problems").EnumerateArray().Count(p => p.GetProperty("id").GetString() == "ROS0609"));
+    }
+
+    [Fact]
+    public void Mistyped_shot_is_told_counts_as_none_and_is_marked_in_the_page()
+    {
+        using var game = TempGame.OfKilnNight();
+        game.Change("lesson.md", "![Copper beside iron](position:copper-ash)", "![Copper beside iron](position:coper-ash)");
+        string folder = game.PathOf("pack");
+
+        Told lesson = Told.By("lesson", game.Folder);
+        Told pack = Told.By("pack", game.Folder, "-o", folder);
+
+        Assert.Equal(1, lesson.Code);
+        Assert.Contains("82 of 82 statements are right; 11 of 12 shots can be drawn\nBefore you film: mend the error above.\n", lesson.Talk);
+        Assert.Equal(1, pack.Code);
+        Assert.Contains("the lesson has 1 error, marked in its page", pack.Talk);
+        Assert.Contains("No picture: There is no position &#39;coper-ash&#39;.", File.ReadAllText(Path.Combine(folder, "lesson.html")));
+        Assert.False(File.Exists(Path.Combine(folder, "pictures", "copper-ash.svg")));
+    }
+
+    [Fact]
+    public void Position_with_errors_is_told_as_such()
+    {
+        using var game = TempGame.OfKilnNight();
+        game.Write("positions/E1.yaml", "seat 1: nobody knows\n");
+
+        Assert.Contains("The position 'E1' has errors, so nothing can be asked of it.", Told.By("lesson", game.Folder).Output);
+    }
+
+    [Fact]
+    public void Picture_that_is_no_shot_is_told_and_keeps_nothing_from_being_published()
+    {
+        using var game = TempGame.OfKilnNight();
+        game.Change("lesson.md", "![Copper beside iron](position:copper-ash)", "![Copper beside iron](box.jpg)");
+
+        Told told = Told.By("pack", game.Folder, "-o", game.PathOf("pack"));
+
+        Assert.Equal(0, told.Code);
+        Assert.Contains("1 picture is no shot of a position, and marked in the page", told.Talk);
+    }
+
+    [Fact]
+    public void Json_of_a_pack_holds_what_is_wrong_with_the_lesson()
+    {
+        using var game = TempGame.OfKilnNight();
+        game.Change("lesson.md", "[three](fact:glazes)", "[four](fact:glazes)");
+
+        JsonElement finding = Assert.Single(Told.By("pack", game.Folder, "-o", game.PathOf("pack"), "--json").Json.GetProperty("findings").EnumerateArray());
+
+        Assert.Equal(("ROS0601", 26), (finding.GetProperty("id").GetString(), Number(finding, "line")));
+    }
+
+    [Fact]
+    public void Lesson_without_any_check_is_told_calmly_and_never_wider_than_the_screen()
+    {
+        using var game = TempGame.OfKilnNight();
+        game.Write("lesson.md", "# A title that is far too long for one line of eighty columns, and then some\n\n## A\n\nTake " + string.Join(", ", Enumerable.Range(2, 30)) + ".\n");
+
+        Told told = Told.By("lesson", game.Folder);
+
+        Assert.Contains("… and 10 more (all with --json)", told.Output);
+        Assert.Contains("nothing is held against the sheet yet; 0 shots\n30 numbers are said without a check", told.Talk);
+        Assert.All((told.Output + told.Talk).Split('\n').Where(l => !l.Contains("ROS0609")), line => Assert.True(line.Length <= 80, line));
     }
 
     [Fact]
@@ -118,6 +199,8 @@ public class LessonAndPackTests
         Assert.Equal(2, told.Code);
         Assert.Contains("has no board", told.Talk);
     }
+
+    private static int Number(JsonElement item, string key) => item.GetProperty(key).GetInt32();
 
     private static int SecondsOfFirstTopic(params string[] pace) =>
         Told.By(["lesson", TempGame.KilnNight, "--json", .. pace]).Json.GetProperty("topics")[0].GetProperty("seconds").GetInt32();

@@ -48,6 +48,17 @@ public class RuleTests
         Assert.Equal("Rulebook, page 5", breach.GetProperty("cite").GetString());
     }
 
+    [Fact]
+    public void Question_that_is_not_understood_is_answered_in_json_with_its_problems()
+    {
+        Told told = Told.By("rule", TempGame.KilnNight, "E1", "place coper jug on B2", "--json");
+
+        Assert.Equal(2, told.Code);
+        Assert.Equal(["format", "problems"], told.Json.EnumerateObject().Select(p => p.Name));
+        Assert.Contains(told.Json.GetProperty("problems").EnumerateArray(), p => p.GetProperty("file").GetString() == "question" && p.GetProperty("line").GetInt32() == 1);
+        Assert.Equal("", told.Talk);
+    }
+
     [Theory]
     [InlineData("E1", "Commission 12 is met", "yes")]
     [InlineData("E1", "Commission 6 is met", "no")]

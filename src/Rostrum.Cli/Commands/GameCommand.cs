@@ -47,6 +47,18 @@ internal abstract class GameCommand : Command
     /// <returns><see cref="ExitCode.Findings"/>.</returns>
     protected int Report(ImmutableArray<Diagnostic> problems, bool json)
     {
+        Show(problems, json);
+        if (!json)
+        {
+            Desk.Say("there is no answer until these are mended.");
+        }
+
+        return ExitCode.Findings;
+    }
+
+    /// <summary>Shows problems: as data in JSON, else as talk.</summary>
+    protected void Show(ImmutableArray<Diagnostic> problems, bool json)
+    {
         if (json)
         {
             Desk.Write(ProblemsReport.Of(problems), r => r.ProblemsReport);
@@ -54,10 +66,7 @@ internal abstract class GameCommand : Command
         else
         {
             Desk.Show(ProblemScreen.Of(problems));
-            Desk.Say("there is no answer until these are mended.");
         }
-
-        return ExitCode.Findings;
     }
 
     /// <summary>The game that is named so far, for completion; null where there is none.</summary>

@@ -43,7 +43,10 @@ internal sealed class LessonCommand : ScriptCommand
         else
         {
             Desk.Write(ProblemScreen.Of(report.Problems) + LessonScreen.Of(item));
-            Desk.Tell(item.Summary);
+            foreach (string line in LessonScreen.Summary(item))
+            {
+                Desk.Tell(line);
+            }
         }
 
         return report.Problems.Any(p => p.Severity == Severity.Error) ? ExitCode.Findings : ExitCode.Fine;

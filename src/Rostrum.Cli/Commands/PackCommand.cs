@@ -30,7 +30,7 @@ internal sealed class PackCommand : ScriptCommand
         string folder = parse.GetRequiredValue(_output);
         ImmutableArray<PackFile> files = LessonPack.Of(request.Game, report);
         Write(folder, files);
-        Tell(folder, files, request.Json);
+        Tell(folder, files, report, request.Json);
         return Findings(report);
     }
 
@@ -43,11 +43,11 @@ internal sealed class PackCommand : ScriptCommand
         }
     }
 
-    private void Tell(string folder, ImmutableArray<PackFile> files, bool json)
+    private void Tell(string folder, ImmutableArray<PackFile> files, LessonReport report, bool json)
     {
         if (json)
         {
-            Desk.Write(PackReport.Of(folder, files), r => r.PackReport);
+            Desk.Write(PackReport.Of(folder, files, report.Problems), r => r.PackReport);
             return;
         }
 
@@ -55,16 +55,25 @@ internal sealed class PackCommand : ScriptCommand
         Desk.Tell($"{Prose.Count(files.Length, "file", "files")} in {folder}");
     }
 
-    // The page marks what is wrong; whoever publishes it hears of it here.
+    // The page marks every statement and shot that is wrong; whoever publishes it hears of it here.
     private int Findings(LessonReport report)
     {
         int errors = report.Problems.Count(p => p.Severity == Severity.Error);
         if (errors == 0)
         {
+            TellPictures(report.Shots.Count(s => s.Problem is not null));
             return ExitCode.Fine;
         }
 
         Desk.Say($"the lesson has {Prose.Count(errors, "error", "errors")}, marked in its page; 'rostrum lesson' lists them.");
         return ExitCode.Findings;
+    }
+
+    private void TellPictures(int missing)
+    {
+        if (missing > 0)
+        {
+            Desk.Say($"{Prose.Count(missing, "picture is", "pictures are")} no shot of a position, and marked in the page; 'rostrum lesson' lists them.");
+        }
     }
 }

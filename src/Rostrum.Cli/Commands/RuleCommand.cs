@@ -26,7 +26,7 @@ internal sealed class RuleCommand : PositionCommand
         RulingAnswer answer = Ruling.On(request.Position, words);
         if (answer.Ruling is not { } ruling)
         {
-            Desk.Show(ProblemScreen.Of(answer.Problems));
+            Show(answer.Problems, request.Json);
             return ExitCode.WrongUsage;
         }
 

@@ -1,6 +1,7 @@
 using System.Text.Json.Serialization;
 using Rostrum.Lessons;
 using Rostrum.Lessons.Claims;
+using Rostrum.Lessons.Numbers;
 using Rostrum.Lessons.Scripts;
 using Rostrum.Text;
 
@@ -11,9 +12,11 @@ namespace Rostrum.Cli.Reports;
 /// <param name="Game">The game.</param>
 /// <param name="Title">The lesson's title.</param>
 /// <param name="Claims">How many statements came out how.</param>
-/// <param name="Shots">How many shots there are.</param>
+/// <param name="Shots">How many shots can be drawn.</param>
+/// <param name="ShotsWanted">How many shots the lesson asks for.</param>
 /// <param name="WordsAMinute">The pace that the seconds rest on.</param>
 /// <param name="Topics">The topics in order.</param>
+/// <param name="Unchecked">The numbers that are said without a check, in order.</param>
 /// <param name="Findings">What is wrong, by place.</param>
 internal sealed record LessonItem(
     int Format,
@@ -21,32 +24,35 @@ internal sealed record LessonItem(
     string Title,
     ClaimCounts Claims,
     int Shots,
+    int ShotsWanted,
     int WordsAMinute,
     IReadOnlyList<TopicItem> Topics,
+    IReadOnlyList<UncheckedItem> Unchecked,
     IReadOnlyList<ProblemItem> Findings)
 {
-    /// <summary>One line, such as <c>How to play Kiln Night: 61 of 61 statements are right, 12 shots; 12 topics, 14 min 30 s at 150 words a minute</c>.</summary>
-    [JsonIgnore]
-    public string Summary
-    {
-        get
-        {
-            string claims = $"{Claims.Right} of {Prose.Count(Claims.All, "statement", "statements")} {(Claims.All == 1 ? "is" : "are")} right";
-            string length = $"{Prose.Count(Topics.Count, "topic", "topics")}, {TopicItem.Duration(Topics.Sum(t => t.Seconds))} at {WordsAMinute} words a minute";
-            return $"{Title}: {claims}, {Prose.Count(Shots, "shot", "shots")}; {length}";
-        }
-    }
-
     /// <summary>A checked lesson as it is reported.</summary>
     public static LessonItem Of(string game, LessonReport report, int wordsAMinute) => new(
         ReportJson.Format,
         game,
         report.Lesson.Title,
         ClaimCounts.Of(report),
+        report.Shots.Count(s => s.Problem is null),
         report.Shots.Length,
         wordsAMinute,
         [.. report.Lesson.Topics.Select(t => TopicItem.Of(t, wordsAMinute))],
+        [.. report.Unchecked.Select(UncheckedItem.Of)],
         [.. report.Problems.Select(ProblemItem.Of)]);
+}
+
+/// <summary>A number that is said without a check; <c>write</c> is the check that is proposed, null where none is.</summary>
+internal sealed record UncheckedItem(int Line, int Column, int EndLine, int EndColumn, string Said, string? Write)
+{
+    /// <summary>A number as it is reported.</summary>
+    public static UncheckedItem Of(UncheckedNumber number)
+    {
+        (LinePosition start, LinePosition end) = (number.At.StartPosition, number.At.EndPosition);
+        return new UncheckedItem(start.Line, start.Column, end.Line, end.Column, number.Said, number.Write);
+    }
 }
 
 /// <summary>How many statements of a lesson came out how.</summary>

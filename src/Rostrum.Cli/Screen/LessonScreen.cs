@@ -3,13 +3,15 @@ using Rostrum.Text;
 
 namespace Rostrum.Cli.Screen;
 
-/// <summary>Shows the topics of a lesson with their length.</summary>
+/// <summary>Shows the topics of a lesson with their length, then the numbers that nothing holds against the sheet, and sums up.</summary>
 internal static class LessonScreen
 {
     private const int NumberWidth = 6;
     private const int LengthWidth = 13;
 
-    /// <summary>The table.</summary>
+    private const int SaidWidth = 28;
+
+    /// <summary>The table and the list.</summary>
     public static string Of(LessonItem lesson)
     {
         var paper = new Paper();
@@ -20,6 +22,56 @@ internal static class LessonScreen
             paper.Line(Paper.Padded(Prose.Clip(topic.Topic, nameWidth - 2), nameWidth) + $"{topic.Words}".PadLeft(NumberWidth) + TopicItem.Duration(topic.Seconds).PadLeft(LengthWidth));
         }
 
+        Numbers(paper, lesson.Unchecked);
         return paper.ToString();
     }
+
+    /// <summary>How the lesson came out and what is to be done, in lines of at most 80 columns.</summary>
+    public static IEnumerable<string> Summary(LessonItem lesson)
+    {
+        string length = $"{Prose.Count(lesson.Topics.Count, "topic", "topics")}, {TopicItem.Duration(lesson.Topics.Sum(t => t.Seconds))} at {lesson.WordsAMinute} words a minute";
+        yield return $"{Prose.Clip(lesson.Title, Paper.Width - length.Length - 2)}: {length}";
+        yield return $"{Statements(lesson.Claims)}; {Shots(lesson)}";
+        int errors = lesson.Findings.Count(f => f.Severity == "error");
+        if (errors > 0)
+        {
+            yield return $"Before you film: mend {(errors == 1 ? "the error" : $"the {errors} errors")} above.";
+        }
+
+        if (lesson.Unchecked.Count > 0)
+        {
+            yield return $"{Prose.Count(lesson.Unchecked.Count, "number is", "numbers are")} said without a check, as listed above.";
+        }
+    }
+
+    private static void Numbers(Paper paper, IReadOnlyList<UncheckedItem> numbers)
+    {
+        if (numbers.Count == 0)
+        {
+            return;
+        }
+
+        paper.Line();
+        paper.Wrapped($"Said without a check. Write what is proposed, another check, or '[{Prose.Clip(numbers[0].Said)}](unchecked)' where none is wanted.", 0);
+        foreach (UncheckedItem number in numbers.Take(ProblemScreen.Most))
+        {
+            paper.Pair($"{number.Line},{number.Column}".PadRight(8) + Prose.Clip(number.Said, SaidWidth - 10), number.Write ?? "", SaidWidth);
+        }
+
+        if (numbers.Count > ProblemScreen.Most)
+        {
+            paper.Line($"… and {numbers.Count - ProblemScreen.Most} more (all with --json)");
+        }
+    }
+
+    private static string Statements(ClaimCounts claims)
+    {
+        (int Number, string How)[] others = [(claims.Wrong, "wrong"), (claims.Unsettled, "not settled"), (claims.Unasked, "not understood")];
+        string right = claims.All == 0 ? "nothing is held against the sheet yet" : $"{claims.Right} of {Prose.Count(claims.All, "statement is", "statements are")} right";
+        return string.Join(", ", others.Where(o => o.Number > 0).Select(o => $"{o.Number} {o.How}").Prepend(right));
+    }
+
+    private static string Shots(LessonItem lesson) => lesson.Shots == lesson.ShotsWanted
+        ? Prose.Count(lesson.Shots, "shot", "shots")
+        : $"{lesson.Shots} of {Prose.Count(lesson.ShotsWanted, "shot", "shots")} can be drawn";
 }

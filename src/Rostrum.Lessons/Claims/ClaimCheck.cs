@@ -30,6 +30,11 @@ public sealed class ClaimCheck(Game game)
     public CheckedClaim Of(LessonRun.Claim claim)
     {
         ArgumentNullException.ThrowIfNull(claim);
+        if (BlankTargets.IsOne(claim.Target))
+        {
+            return Unasked(claim, LessonProblems.BlankInTarget(claim.TargetAt, BlankTargets.Restored(claim.Target)));
+        }
+
         return ClaimTarget.Read(claim.Target) switch
         {
             ClaimTarget.Tally tally => OfTally(claim, tally),
@@ -50,6 +55,11 @@ public sealed class ClaimCheck(Game game)
 
         return opened?.Position is null ? null : opened;
     }
+
+    /// <summary>Why there is no position of this name to ask.</summary>
+    internal Diagnostic NoPosition(SourceSpan at, string name) => game.PositionNames.Contains(name)
+        ? LessonProblems.UnsoundPosition(at, name)
+        : LessonProblems.Unknown(at, "position", name, game.PositionNames);
 
     internal static CheckedClaim Unasked(LessonRun.Claim claim, Diagnostic problem) => new(claim, ClaimStatus.Unasked, null, problem);
 
@@ -101,8 +111,8 @@ public sealed class ClaimCheck(Game game)
         return Points(claim, new ClaimAnswer.OfTally(tally, line, line?.Points ?? tally.Total, false));
     }
 
-    // A lesson counts one table line by line.
-    private Tally TallyOf(Position position, int seat)
+    /// <summary>A position counted, once for all that is said of it: a lesson counts one table line by line.</summary>
+    internal Tally TallyOf(Position position, int seat)
     {
         if (!_tallies.TryGetValue((position.Name, seat), out Tally? tally))
         {
@@ -178,8 +188,7 @@ public sealed class ClaimCheck(Game game)
             : new CheckedClaim(claim, ClaimStatus.Wrong, answer, LessonProblems.WrongClaim(claim.At, claim.Words, $"'{fact.Words}'", page));
     }
 
-    private CheckedClaim UnknownPosition(LessonRun.Claim claim, string name) =>
-        Unasked(claim, LessonProblems.Unknown(claim.TargetAt, "sound position", name, game.PositionNames));
+    private CheckedClaim UnknownPosition(LessonRun.Claim claim, string name) => Unasked(claim, NoPosition(claim.TargetAt, name));
 
     private static string InWords(long number) => number < 0 ? $"minus {-number}" : $"{number}";
 

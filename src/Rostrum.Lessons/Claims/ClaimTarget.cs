@@ -1,3 +1,5 @@
+using Rostrum.Text;
+
 namespace Rostrum.Lessons.Claims;
 
 /// <summary>What a statement of a lesson must equal. Closed.</summary>
@@ -29,8 +31,13 @@ public abstract record ClaimTarget
     /// <param name="Name">Its name.</param>
     public sealed record Fact(string Name) : ClaimTarget;
 
-    /// <summary>True where a link's target is meant to be checked.</summary>
-    public static bool Looks(string target) => Kinds.Any(k => target.StartsWith(k + ":", StringComparison.Ordinal));
+    /// <summary>True where a link's target is meant to be checked, misspelt or not: <c>fact:bays</c>, <c>Fact:bays</c>, <c>fcat:bays</c>.</summary>
+    public static bool Looks(string target)
+    {
+        ArgumentNullException.ThrowIfNull(target);
+        int colon = target.IndexOf(':', StringComparison.Ordinal);
+        return colon > 0 && NearSpelling.Find(target[..colon], Kinds) is not null;
+    }
 
     /// <summary>The target; null where it lacks a part.</summary>
     /// <param name="target">As written behind the link, <c>%20</c> for blanks allowed.</param>

@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace Rostrum.Lessons.Claims;
 
-/// <summary>Numbers as they are written in a script: digits, or words up to ninety-nine.</summary>
+/// <summary>Numbers as they are written in a script: digits or words.</summary>
 public static class SpokenNumber
 {
     private static readonly string[] Ones =
@@ -44,6 +44,11 @@ public static class SpokenNumber
             return null;
         }
 
+        if (Array.FindIndex(parts, p => p is "hundred" or "thousand") is var large and >= 0)
+        {
+            return Large(parts[..large], parts[large] == "hundred" ? 100 : 1000, [.. parts[(large + 1)..].SkipWhile(p => p == "and")]);
+        }
+
         int one = Array.IndexOf(Ones, parts[^1]);
         int ten = Array.IndexOf(Tens, parts[0]);
         return parts.Length switch
@@ -54,4 +59,8 @@ public static class SpokenNumber
             _ => null,
         };
     }
+
+    // 'a hundred', 'two hundred and five'.
+    private static long? Large(string[] how, int size, string[] rest) =>
+        (how is ["a"] ? 1 : InWords(how)) * size + (rest.Length == 0 ? 0 : InWords(rest));
 }

@@ -7,6 +7,7 @@ using Rostrum.Lessons.Shots;
 using Rostrum.Pictures;
 using Rostrum.Rulings.Games;
 using Rostrum.Sheets.Model;
+using Rostrum.Text;
 
 namespace Rostrum.Lessons.Pack;
 
@@ -34,7 +35,7 @@ internal sealed class PageMaker(Game game, LessonReport report)
         string? openingSlip = _slips.Keys.FirstOrDefault(k => opening is not null && k == $"tally:{opening.PositionName}/total");
         return new LessonPage(_sheet.Game, lesson.Title, lesson.Presenter, Day(lesson.CorrectAsOf), lesson.Printing.Length == 0 ? "" : $"{lesson.Printing} printing")
         {
-            Lead = _sheet.Tree.Find("says")?.Value is Text.Outline.OutlineScalar says ? says.Text.Trim() : "",
+            Lead = _sheet.Tree.Find("says")?.Value is Rostrum.Text.Outline.OutlineScalar says ? says.Text.Trim() : "",
             Opening = opening is null ? null : Figure(opening),
             OpeningSlipId = openingSlip,
             Topics = topics,
@@ -58,7 +59,7 @@ internal sealed class PageMaker(Game game, LessonReport report)
         report.Claims.Count(c => c.Status == ClaimStatus.Right),
         report.Claims.Count(c => c.Status is ClaimStatus.Wrong or ClaimStatus.Unasked),
         report.Claims.Count(c => c.Status == ClaimStatus.Unsettled),
-        [.. report.Claims.Where(c => c.Problem is not null).Select(c => $"{c.Problem!.Message} {c.Problem.Hint}")]);
+        [.. report.Claims.Select(c => c.Problem).Concat(report.Shots.Select(s => s.Problem)).OfType<Diagnostic>().Select(p => $"{p.Message} {p.Hint}")]);
 
     private PageTopic Topic(LessonTopic topic, int index, LessonBlock.Shot? opening) =>
         new(topic.Title, $"topic-{index + 1}", [.. topic.Blocks.Where(b => !ReferenceEquals(b, opening)).SelectMany(Block)]);
@@ -79,11 +80,16 @@ internal sealed class PageMaker(Game game, LessonReport report)
             case LessonBlock.Quote quote:
                 yield return new PageBlock.Quote(Runs(quote.Said), "");
                 break;
-            case LessonBlock.Shot shot when report.Shots.First(s => ReferenceEquals(s.Shot, shot)) is { Position: not null } found:
-                yield return Figure(found);
+            case LessonBlock.Shot shot:
+                yield return Picture(report.Shots.First(s => ReferenceEquals(s.Shot, shot)));
                 break;
         }
     }
+
+    // A shot that cannot be drawn leaves its mark where the picture would stand.
+    private static PageBlock Picture(CheckedShot shot) => shot.Problem is { } problem
+        ? new PageBlock.Paragraph([new PageRun.Marked(shot.Shot.Caption.Length == 0 ? "A shot" : shot.Shot.Caption, ValueStatus.Wrong, $"No picture: {problem.Message}")])
+        : Figure(shot);
 
     private static PageBlock.Figure Figure(CheckedShot shot)
     {
@@ -112,17 +118,16 @@ internal sealed class PageMaker(Game game, LessonReport report)
             _slips[id] = slip;
         }
 
-        if (!_slips.ContainsKey(id))
-        {
-            return new PageRun.Text(claim.Claim.Words);
-        }
-
-        ValueStatus status = claim.Status switch
-        {
-            ClaimStatus.Right => ValueStatus.Right,
-            ClaimStatus.Unsettled => ValueStatus.Unsettled,
-            _ => ValueStatus.Wrong,
-        };
-        return new PageRun.Value(claim.Claim.Words, id, status) { Note = claim.Problem?.Message ?? "" };
+        string note = claim.Problem?.Message ?? "";
+        return _slips.ContainsKey(id)
+            ? new PageRun.Value(claim.Claim.Words, id, StatusOf(claim)) { Note = note }
+            : new PageRun.Marked(claim.Claim.Words, StatusOf(claim), note);
     }
+
+    private static ValueStatus StatusOf(CheckedClaim claim) => claim.Status switch
+    {
+        ClaimStatus.Right => ValueStatus.Right,
+        ClaimStatus.Unsettled => ValueStatus.Unsettled,
+        _ => ValueStatus.Wrong,
+    };
 }

@@ -35,4 +35,10 @@ public abstract record PageRun
         /// <summary>What readers see behind a value that is not right, such as <c>the sheet says 34</c>; empty for the usual words.</summary>
         public string Note { get; init; } = "";
     }
+
+    /// <summary>Words about which the sheet gave no answer, so that no slip stands behind them: a misspelt name, a shot that cannot be drawn.</summary>
+    /// <param name="Said">The words of the lesson.</param>
+    /// <param name="Status">How it came out; never right.</param>
+    /// <param name="Note">What is wrong, in a sentence.</param>
+    public sealed record Marked(string Said, ValueStatus Status, string Note) : PageRun;
 }

@@ -25,6 +25,7 @@ internal static class RunWriter
             PageRun.Link link when LinkFilter.Allows(link.Target) => page.Out.Leaf("a", link.Words, ("href", link.Target), ("rel", "noreferrer")),
             PageRun.Link link => page.Out.Text(link.Words),
             PageRun.Value value => Value(page, value),
+            PageRun.Marked marked => Note(page.Out.Leaf("u", marked.Said, ("class", $"said {ToneOf(marked.Status)}")), marked.Note, marked.Status),
             _ => throw new InvalidOperationException("A kind of run is not written."),
         };
     }
@@ -34,9 +35,11 @@ internal static class RunWriter
         string tone = ToneOf(value.Status);
         string? id = page.MentionAnchor(value.SlipId);
         page.Out.Leaf("a", value.Said, ("class", $"said {tone}"), ("id", id), ("href", $"#{page.SlipAnchor(value.SlipId)}"));
-        string note = NoteOf(value);
-        return note.Length == 0 ? page.Out : page.Out.Text(" ").Leaf("span", $"({note})", ("class", $"note {tone}"));
+        return Note(page.Out, NoteOf(value), value.Status);
     }
+
+    private static Markup Note(Markup written, string note, ValueStatus status) =>
+        note.Length == 0 ? written : written.Text(" ").Leaf("span", $"({note})", ("class", $"note {ToneOf(status)}"));
 
     private static string ToneOf(ValueStatus status) => status switch
     {

@@ -12,10 +12,10 @@ internal static class BlockReader
     {
         HeadingBlock heading => [new LessonBlock.Subheading(RunReader.Words(source, heading.Inline))],
         ParagraphBlock paragraph => Paragraph(source, paragraph.Inline),
-        ListBlock list => [new LessonBlock.List(list.IsOrdered, [.. list.OfType<ListItemBlock>().Select(i => Item(source, i))])],
-        QuoteBlock quote => [new LessonBlock.Quote([.. quote.OfType<ParagraphBlock>().SelectMany(p => RunReader.Read(source, p.Inline))])],
+        ListBlock list => [new LessonBlock.List(list.IsOrdered, [.. Items(source, list)]), .. Shots(source, list)],
+        QuoteBlock quote => [new LessonBlock.Quote([.. quote.Descendants<ParagraphBlock>().SelectMany(p => RunReader.Read(source, p.Inline))]), .. Shots(source, quote)],
         Markdig.Extensions.Yaml.YamlFrontMatterBlock => [],
-        CodeBlock code => [new LessonBlock.Paragraph([new LessonRun.Code(code.Lines.ToString())])],
+        CodeBlock code => [new LessonBlock.Paragraph([new LessonRun.Code(BlankTargets.Restored(code.Lines.ToString()))])],
         _ => [],
     };
 
@@ -37,7 +37,7 @@ internal static class BlockReader
             }
 
             said.Clear();
-            yield return new LessonBlock.Shot(RunReader.Words(source, image), image.Url ?? "", RunReader.TargetOf(source, image));
+            yield return Shot(source, image);
         }
 
         if (said.Any(r => !string.IsNullOrWhiteSpace(r.Words)))
@@ -46,6 +46,14 @@ internal static class BlockReader
         }
     }
 
-    private static ImmutableArray<LessonRun> Item(SourceText source, ListItemBlock item) =>
-        [.. item.OfType<ParagraphBlock>().SelectMany(p => RunReader.Read(source, p.Inline))];
+    private static LessonBlock.Shot Shot(SourceText source, LinkInline image) =>
+        new(RunReader.Words(source, image), image.Url ?? "", RunReader.TargetOf(source, image));
+
+    // A shot inside a list or a quote stands behind it.
+    private static IEnumerable<LessonBlock.Shot> Shots(SourceText source, MarkdownObject block) =>
+        block.Descendants<LinkInline>().Where(l => l.IsImage).Select(l => Shot(source, l));
+
+    // The items of a list inside an item follow that item.
+    private static IEnumerable<ImmutableArray<LessonRun>> Items(SourceText source, ListBlock list) => list.OfType<ListItemBlock>().SelectMany(
+        i => i.OfType<ListBlock>().SelectMany(l => Items(source, l)).Prepend([.. i.OfType<ParagraphBlock>().SelectMany(p => RunReader.Read(source, p.Inline))]));
 }

@@ -36,14 +36,17 @@ public abstract record LessonBlock
     {
     }
 
-    /// <summary>What is spoken in it; empty for a shot or a heading.</summary>
-    public virtual IEnumerable<LessonRun> Runs => [];
+    /// <summary>What is spoken in one breath: a paragraph, each item of a list, a quote; empty for a shot or a heading.</summary>
+    public virtual IEnumerable<ImmutableArray<LessonRun>> Passages => [];
+
+    /// <summary>What is spoken in it, one run behind the other.</summary>
+    public IEnumerable<LessonRun> Runs => Passages.SelectMany(p => p);
 
     /// <summary>A paragraph.</summary>
     public sealed record Paragraph(ImmutableArray<LessonRun> Said) : LessonBlock
     {
         /// <inheritdoc />
-        public override IEnumerable<LessonRun> Runs => Said;
+        public override IEnumerable<ImmutableArray<LessonRun>> Passages => [Said];
     }
 
     /// <summary>A heading inside a topic.</summary>
@@ -55,14 +58,14 @@ public abstract record LessonBlock
     public sealed record List(bool IsNumbered, ImmutableArray<ImmutableArray<LessonRun>> Items) : LessonBlock
     {
         /// <inheritdoc />
-        public override IEnumerable<LessonRun> Runs => Items.SelectMany(i => i);
+        public override IEnumerable<ImmutableArray<LessonRun>> Passages => Items;
     }
 
     /// <summary>Words of somebody else.</summary>
     public sealed record Quote(ImmutableArray<LessonRun> Said) : LessonBlock
     {
         /// <inheritdoc />
-        public override IEnumerable<LessonRun> Runs => Said;
+        public override IEnumerable<ImmutableArray<LessonRun>> Passages => [Said];
     }
 
     /// <summary>A shot: what the camera sees.</summary>
@@ -77,18 +80,31 @@ public abstract record LessonBlock
 public abstract record LessonRun(string Words)
 {
     /// <summary>Plain words.</summary>
-    public sealed record Plain(string Words) : LessonRun(Words);
+    /// <param name="Words">As spoken.</param>
+    /// <param name="At">Where they stand.</param>
+    public sealed record Plain(string Words, SourceSpan At) : LessonRun(Words);
 
     /// <summary>Words that the voice leans on.</summary>
     /// <param name="Words">As spoken.</param>
     /// <param name="IsStrong">True for words that must not be missed.</param>
-    public sealed record Stressed(string Words, bool IsStrong) : LessonRun(Words);
+    /// <param name="At">Where they stand.</param>
+    public sealed record Stressed(string Words, bool IsStrong, SourceSpan At) : LessonRun(Words);
 
     /// <summary>Words to be read letter by letter.</summary>
     public sealed record Code(string Words) : LessonRun(Words);
 
     /// <summary>Words that lead elsewhere.</summary>
-    public sealed record Link(string Words, string Target) : LessonRun(Words);
+    /// <param name="Words">As spoken.</param>
+    /// <param name="Target">The address.</param>
+    /// <param name="At">Where the words stand.</param>
+    public sealed record Link(string Words, string Target, SourceSpan At) : LessonRun(Words);
+
+    /// <summary>Words of which the presenter says that they need no check: <c>[seven](unchecked)</c>.</summary>
+    public sealed record Unchecked(string Words) : LessonRun(Words)
+    {
+        /// <summary>The target that says so; a reason may follow behind a colon.</summary>
+        public const string Target = "unchecked";
+    }
 
     /// <summary>A statement that can be held against the sheet.</summary>
     /// <param name="Words">As spoken.</param>

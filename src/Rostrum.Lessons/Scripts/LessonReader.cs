@@ -1,16 +1,14 @@
 using System.Collections.Immutable;
-using System.Text.RegularExpressions;
 using Markdig;
 using Markdig.Extensions.Yaml;
 using Markdig.Syntax;
 using Rostrum.Text;
-using Group = System.Text.RegularExpressions.Group;
 using SourceSpan = Rostrum.Text.SourceSpan;
 
 namespace Rostrum.Lessons.Scripts;
 
 /// <summary>Reads a lesson from Markdown (CommonMark), with front matter between two lines of <c>---</c>.</summary>
-public static partial class LessonReader
+public static class LessonReader
 {
     private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().UsePreciseSourceLocation().UseYamlFrontMatter().Build();
 
@@ -20,10 +18,9 @@ public static partial class LessonReader
     public static Lesson Read(SourceText source, DiagnosticBag problems)
     {
         ArgumentNullException.ThrowIfNull(source);
-        MarkdownDocument document = Markdown.Parse(source.Content, Pipeline);
-        ReportBlanks(source, problems);
+        MarkdownDocument document = Markdown.Parse(BlankTargets.Joined(source.Content), Pipeline);
         Dictionary<string, string> front = FrontMatter(source, document.OfType<YamlFrontMatterBlock>().FirstOrDefault(), problems);
-        string title = front.GetValueOrDefault("title", source.Name);
+        string title = front.GetValueOrDefault("title") ?? FirstHeading(source, document) ?? source.Name;
         var topics = ImmutableArray.CreateBuilder<LessonTopic>();
         var blocks = ImmutableArray.CreateBuilder<LessonBlock>();
         (string Title, SourceSpan At) topic = (title, source.Span(0, 0));
@@ -45,18 +42,8 @@ public static partial class LessonReader
             source, title, front.GetValueOrDefault("presenter", ""), front.GetValueOrDefault("correct as of", ""), front.GetValueOrDefault("printing", ""), topics.ToImmutable());
     }
 
-    // CommonMark takes `[two](fact:sticks to start)` for plain words: the presenter would believe it checked.
-    private static void ReportBlanks(SourceText source, DiagnosticBag problems)
-    {
-        foreach (Match match in TargetWithBlank().Matches(source.Content))
-        {
-            Group target = match.Groups[1];
-            problems.Add(LessonProblems.BlankInTarget(source.Span(target.Index, target.Length), target.Value));
-        }
-    }
-
-    [GeneratedRegex(@"\]\(((?:tally|rule|value|fact|position):[^()<>\n]*[ \t][^()<>\n]*)\)", RegexOptions.CultureInvariant, 1000)]
-    private static partial Regex TargetWithBlank();
+    private static string? FirstHeading(SourceText source, MarkdownDocument document) =>
+        document.OfType<HeadingBlock>().FirstOrDefault(h => h.Level == 1) is { } heading ? RunReader.Words(source, heading.Inline) : null;
 
     private static void Close(ImmutableArray<LessonTopic>.Builder topics, (string Title, SourceSpan At) topic, ImmutableArray<LessonBlock>.Builder blocks)
     {

@@ -1,6 +1,5 @@
 using Rostrum.Lessons.Claims;
 using Rostrum.Lessons.Scripts;
-using Rostrum.Rulings.Games;
 using Rostrum.Rulings.Positions;
 using Rostrum.Text;
 
@@ -10,8 +9,9 @@ namespace Rostrum.Lessons.Shots;
 /// <param name="Shot">As the lesson names it.</param>
 /// <param name="PositionName">The name of the position; empty where the target says none.</param>
 /// <param name="Clause">The scoring clause whose spaces are pointed out; null for none.</param>
-/// <param name="Position">The position; null where it could not be read.</param>
-public sealed record CheckedShot(LessonBlock.Shot Shot, string PositionName, string? Clause, Position? Position);
+/// <param name="Position">The position; null exactly where there is a problem: then there is nothing to draw.</param>
+/// <param name="Problem">What to tell the presenter; null where the shot can be drawn.</param>
+public sealed record CheckedShot(LessonBlock.Shot Shot, string PositionName, string? Clause, Position? Position, Diagnostic? Problem);
 
 /// <summary>Finds the positions of shots: <c>position:E1</c>, <c>position:E1 show bowls</c>.</summary>
 internal static class ShotCheck
@@ -19,32 +19,45 @@ internal static class ShotCheck
     private const string Scheme = "position:";
     private const string Show = " show ";
 
-    public static CheckedShot Of(Game game, ClaimCheck check, LessonBlock.Shot shot, DiagnosticBag problems)
+    public static CheckedShot Of(ClaimCheck check, LessonBlock.Shot shot)
     {
-        string target = Uri.UnescapeDataString(shot.Target);
+        string target = Uri.UnescapeDataString(BlankTargets.Restored(shot.Target));
         if (!target.StartsWith(Scheme, StringComparison.Ordinal))
         {
-            problems.Add(LessonProblems.ShotTarget(shot.At, shot.Target));
-            return new CheckedShot(shot, "", null, null);
+            return None(shot, "", LessonProblems.ShotTarget(shot.At, target, IsMisspelt(target)));
         }
 
         string rest = target[Scheme.Length..].Trim();
         int at = rest.IndexOf(Show, StringComparison.Ordinal);
         string name = at < 0 ? rest : rest[..at].Trim();
         string? clause = at < 0 ? null : rest[(at + Show.Length)..].Trim();
-        if (check.Position(name) is not { } opened)
+        if (BlankTargets.IsOne(shot.Target))
         {
-            problems.Add(LessonProblems.Unknown(shot.At, "sound position", name, game.PositionNames));
-            return new CheckedShot(shot, name, clause, null);
+            return None(shot, name, LessonProblems.BlankInTarget(shot.At, target));
         }
 
-        string[] clauses = [.. opened.Position!.Sheet.Score.Select(s => s.Name)];
-        if (clause is not null && !clauses.Contains(clause))
-        {
-            problems.Add(LessonProblems.Unknown(shot.At, "scoring clause", clause, clauses));
-            clause = null;
-        }
-
-        return new CheckedShot(shot, name, clause, opened.Position);
+        return check.Position(name) is { } opened ? Found(shot, name, clause, opened.Position!) : None(shot, name, NoPosition(check, shot, name));
     }
+
+    private static CheckedShot None(LessonBlock.Shot shot, string name, Diagnostic problem) => new(shot, name, null, null, problem);
+
+    private static CheckedShot Found(LessonBlock.Shot shot, string name, string? clause, Position position)
+    {
+        string[] clauses = [.. position.Sheet.Score.Select(s => s.Name)];
+        return clause is null || clauses.Contains(clause)
+            ? new CheckedShot(shot, name, clause, position, null)
+            : None(shot, name, LessonProblems.Unknown(shot.At, "scoring clause", clause, clauses));
+    }
+
+    // 'E1 shwo bowls' is no name: its first word is, and what stands behind it is told.
+    private static Diagnostic NoPosition(ClaimCheck check, LessonBlock.Shot shot, string name)
+    {
+        int blank = name.IndexOf(' ', StringComparison.Ordinal);
+        return blank > 0 && check.Position(name[..blank]) is not null
+            ? LessonProblems.ShotOption(shot.At, name[..blank], name[(blank + 1)..].Trim())
+            : check.NoPosition(shot.At, name);
+    }
+
+    // 'pictures/box.jpg' is a picture that no page shows; 'positon:E1' was meant for a shot.
+    private static bool IsMisspelt(string target) => target.Split(':') is [var scheme, _, ..] && NearSpelling.Find(scheme, [Scheme[..^1]]) is not null;
 }

@@ -77,6 +77,18 @@ public class ClaimCheckTests
         Assert.InRange(report.Lesson.Topics.Sum(t => t.Words), 900, 1500);
     }
 
+    [Theory]
+    [InlineData("[four](fcat:bays)", "ROS0603")]
+    [InlineData("[four](Fact:bays)", "ROS0603")]
+    [InlineData("[two](fact:sticks to start)", "ROS0608")]
+    public void A_target_that_was_meant_to_be_checked_is_never_taken_for_plain_words(string statement, string id) =>
+        Assert.Equal((ClaimStatus.Unasked, id), (Check(statement).Status, Check(statement).Problem!.Id));
+
+    [Theory]
+    [InlineData("**[35](tally:E1/total)**")]
+    [InlineData("a list:\n\n- that says\n  - inside: [35](tally:E1/total)")]
+    public void A_statement_is_checked_wherever_it_is_said(string statement) => Assert.Equal(ClaimStatus.Right, Check(statement).Status);
+
     private static CheckedClaim Check(string statement) =>
         Assert.Single(LessonCheck.Of(Kiln, new SourceText("lesson.md", $"## A\n\nIt is {statement}.\n")).Claims);
 }

@@ -18,6 +18,9 @@ public class SpokenNumberTests
     [InlineData("thirty five", 35)]
     [InlineData("none", 0)]
     [InlineData("twice", 2)]
+    [InlineData("a hundred", 100)]
+    [InlineData("two hundred and five", 205)]
+    [InlineData("three thousand", 3000)]
     [InlineData("4.", 4)]
     public void Digits_and_words_are_numbers(string words, long number) => Assert.Equal(number, SpokenNumber.Read(words));
 
@@ -26,5 +29,7 @@ public class SpokenNumberTests
     [InlineData("twenty-twelve")]
     [InlineData("")]
     [InlineData("five twenty")]
+    [InlineData("hundred")]
+    [InlineData("some hundred")]
     public void Other_words_are_none(string words) => Assert.Null(SpokenNumber.Read(words));
 }

@@ -1,4 +1,5 @@
 using Rostrum.Lessons.Scripts;
+using Rostrum.Testing;
 using Rostrum.Text;
 
 namespace Rostrum.Lessons.Tests.Scripts;
@@ -87,10 +88,8 @@ public class LessonReaderTests
     public void A_target_with_a_blank_is_told_with_a_safe_fix_that_makes_it_a_claim()
     {
         const string Text = "## A\n\nTake [two](fact:sticks to start) sticks.\n";
-        var problems = new DiagnosticBag();
-        LessonReader.Read(new SourceText("lesson.md", Text), problems);
 
-        Diagnostic problem = Assert.Single(problems.InOrder());
+        Diagnostic problem = Assert.Single(LessonCheck.Of(BenchGame.Game, new SourceText("lesson.md", Text)).Problems);
         Assert.Equal(("ROS0608", "fact:sticks to start"), (problem.Id, problem.At.Text));
         Assert.Single(Read(TextEdit.Apply(Text, problem.Fix!.Edits)).Claims);
     }
