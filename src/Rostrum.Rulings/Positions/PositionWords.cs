@@ -5,11 +5,17 @@ using Rostrum.Text;
 namespace Rostrum.Rulings.Positions;
 
 /// <summary>How what lies on a table is said in English, for derivations and slips.</summary>
-/// <param name="position">Says whose turn it is, so that their places are <c>your …</c>.</param>
-public sealed class PositionWords(Position position)
+/// <param name="sheet">Gives the words.</param>
+/// <param name="me">The 0-based seat that is spoken to, so that its places are <c>your …</c>.</param>
+public sealed class PositionWords(Sheet sheet, int me)
 {
-    private readonly Sheet _sheet = position.Sheet;
-    private readonly SeatWords _seats = new(position.Sheet);
+    private readonly SeatWords _seats = new(sheet);
+
+    /// <summary>Words for the player whose turn it is.</summary>
+    public PositionWords(Position position)
+        : this(position?.Sheet ?? throw new ArgumentNullException(nameof(position)), position.Me)
+    {
+    }
 
     /// <summary>A thing without article: <c>copper jug</c>, <c>cracked ash bowl</c>, <c>jug whose glaze is not given</c>, <c>Commission 12</c>,
     /// <c>commission whose face is not given</c>, <c>your king</c>; <c>thing of unknown kind</c> where not even the kind is given.</summary>
@@ -33,16 +39,17 @@ public sealed class PositionWords(Position position)
         return isName ? words : Prose.A(words);
     }
 
-    /// <summary>A space by its name, with its board where the sheet has several or where it is another player's: <c>B2</c>,
+    /// <summary>A space by its name, with its board where another board has a space of that name or where it is another player's: <c>B2</c>,
     /// <c>B2 of seat 2's chamber</c>.</summary>
     /// <param name="board">Index in <see cref="Sheet.Boards"/>.</param>
     /// <param name="seat">0-based; 0 for a board of the table.</param>
     /// <param name="space">0-based.</param>
     public string Space(int board, int seat, int space)
     {
-        BoardFacts facts = _sheet.Boards[board];
+        BoardFacts facts = sheet.Boards[board];
         string name = facts.Spaces[space].Name.Name;
-        bool isPlain = _sheet.Boards.Length == 1 && (!facts.Place.EachPlayer || seat == position.Me);
+        bool isShared = sheet.Boards.Length > 1 && sheet.Boards.Any(b => !ReferenceEquals(b, facts) && b.Spaces.Any(s => s.Name.Name == name));
+        bool isPlain = !isShared && (!facts.Place.EachPlayer || seat == me);
         return isPlain ? name : $"{name} of {Place(facts.Place, seat)}";
     }
 
@@ -52,8 +59,13 @@ public sealed class PositionWords(Position position)
     public string Place(Place place, int seat)
     {
         ArgumentNullException.ThrowIfNull(place);
-        return place.EachPlayer ? $"{Whose(seat)} {place.Name}" : $"the {place.Name}";
+        return Owned(place.Name, place.EachPlayer ? seat : null);
     }
+
+    /// <summary>Something of a seat or of the table: <c>your wood</c>, <c>seat 2's wood</c>, <c>the round</c>.</summary>
+    /// <param name="name">Its name.</param>
+    /// <param name="seat">0-based; null for something of the table.</param>
+    public string Owned(string name, int? seat) => seat is { } owner ? $"{Whose(owner)} {name}" : $"the {name}";
 
     /// <summary>What lies somewhere: <c>nothing</c>, <c>what is not given</c>, <c>4 sticks</c>, <c>an iron plate, 2 ash bowls and Commission 12</c>;
     /// equal things that follow each other are counted, lowest first.</summary>
@@ -69,7 +81,7 @@ public sealed class PositionWords(Position position)
     }
 
     /// <summary>A seat: <c>you</c> for whose turn it is, else its name.</summary>
-    public string Seat(int seat) => seat == position.Me ? "you" : _seats.NameOf(seat);
+    public string Seat(int seat) => seat == me ? "you" : _seats.NameOf(seat);
 
     private string Told(ThingRun run)
     {
@@ -85,7 +97,7 @@ public sealed class PositionWords(Position position)
 
     private string Look(Thing thing, bool plural)
     {
-        KindFacts kind = _sheet.KindOf(thing.Kind!);
+        KindFacts kind = sheet.KindOf(thing.Kind!);
         if (thing.Card is { } card)
         {
             return card.Name;
@@ -95,5 +107,5 @@ public sealed class PositionWords(Position position)
         return kind.Kind.Family == KindFamily.Card ? $"{noun} whose face is not given" : ThingWords.Look(kind, thing, plural);
     }
 
-    private string Whose(int seat) => seat == position.Me ? "your" : $"{_seats.NameOf(seat)}'s";
+    private string Whose(int seat) => seat == me ? "your" : $"{_seats.NameOf(seat)}'s";
 }

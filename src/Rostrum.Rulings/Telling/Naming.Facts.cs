@@ -59,9 +59,7 @@ internal sealed partial class Naming
         _ => "the thing that is spoken of",
     };
 
-    private string MarkName(Spot spot) => sheet.Marks[spot.Place] is { EachPlayer: true } mark
-        ? spot.Seat == me ? $"your {mark.Name}" : $"{mark.Name} of {Seat(spot.Seat)}"
-        : $"the {sheet.Marks[spot.Place].Name}";
+    private string MarkName(Spot spot) => _words.Owned(sheet.Marks[spot.Place].Name, sheet.Marks[spot.Place].EachPlayer ? spot.Seat : null);
 
     private string Where(Spot spot) => spot.Kind == SpotKind.Space
         ? $"on {Space(spot.Place, spot.Seat, spot.Part)}"

@@ -11,16 +11,14 @@ namespace Rostrum.Rulings.Telling;
 /// <param name="me">The 0-based seat that is spoken to as "you".</param>
 internal sealed partial class Naming(Sheet sheet, int me)
 {
-    /// <summary>A seat: its name, else its number counted from 1.</summary>
-    public string Seat(int seat) => seat < sheet.SeatNames.Length ? sheet.SeatNames[seat] : $"seat {seat + 1}";
+    private readonly PositionWords _words = new(sheet, me);
+    private readonly SeatWords _seats = new(sheet);
 
-    /// <summary>A space by its name; with its owner where that is not who is spoken to.</summary>
-    public string Space(int board, int seat, int index)
-    {
-        BoardFacts facts = sheet.Boards[board];
-        string name = facts.Spaces[index].Name.Name;
-        return facts.Place.EachPlayer && seat != me ? $"{name} of {Seat(seat)}" : name;
-    }
+    /// <summary>A seat: its name, else its number counted from 1.</summary>
+    public string Seat(int seat) => _seats.NameOf(seat);
+
+    /// <summary>A space by its name; with its board where that is not clear.</summary>
+    public string Space(int board, int seat, int index) => _words.Space(board, seat, index);
 
     /// <summary>A value in words.</summary>
     public string Of(Value value) => value switch
@@ -85,12 +83,7 @@ internal sealed partial class Naming(Sheet sheet, int me)
             return "thing";
         }
 
-        ImmutableArray<AttributeFacts> facts = sheet.KindOf(thing.Kind).Attributes;
-        AttributeFacts[] attributes = [.. facts.Where(a => !a.Attribute.IsState)];
-        IEnumerable<string> states = facts.Where(a => a.Attribute.IsState && !a.HoldsPlayer && thing.Values[a.Attribute.Index] is > 0).Select(a => ValueName(thing, a)!);
-        string[] words = [.. states, .. attributes.Reverse().Select(a => ValueName(thing, a)).OfType<string>()];
-        bool namesItself = attributes.Length >= 2 && thing.Values[attributes[0].Attribute.Index] is not null;
-        return string.Join(' ', namesItself ? words : [.. words, thing.Kind.Name]);
+        return ThingWords.Look(sheet.KindOf(thing.Kind), thing, tellsGaps: false);
     }
 
     /// <summary>A thing with an article and where it lies: <c>the ash bowl on A2</c>.</summary>
@@ -103,10 +96,7 @@ internal sealed partial class Naming(Sheet sheet, int me)
     }
 
     /// <summary>A place with its owner: <c>your sticks</c>.</summary>
-    public string Place(Place place, int seat) =>
-        !place.EachPlayer ? $"the {place.Name}" : seat == me ? $"your {place.Name}" : $"{place.Name} of {Seat(seat)}";
-
-    private static string? ValueName(Thing thing, AttributeFacts facts) => thing.Values[facts.Attribute.Index] is { } index ? facts.Values[index].Name : null;
+    public string Place(Place place, int seat) => _words.Place(place, seat);
 
     private static string Number(Value.Number number) => (number.Low, number.High) switch
     {
