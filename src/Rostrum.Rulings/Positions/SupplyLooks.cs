@@ -51,6 +51,10 @@ internal sealed class SupplyLooks
     public bool IsUsedUp(Thing thing, IReadOnlyCollection<Thing> things) =>
         Of([thing]).Any(l => Shows(thing.Values, l) && Most(l) <= things.Count(t => ReferenceEquals(t.Kind, _kind.Kind) && (!_kind.Supply.EachPlayer || t.Owner == thing.Owner) && Shows(t.Values, l)));
 
+    /// <summary>True where the components hold more of one thing's look than these things; false where the sheet does not say how many there are.</summary>
+    public bool IsLeft(Thing thing, IReadOnlyCollection<Thing> things) =>
+        Of([thing]).Any(l => Shows(thing.Values, l) && Most(l) is not null) && !IsUsedUp(thing, things);
+
     /// <summary>The look in words: <c>copper lamps</c>, <c>sticks</c>; in the singular where there is one.</summary>
     public string Tell(ImmutableArray<int?> look, long count)
     {

@@ -103,7 +103,13 @@ internal sealed class ActionJudge(Proposal proposal, Setting setting, ISet<int> 
     private Judgement Legal()
     {
         int count = _laws.Laws.Count();
-        string because = count == 0 ? "no law forbids it" : count == 1 ? "the law that binds it is kept" : $"all {Prose.Word(count)} laws that bind it are kept";
+        string because = count switch
+        {
+            0 => "no law forbids it",
+            1 => "the law that binds it is kept",
+            2 => "both laws that bind it are kept",
+            _ => $"all {Prose.Word(count)} laws that bind it are kept",
+        };
         return new Judgement(Kleene.Yes, [], Blame.None, because, null);
     }
 

@@ -23,7 +23,7 @@ internal sealed partial class ChoiceFinder
         var evaluator = new Evaluator(_position, _position.Me, Setting.First, new SortedSet<int>());
         Value? there = domain.Members.Where(m => m.IsCertain).Select(m => m.Value).FirstOrDefault(v => !taken.Contains(v) && evaluator.HasLook(v, look).Is == Kleene.Yes);
         Value? perhaps = domain.Members.Select(m => m.Value).FirstOrDefault(v => v is Value.ThingAt { Index: >= 0, Spot.Kind: SpotKind.Slot } && !taken.Contains(v) && evaluator.HasLook(v, look).Is == Kleene.Unknown);
-        return there ?? (perhaps is Value.ThingAt at ? TakenFor(at, look) : AtHand(choice, look, domain));
+        return there ?? (perhaps is Value.ThingAt at ? TakenFor(at, look) : AtHand(choice, look, domain, taken.Count));
     }
 
     // One of the things there may be the one that is meant: it is taken to be so, rather than laying another beside it.
@@ -51,7 +51,7 @@ internal sealed partial class ChoiceFinder
         return quiet.HasErrors ? null : look;
     }
 
-    private Value AtHand(ActionChoice choice, Look look, Value.Many domain)
+    private Value AtHand(ActionChoice choice, Look look, Value.Many domain, int taken)
     {
         Thing thing = look.Card is { } card ? Things.Card(Sheet, card) : Things.Fresh(Sheet, look.Kind!, look.Values, _position.Me);
         Spot spot = Source(choice.From, isCard: look.Card is not null, isOpen: domain.More != 0 || domain.Members.Any(m => !m.IsCertain));
@@ -61,7 +61,41 @@ internal sealed partial class ChoiceFinder
             _impossible.Add(match.Action.Choices.IndexOf(choice));
         }
 
+        if (mayLie && spot.Kind == SpotKind.Outside)
+        {
+            return FromOutside(choice, look, new Value.ThingAt(thing, spot, taken));
+        }
+
         return mayLie && spot.Kind == SpotKind.Slot ? Lay(spot, spot.In(_position).Things.Length, thing, look) : new Value.ThingAt(thing, Spot.Nowhere, 0);
+    }
+
+    // A position never says what lies in the supply: it is what no other place holds. So a piece is there for certain only where all else is given.
+    private Value.ThingAt FromOutside(ActionChoice choice, Look look, Value.ThingAt thing)
+    {
+        _granted.Add(match.Action.Choices.IndexOf(choice));
+        var supply = thing.Thing.Kind is { } kind && look.Card is null ? new SupplyLooks(Sheet.KindOf(kind)) : null;
+        bool isThere = supply is not null && thing.Spot.Place != -2 && IsAllGiven(thing.Thing.Kind!) && supply.IsLeft(thing.Thing, [.. _before.Things]);
+        if (!isThere)
+        {
+            Assume(thing.Thing, look, thing.Spot.Place == -2 ? "the box" : "the supply", "");
+        }
+
+        return thing;
+    }
+
+    private bool IsAllGiven(Kind kind)
+    {
+        bool isKnown = _before.Things.All(t => t.Kind is not null && (!ReferenceEquals(t.Kind, kind) || t.Values.All(v => v is not null)));
+        IEnumerable<Stack> boards = _before.Boards.SelectMany(b => b).SelectMany(s => s);
+        IEnumerable<Stack> places = _before.Places.Where((_, i) => Sheet.Places[i].Holds is var held && (held.IsEmpty || held.Contains(kind))).SelectMany(p => p).SelectMany(s => s);
+        return isKnown && boards.Concat(places).All(s => s.IsGiven);
+    }
+
+    private void Assume(Thing thing, Look look, string place, string instead)
+    {
+        string told = look.Card is null ? Prose.A(_naming.Look(thing)) : look.Card.Name;
+        string beyond = thing.Kind is { } kind && look.Card is null && new SupplyLooks(Sheet.KindOf(kind)).IsUsedUp(thing, [.. _before.Things]) ? ", although the game has no more of them" : "";
+        _assumed.Add($"{told} in {place}{instead}{beyond}");
     }
 
     private Value.ThingAt Lay(Spot spot, int index, Thing thing, Look look)
@@ -69,10 +103,7 @@ internal sealed partial class ChoiceFinder
         Stack there = spot.In(_position);
         _position = spot.Put(_position, there with { Things = index < there.Things.Length ? there.Things.SetItem(index, thing) : there.Things.Add(thing) });
         string place = _naming.Of(new Value.PlaceAt(Sheet.Places[spot.Place].Place, spot.Seat));
-        string told = look.Card is null ? Prose.A(_naming.Look(thing)) : look.Card.Name;
-        string instead = there.IsGiven && index >= there.Things.Length ? $", where the position has {new PositionWords(_before).Content(there)}" : "";
-        string beyond = thing.Kind is { } kind && new SupplyLooks(Sheet.KindOf(kind)).IsUsedUp(thing, [.. _before.Things]) ? ", although the game has no more of them" : "";
-        _assumed.Add($"{told} in {place}{instead}{beyond}");
+        Assume(thing, look, place, there.IsGiven && index >= there.Things.Length ? $", where the position has {new PositionWords(_before).Content(there)}" : "");
         return new Value.ThingAt(thing, spot, index);
     }
 
@@ -88,7 +119,7 @@ internal sealed partial class ChoiceFinder
         Spot spot = evaluator.SpotOf(evaluator.Evaluate(place, Evaluator.Frame(match.Action.FrameSize)));
         if (spot.Kind != SpotKind.Slot)
         {
-            return Spot.Nowhere;
+            return spot;
         }
 
         ImmutableArray<Stack> parts = _position.Places[spot.Place][spot.Seat];

@@ -16,6 +16,7 @@ internal sealed partial class ChoiceFinder(PhraseMatch match, Position position,
     private readonly List<Value?> _chosen = [];
     private readonly List<string> _assumed = [];
     private readonly HashSet<int> _impossible = [];
+    private readonly HashSet<int> _granted = [];
     private readonly Position _before = position;
     private Position _position = position;
 
@@ -40,7 +41,7 @@ internal sealed partial class ChoiceFinder(PhraseMatch match, Position position,
             _chosen.Add(value);
         }
 
-        return new Proposal(match.Action, _position, [.. _chosen], [.. _assumed]) { Impossible = [.. _impossible] };
+        return new Proposal(match.Action, _position, [.. _chosen], [.. _assumed]) { Impossible = [.. _impossible], Granted = [.. _granted] };
     }
 
     private Value? Choose(ActionChoice choice, SourceSpan words)

@@ -41,6 +41,12 @@ internal sealed class LawJudge(Proposal proposal, Setting setting, ISet<int> tou
         ActionChoice of = proposal.Action.Choices[choice];
         Value[] frame = proposal.Frame(evaluator, 0);
         Value chosen = frame[of.Slot];
+        if (proposal.Granted.Contains(choice))
+        {
+            IEnumerable<Value> things = chosen is Value.Many many ? many.Members.Select(m => m.Value) : [chosen];
+            return things.Aggregate(Value.Yes, (sum, t) => Evaluator.And(sum, Fits(evaluator, of.From, t, frame)));
+        }
+
         Value.Many domain = Evaluator.AsMany(evaluator.Evaluate(of.From, frame));
         if (of.Amount == ChoiceAmount.One)
         {
@@ -51,6 +57,14 @@ internal sealed class LawJudge(Proposal proposal, Setting setting, ISet<int> tou
         bool isFitting = all.Distinct().Count() == all.Length && (of.Amount != ChoiceAmount.UpTo || all.Length <= of.Number);
         return all.Aggregate(Value.Of(isFitting), (sum, v) => Evaluator.And(sum, Evaluator.Belongs(v, domain)));
     }
+
+    // Whether a thing that is there has what the choice asks of it.
+    private static Value.Truth Fits(Evaluator evaluator, Term from, Value thing, Value[] frame) => from switch
+    {
+        Term.Filtered { Through: { Where: { } where } pick } => Evaluator.And(Fits(evaluator, pick.Domain, thing, frame), Evaluator.With(pick, thing, frame, where, evaluator.Ask)),
+        Term.Within within => evaluator.HasLook(thing, within.Look),
+        _ => Value.Yes,
+    };
 
     /// <summary>Why a law is broken on a position where it is for certain.</summary>
     public Tale Why(Position position, Law law)

@@ -15,6 +15,9 @@ internal sealed record Proposal(ActionFacts Action, Position Position, Immutable
     /// <summary>The choices, by index, that were given a thing which can never lie where the action takes it from.</summary>
     public ImmutableHashSet<int> Impossible { get; init; } = [];
 
+    /// <summary>The choices, by index, whose thing is taken to lie in the supply or the box, of which no position says what they hold.</summary>
+    public ImmutableHashSet<int> Granted { get; init; } = [];
+
     /// <summary>The frame in which steps, laws and powers speak of the choices.</summary>
     /// <param name="evaluator">Of a completion of the position.</param>
     /// <param name="size">How many frame positions are needed.</param>

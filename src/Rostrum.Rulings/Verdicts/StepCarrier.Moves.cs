@@ -122,6 +122,6 @@ internal sealed partial class StepCarrier
         _position = goal.Put(_position, stack with { Things = stack.Things.Add(thing) });
         var now = new Value.ThingAt(thing, goal, stack.Things.Length);
         _back.Push((s, i) => s == now.Spot && i == now.Index ? (at.Spot, at.Index) : s == at.Spot && i >= at.Index ? (s, i + 1) : (s, i));
-        Follow(t => t.Spot == at.Spot && t.Index == at.Index ? now : t.Spot == at.Spot && t.Index > at.Index && at.Spot.Kind != SpotKind.Nowhere ? t with { Index = t.Index - 1 } : t);
+        Follow(t => t.Spot == at.Spot && t.Index == at.Index ? now : t.Spot == at.Spot && t.Index > at.Index && at.Spot.Kind is SpotKind.Space or SpotKind.Slot ? t with { Index = t.Index - 1 } : t);
     }
 }

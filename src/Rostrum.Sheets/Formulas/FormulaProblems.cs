@@ -105,7 +105,10 @@ internal static class FormulaProblems
 
     public static Diagnostic WrongSort(SourceSpan at, Sort found, Sort wanted) => new(
         "ROS0302", Severity.Error, at, $"{Prose.Sentence(wanted.InWords)} should stand here, but this is {found.InWords}.",
-        wanted.Kind == SortKind.Number && (found.IsMany || found.Kind is SortKind.Line or SortKind.Place) ? "Write 'count(…)' round it." : "Ask it for what is wanted, or name something else.")
+        wanted.Kind == SortKind.Number && (found.IsMany || found.Kind is SortKind.Line or SortKind.Place) ? "Write 'count(…)' round it."
+            : wanted.Kind is SortKind.Space or SortKind.Thing && (found.IsMany || found.Kind is SortKind.Line or SortKind.Place)
+                ? $"Name one of them, or go through them with a letter, as in 's in {Prose.Clip(at.Text)} where …'."
+                : "Ask it for what is wanted, or name something else.")
     {
         Fix = wanted.Kind == SortKind.Number && (found.IsMany || found.Kind is SortKind.Line or SortKind.Place)
             ? new Fix("count it", FixGrade.Choice, [new TextEdit(at.Part(0, 0), "count("), new TextEdit(at.Part(at.Length, 0), ")")])

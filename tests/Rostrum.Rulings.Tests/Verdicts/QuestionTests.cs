@@ -25,6 +25,8 @@ public sealed class QuestionTests
           plant: {phrase: plant (what) on (spot), choose: {what: a tree in my cart, spot: a space in field}, do: move what to spot}
           store: {phrase: store (what), choose: {what: a basket in my shed}, do: move what to supply}
           shake: {do: [shuffle my cart]}
+          sow: {phrase: sow (what) on (spot), choose: {what: an apple tree in supply, spot: a space in field}, do: move what to spot}
+          give: {phrase: give (gift), choose: {gift: 2 trees in supply}, do: move gift to my cart}
         laws:
           free: {binds: plant, needs: spot is empty}
         """;
@@ -53,6 +55,20 @@ public sealed class QuestionTests
 
         Assert.Equal([breach], illegal.Breaches.Select(b => b.Clause));
         Assert.Empty(illegal.Assumed);
+    }
+
+    [Theory]
+    [InlineData("field: {A1: apple tree}\nseat 1: {cart: []}\nseat 2: {cart: []}", "sow apple tree on C2", "legal", "")]
+    [InlineData("field: {A1: apple tree}", "sow apple tree on C2", "legal", "an apple tree in the supply")]
+    [InlineData("field: {A1: 2 apple tree}", "sow apple tree on C2", "legal", "an apple tree in the supply, although the game has no more of them")]
+    [InlineData("field: {A1: apple tree}", "sow pear tree on C2", "illegal", "a pear tree in the supply")]
+    [InlineData("field: {A1: apple tree}\nseat 1: {cart: []}\nseat 2: {cart: []}", "give apple tree and pear tree", "legal", "")]
+    public void A_piece_of_the_supply_is_there_where_all_else_is_given_and_assumed_elsewhere(string position, string words, string verdict, string assumed)
+    {
+        Ruling ruling = On(position, words).Ruling!;
+
+        Assert.Equal(verdict, ruling.Verdict);
+        Assert.Equal(assumed, string.Join(" and ", ruling.Assumed));
     }
 
     [Fact]
