@@ -54,16 +54,16 @@ internal sealed class IdiomArgumentReader(LoadContext context, Idiom idiom, Outl
         if (given is null)
         {
             OutlineScalar? at = clause.Find("idiom")?.Value as OutlineScalar;
-            context.Problems.Add(SheetProblems.IdiomLacks(at?.Span ?? clause.Span, idiom.Name, parameter.Name, Wanted(parameter.Form)));
+            context.Problems.Add(SheetProblems.IdiomLacks(at?.Span ?? clause.Span, idiom.Name, parameter.Name, parameter.Wanted));
             return null;
         }
 
         return parameter.Form switch
         {
             ParameterForm.Number => Number(parameter, given),
-            ParameterForm.Look => OutlineAsk.Text(context, given, Wanted(parameter.Form)) is { } look ? LookOf(parameter, look) : null,
-            ParameterForm.Place or ParameterForm.Board => OutlineAsk.Text(context, given, Wanted(parameter.Form)) is { } place ? PlaceOf(parameter, place) : null,
-            _ => OutlineAsk.Text(context, given, Wanted(parameter.Form)) is { } name ? Symbol(parameter, name) : null,
+            ParameterForm.Look => OutlineAsk.Text(context, given, parameter.Wanted) is { } look ? LookOf(parameter, look) : null,
+            ParameterForm.Place or ParameterForm.Board => OutlineAsk.Text(context, given, parameter.Wanted) is { } place ? PlaceOf(parameter, place) : null,
+            _ => OutlineAsk.Text(context, given, parameter.Wanted) is { } name ? Symbol(parameter, name) : null,
         };
     }
 
@@ -76,7 +76,7 @@ internal sealed class IdiomArgumentReader(LoadContext context, Idiom idiom, Outl
             return new IdiomArgument(parameter, new TermName(parameter.As, term), board.EachPlayer ? $"your {board.Name}" : $"the {board.Name}", board.Name, null);
         }
 
-        context.Problems.Add(SheetProblems.IdiomLacks(clause.Span.Part(0, 0), idiom.Name, parameter.Name, Wanted(parameter.Form)));
+        context.Problems.Add(SheetProblems.IdiomLacks(clause.Span.Part(0, 0), idiom.Name, parameter.Name, parameter.Wanted));
         return null;
     }
 
@@ -121,7 +121,7 @@ internal sealed class IdiomArgumentReader(LoadContext context, Idiom idiom, Outl
         if (symbol is null)
         {
             IEnumerable<string> known = context.Declared.Names.All.Where(n => Fits(parameter.Form, n.Symbol)).Select(n => n.Words).Distinct();
-            context.Problems.Add(SheetProblems.UnknownWord(words.Span, name, Wanted(parameter.Form), known));
+            context.Problems.Add(SheetProblems.UnknownWord(words.Span, name, parameter.Wanted, known));
             return null;
         }
 
@@ -136,18 +136,5 @@ internal sealed class IdiomArgumentReader(LoadContext context, Idiom idiom, Outl
         ParameterForm.Column => symbol is Column,
         ParameterForm.Word => symbol is Word { Subjects.Length: 1 },
         _ => symbol is Attribute,
-    };
-
-    private static string Wanted(ParameterForm form) => form switch
-    {
-        ParameterForm.Look => "words that tell a thing, such as 'red stone'",
-        ParameterForm.Lines => "the name of lines of a board, such as 'rows'",
-        ParameterForm.Table => "the name of a table",
-        ParameterForm.Board => "a board",
-        ParameterForm.Place => "a place, such as 'my hand'",
-        ParameterForm.Number => "a number",
-        ParameterForm.Column => "a column of cards",
-        ParameterForm.Word => "a word that is said of one thing",
-        _ => "an attribute",
     };
 }
