@@ -32,7 +32,7 @@ public sealed record IdiomParameter(string Name, ParameterForm Form, string As, 
     public string Wanted => Form switch
     {
         ParameterForm.Look => "words that tell a thing, such as 'red stone'",
-        ParameterForm.Lines => "the name of lines of a board, such as 'rows'",
+        ParameterForm.Lines => "the name of lines of a board",
         ParameterForm.Table => "the name of a table",
         ParameterForm.Board => "a board",
         ParameterForm.Place => "a place, such as 'my hand'",

@@ -13,6 +13,7 @@ internal static class IdiomsPage
         score:
           bowls:
             says: A run of bowls scores by its length.
+            cite: book 3
             idiom: runs by length
             of: bowl
             along: bays
