@@ -17,7 +17,7 @@ public enum Severity
 /// <param name="Severity">Error or warning.</param>
 /// <param name="At">The words to underline.</param>
 /// <param name="Message">What is wrong: one sentence that stands alone.</param>
-/// <param name="Hint">What to do about it: one sentence, never empty.</param>
+/// <param name="Hint">What to do about it, never empty: one sentence, or a sentence and lines to add, parted by line ends.</param>
 public sealed record Diagnostic(string Id, Severity Severity, SourceSpan At, string Message, string Hint)
 {
     /// <summary>An edit that mends it, where one is known.</summary>

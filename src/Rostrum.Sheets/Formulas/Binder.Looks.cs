@@ -55,6 +55,14 @@ internal sealed partial class Binder
         return part.IsOnly ? new Term.TheOnly(within, element, From(part)) : within;
     }
 
+    // The place that holds such things is named, or the lines to add where there is none.
+    private Diagnostic WithoutPlace(Look look, Syntax syntax)
+    {
+        Kind kind = look.Kind!;
+        Place? place = declared.Places.Values.FirstOrDefault(p => p.Holds.Contains(kind))?.Place ?? declared.Boards.Keys.FirstOrDefault();
+        return FormulaProblems.LookWithoutPlace(syntax.Span, syntax.Span.Text, kind.Name, kind.Plural, place is null ? null : place.EachPlayer ? $"my {place.Name}" : place.Name, declared.Places.Keys.Any(p => p.DeclaredAt is not null));
+    }
+
     private static Sort? ElementOf(Look look, Term container)
     {
         Sort sort = container.Sort;

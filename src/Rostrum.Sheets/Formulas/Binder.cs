@@ -71,7 +71,8 @@ internal sealed partial class Binder(Declarations declared, Scope scope, Diagnos
             return term;
         }
 
-        problems.Add(Placed(FormulaProblems.WrongSort(syntax.Span, term.Sort, wanted)));
+        bool isCounted = wanted.Kind == SortKind.Number && term is Term.LookOf { Look: { Kind: not null, SpotNoun: null } };
+        problems.Add(Placed(isCounted ? WithoutPlace(((Term.LookOf)term).Look, syntax) : FormulaProblems.WrongSort(syntax.Span, term.Sort, wanted)));
         return Broken(syntax, wanted);
     }
 
@@ -139,6 +140,9 @@ internal sealed partial class Binder(Declarations declared, Scope scope, Diagnos
                 return Operation(Op.ThingsIn, Sort.ListOf(Sort.Thing), syntax, term);
             case Term.LookOf { Look: { Kind.Family: KindFamily.Die } } dice:
                 return new Term.NotYet($"the {dice.Look.Words} on the table", Sort.SetOf(Sort.ThingOf(dice.Look.Kind)), From(syntax));
+            case Term.LookOf { Look: { Kind: not null, SpotNoun: null } } look:
+                problems.Add(Placed(WithoutPlace(look.Look, syntax)));
+                return Broken(syntax, Sort.SetOf(Sort.Any));
             default:
                 problems.Add(Placed(FormulaProblems.WrongSort(syntax.Span, term.Sort, Sort.SetOf(Sort.Any))));
                 return Broken(syntax, Sort.SetOf(Sort.Any));

@@ -16,6 +16,15 @@ internal static class FormulaProblems
         found.Length == 0 ? $"The formula ends where {wanted} should stand." : $"'{found}' stands where {wanted} should stand.",
         $"Write {wanted} here.");
 
+    public static Diagnostic OfWhat(SourceSpan at, string written, Named symbol) => new(
+        "ROS0180", Severity.Error, at, $"'{written}' is {symbol.Role}, and the formula does not say of what.",
+        symbol switch
+        {
+            LineFamily => $"Write '{written} of' and a board or a space.",
+            Table => $"Write '{written} of' and what is looked up, such as '{written} of 3'.",
+            _ => $"Write '{written} of it' for what is gone through, or '{written} of' and what you mean.",
+        });
+
     public static Diagnostic EndsEarly(SourceSpan at, string? after) => new(
         "ROS0180", Severity.Error, at,
         after is null ? "There is no formula here." : $"The formula ends after '{after}', and something is missing.",
@@ -49,7 +58,7 @@ internal static class FormulaProblems
 
     public static Diagnostic UnknownName(SourceSpan at, string written, string? near, Named? symbol) => new(
         "ROS0201", Severity.Error, at, $"Nothing is called '{Prose.Clip(written)}'.",
-        near is null ? "Declare it, or check its spelling." : $"Did you mean '{near}'?")
+        near is null ? "Check its spelling, or declare it: things under 'pieces', where they lie under 'boards' or 'places', anything else under 'words'." : $"Did you mean '{near}'?")
     {
         Fix = near is null ? null : Fix.Replace(at, near, FixGrade.Safe),
         Related = symbol?.DeclaredAt is { } declared ? [new RelatedPlace(declared, $"'{symbol.Name}' is declared here")] : [],
@@ -103,6 +112,13 @@ internal static class FormulaProblems
             ? new Fix("count it", FixGrade.Choice, [new TextEdit(at.Part(0, 0), "count("), new TextEdit(at.Part(at.Length, 0), ")")])
             : null,
     };
+
+    public static Diagnostic LookWithoutPlace(SourceSpan at, string look, string kind, string plural, string? place, bool hasPlaces) => new(
+        "ROS0311", Severity.Error, at, $"'{Prose.Clip(look)}' tells what is meant, but not where it lies.",
+        place is not null ? $"Write where, as in '{plural} in {place}'." : $"Add a place for it{(hasPlaces ? " under 'places', such as:" : ", such as:\nplaces:")}\n  {plural}: {{heap of: {kind}, of: each player}}\nThen write 'my {plural}'.");
+
+    public static Diagnostic LineWithoutName(SourceSpan at, string word, string key, string name) => new(
+        "ROS0201", Severity.Error, at, $"Nothing is called '{word}': the lines of a board have no name until it gives them one.", $"Add '{key}: {name}' to the board, under 'boards'.");
 
     public static Diagnostic SpaceAgainstLook(SourceSpan at, SourceSpan isAt) => new(
         "ROS0303", Severity.Error, at, "A space is not a thing; only the thing that lies on it can be that.", "Write 'shows' to ask the top thing of the space.")

@@ -25,12 +25,28 @@ internal static class NameHelp
             }
         }
 
-        return FormulaProblems.UnknownName(tokens[at].Span, tokens[at].Text, null, null);
+        return Lines(names, tokens[at]) ?? FormulaProblems.UnknownName(tokens[at].Span, tokens[at].Text, null, null);
     }
 
     /// <summary>The word of a look that a letter may be a misspelling of; null for one letter, or where none is near.</summary>
     public static string? NearLook(Vocabulary names, string letter) =>
         letter.Length < 2 ? null : NearSpelling.Find(letter, names.All.Where(n => FormulaParser.TellsLook([new NameSense(n.Symbol, false)])).Select(n => n.Words));
+
+    // Rows and columns are there before they have a name, or under another one.
+    private static Diagnostic? Lines(Vocabulary names, Token token)
+    {
+        string word = token.Text.ToLowerInvariant();
+        if (word is not ("row" or "rows" or "column" or "columns"))
+        {
+            return null;
+        }
+
+        bool isPlural = word.EndsWith('s');
+        bool areColumns = word.StartsWith('c');
+        return names.All.Select(n => n.Symbol).OfType<LineFamily>().FirstOrDefault(f => f.AreColumns == areColumns) is { } family
+            ? FormulaProblems.UnknownName(token.Span, token.Text, isPlural ? family.Plural : family.Name, family)
+            : FormulaProblems.LineWithoutName(token.Span, token.Text, areColumns ? "columns" : "rows", areColumns ? "column" : "row");
+    }
 
     private static string? Near(ImmutableArray<Token> tokens, int first, int length, Vocabulary names)
     {

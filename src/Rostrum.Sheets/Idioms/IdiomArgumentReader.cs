@@ -118,6 +118,12 @@ internal sealed class IdiomArgumentReader(LoadContext context, Idiom idiom, Outl
     {
         string name = Prose.Fold(words.Text);
         Named? symbol = context.Declared.Names.Find(name).Select(s => s.Symbol).FirstOrDefault(s => Fits(parameter.Form, s));
+        if (symbol is null && parameter.Form == ParameterForm.Lines && LinesOf(name) is { } lines)
+        {
+            context.Problems.Add(SheetProblems.LinesWithoutName(words.Span, lines.Key, lines.Board, lines.Key, lines.Name));
+            return null;
+        }
+
         if (symbol is null)
         {
             IEnumerable<string> known = context.Declared.Names.All.Where(n => Fits(parameter.Form, n.Symbol)).Select(n => n.Words).Distinct();
@@ -127,6 +133,20 @@ internal sealed class IdiomArgumentReader(LoadContext context, Idiom idiom, Outl
 
         string plural = symbol is LineFamily family ? family.Plural : OutlineAsk.PluralOf(symbol.Name);
         return new IdiomArgument(parameter, symbol, symbol.Name, plural, null);
+    }
+
+    // `rows` of a board that gives them no name: the lines are there, and only the word for them is missing.
+    private (string Key, string Name, string Board)? LinesOf(string name)
+    {
+        (string Key, string Name, bool AreColumns)? asked = name switch
+        {
+            "row" or "rows" => ("rows", "row", false),
+            "column" or "columns" => ("columns", "column", true),
+            _ => null,
+        };
+        return asked is { } lines && context.Declared.Boards.Values.FirstOrDefault(b => b.Family(lines.AreColumns) is null) is { } board
+            ? (lines.Key, lines.Name, board.Place.Name)
+            : null;
     }
 
     private static bool Fits(ParameterForm form, Named symbol) => form switch

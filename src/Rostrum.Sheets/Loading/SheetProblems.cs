@@ -10,7 +10,7 @@ internal static class SheetProblems
     {
         string? near = NearSpelling.Find(key, known);
         return new("ROS0201", Severity.Error, at, $"'{Prose.Clip(key)}' is not something that {Under(section)} can have.",
-            near is null ? $"It can have: {Prose.And(known.Where(k => !SheetDialect.ClauseKeys.Contains(k)).Take(12).Select(k => $"'{k}'"))}." : $"Did you mean '{near}'?")
+            near is null ? $"It can have: {KnownWords.Few(key, known.Where(k => !SheetDialect.ClauseKeys.Contains(k)), 8)}." : $"Did you mean '{near}'?")
         {
             Fix = near is null ? null : Fix.Replace(at, near),
         };
@@ -49,7 +49,7 @@ internal static class SheetProblems
     {
         string? near = NearSpelling.Find(found, known);
         return new("ROS0201", Severity.Error, at, $"'{Prose.Clip(found)}' is not {what}.",
-            near is not null ? $"Did you mean '{near}'?" : known.Any() ? $"Known are {Prose.And(known.Take(12).Select(k => $"'{k}'"))}." : "The sheet names nothing that could stand here.")
+            near is not null ? $"Did you mean '{near}'?" : KnownWords.Sentence(found, known))
         {
             // What was asked for on a command line stands nowhere in the sheet.
             Fix = near is null || at.Length == 0 ? null : Fix.Replace(at, near),
@@ -71,15 +71,27 @@ internal static class SheetProblems
     public static Diagnostic UnknownSubject(SourceSpan at, string sort, IEnumerable<string> known) =>
         UnknownWord(at, sort, "a kind of piece, a space, a line, 'number' or 'player'", known);
 
-    public static Diagnostic SizeOfBoard(SourceSpan at, string found) => new(
-        "ROS0818", Severity.Error, at, $"'{Prose.Clip(found)}' is not a size.", "Write it like '5 across 4 up', each from 1 to 60.");
+    public static Diagnostic SizeOfBoard(SourceSpan at, string found, string? near) => new(
+        "ROS0818", Severity.Error, at, $"'{Prose.Clip(found)}' is not a size.",
+        near is null ? "Write it like '5 across 4 up', each from 1 to 60." : $"Write '{near}'.")
+    {
+        Fix = near is null ? null : Fix.Replace(at, near, FixGrade.Choice),
+    };
 
     public static Diagnostic LabelsDoNotFit(SourceSpan at, int labels, int lines, string what) => new(
         "ROS0819", Severity.Error, at, $"There are {labels} labels for {Prose.Count(lines, what, what + "s")}.", "Give each line one label, as in 'bay A to E'.");
 
-    public static Diagnostic UnknownSign(SourceSpan at, char sign, IEnumerable<char> known) => new(
-        "ROS0213", Severity.Error, at, $"No sign '{sign}' is declared, so this cell cannot be read.",
-        known.Any() ? $"Declared under 'signs' are {string.Join(' ', known)}." : "Declare it under 'signs', as in 'signs: {j: jug}'.");
+    public static Diagnostic UnknownSign(SourceSpan at, char sign, string legend) => new(
+        "ROS0213", Severity.Error, at, $"No sign '{sign}' is declared, so this cell cannot be read.", legend);
+
+    public static Diagnostic WordInDrawing(SourceSpan at, string word, char? sign, string legend) => new(
+        "ROS0213", Severity.Error, at, $"'{Prose.Clip(word)}' is a word, and in a drawing signs stand for what a piece is.", sign is null ? legend : $"Write '{sign}'. {legend}")
+    {
+        Fix = sign is null ? null : Fix.Replace(at, $"{sign}"),
+    };
+
+    public static Diagnostic LinesWithoutName(SourceSpan at, string found, string board, string key, string name) => new(
+        "ROS0830", Severity.Error, at, $"The {found} of '{board}' have no name yet, so nothing can speak of them.", $"Add '{key}: {name}' to the board '{board}', under 'boards'.");
 
     public static Diagnostic EmptyPattern(SourceSpan at) => new(
         "ROS0820", Severity.Error, at, "This drawing marks nothing.", "Put at least one sign into it.");

@@ -36,6 +36,7 @@ public sealed class FormulaProblemTests
         { "ROS0201", "worth of «First ordr»" },
         { "ROS0201", "«runn points» of 3" },
         { "ROS0201", "«zebra» is 3" },
+        { "ROS0201", "count(«columns» of my field) is 3" },
         { "ROS0201", "me can «lya»" },
         { "ROS0201", "«waht» of last lay is top of A1" },
         { "ROS0202", "«A1» of me is empty" },
