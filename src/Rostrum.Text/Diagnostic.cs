@@ -23,6 +23,9 @@ public sealed record Diagnostic(string Id, Severity Severity, SourceSpan At, str
     /// <summary>An edit that mends it, where one is known.</summary>
     public Fix? Fix { get; init; }
 
+    /// <summary>How many further problems of the same reading are not kept because this one is the last that is; 0 for all others.</summary>
+    public int Further { get; init; }
+
     /// <summary>Other places that belong to the problem, such as the first of two equal names or the idiom behind a clause.</summary>
     public ImmutableArray<RelatedPlace> Related { get; init; } = [];
 }
