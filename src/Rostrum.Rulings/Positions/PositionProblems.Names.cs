@@ -55,6 +55,12 @@ internal static partial class PositionProblems
         return names.Count > 0 ? problem : problem with { Hint = "Write 'seat' and its number, such as 'seat 1'." };
     }
 
+    public static Diagnostic SeatByItsNumber(SourceSpan at, string found, string number) => new(
+        "ROS0226", Severity.Error, at, $"'{Prose.Clip(found)}' is no seat.", $"Write 'seat {number}'.")
+    {
+        Fix = Fix.Replace(at, $"seat {number}"),
+    };
+
     public static Diagnostic SeveralKinds(SourceSpan at, string found, IEnumerable<Kind> kinds) => new(
         "ROS0227", Severity.Error, at, $"'{Prose.Clip(found)}' may be {Prose.Or(kinds.Select(k => Prose.A(k.Name)))}.", "Add the name of the kind.");
 

@@ -9,7 +9,12 @@ internal static class FormulaProblems
     public static Diagnostic Unexpected(SourceSpan at, string found, string? before) => new(
         "ROS0180", Severity.Error, at,
         before is null ? $"'{found}' cannot begin a formula." : $"After '{before}' the formula cannot go on with '{found}'.",
-        "Finish the part before it, or join the two with a word such as 'and', 'times' or a comma in brackets.");
+        found == "if" ? "Say first what it is then: '5 if count(my apples) is more than 3 otherwise 0'."
+            : "Finish the part before it, or join the two with a word such as 'and', 'times' or a comma in brackets.");
+
+    public static Diagnostic EachIsAKey(SourceSpan at) => new(
+        "ROS0180", Severity.Error, at, "A formula does not begin with 'each'.",
+        "Give the clause a key 'each' beside its 'points', as in '{each: s in my field where s is empty, points: 1}'; or count, as in '2 times count(my apples)'.");
 
     public static Diagnostic Expected(SourceSpan at, string found, string wanted) => new(
         "ROS0180", Severity.Error, at,
@@ -58,7 +63,7 @@ internal static class FormulaProblems
 
     public static Diagnostic UnknownName(SourceSpan at, string written, string? near, Named? symbol) => new(
         "ROS0201", Severity.Error, at, $"Nothing is called '{Prose.Clip(written)}'.",
-        near is null ? "Check its spelling, or declare it: things under 'pieces', where they lie under 'boards' or 'places', anything else under 'words'." : $"Did you mean '{near}'?")
+        near is null ? "Check its spelling, or declare it: things and what tells them apart under 'pieces', where they lie under 'boards' or 'places', anything else under 'words'." : $"Did you mean '{near}'?")
     {
         Fix = near is null ? null : Fix.Replace(at, near, FixGrade.Safe),
         Related = symbol?.DeclaredAt is { } declared ? [new RelatedPlace(declared, $"'{symbol.Name}' is declared here")] : [],

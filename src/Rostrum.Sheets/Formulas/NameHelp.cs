@@ -25,6 +25,11 @@ internal static class NameHelp
             }
         }
 
+        if (at == 0 && tokens[at].Is("each"))
+        {
+            return FormulaProblems.EachIsAKey(tokens[at].Span);
+        }
+
         return Lines(names, tokens[at]) ?? FormulaProblems.UnknownName(tokens[at].Span, tokens[at].Text, null, null);
     }
 

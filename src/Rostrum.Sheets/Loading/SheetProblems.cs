@@ -16,8 +16,14 @@ internal static class SheetProblems
         };
     }
 
-    public static Diagnostic WantedEntries(SourceSpan at, string what) => new(
-        "ROS0811", Severity.Error, at, $"Here should stand {what}, each with its name and a colon.", "Write one a line, a little further in: 'name: what it is'.");
+    public static Diagnostic WantedEntries(SourceSpan at, string what, string? example = null) => new(
+        "ROS0811", Severity.Error, at, $"Here should stand {what}, each with its name and a colon.", $"Write one a line, a little further in: '{example ?? "name: what it is"}'.");
+
+    public static Diagnostic WantedKeys(SourceSpan at, string what, string example) => new(
+        "ROS0811", Severity.Error, at, $"Here should stand {what}.", $"Write it like '{example}'.");
+
+    public static Diagnostic WantedPlayers(SourceSpan at, string found) => new(
+        "ROS0813", Severity.Error, at, $"'{Prose.Clip(found)}' does not say how many play.", "Write '2', or '2 to 4'.");
 
     public static Diagnostic WantedText(SourceSpan at, string what) => new(
         "ROS0812", Severity.Error, at, $"Here should stand {what}.", "Write it behind the colon, in one line.");
@@ -29,15 +35,7 @@ internal static class SheetProblems
         "ROS0814", Severity.Error, at, $"'{owner}' does not say its '{key}'.", $"Add a line such as '{example}'.");
 
     public static Diagnostic NotReadable(SourceSpan at, string file, FolderRefusal refusal) => new(
-        "ROS0815", Severity.Error, at,
-        refusal switch
-        {
-            FolderRefusal.LeavesFolder => $"'{file}' leads out of the game's folder.",
-            FolderRefusal.TooLarge => $"'{file}' is larger than 4 MB.",
-            FolderRefusal.NotText => $"'{file}' is not a text in UTF-8.",
-            _ => $"There is no file '{file}' in the game's folder.",
-        },
-        refusal == FolderRefusal.LeavesFolder ? "Put the file into the game's folder and name it from there." : "Check the name, or save the file again as UTF-8 text.");
+        "ROS0815", Severity.Error, at, RefusalWords.Told(refusal, file), RefusalWords.WayOut(refusal));
 
     public static Diagnostic WrongFormat(SourceSpan at, string found) => new(
         "ROS0816", Severity.Error, at, $"This is rule sheet format '{Prose.Clip(found)}', and only 1 is known.", "Write 'rule sheet: 1'.")
@@ -175,8 +173,9 @@ internal static class SheetProblems
     public static Diagnostic NoForm(SourceSpan at, string place) => new(
         "ROS0825", Severity.Error, at, $"The sheet does not say how '{Prose.Clip(place)}' holds things.", "Add 'heap of:', 'row of:', 'bag of:', 'deck of:' or 'hand of:' with what lies there.");
 
-    public static Diagnostic BadSign(SourceSpan at, string sign) => new(
-        "ROS0826", Severity.Error, at, $"'{Prose.Clip(sign)}' cannot be a sign of drawings.", "Take one letter or mark other than a digit and . - # _ ? / | ~ + [ ].");
+    public static Diagnostic BadSign(SourceSpan at, string sign, char? meant) => new(
+        "ROS0826", Severity.Error, at, $"'{Prose.Clip(sign)}' cannot be a sign of drawings.",
+        meant is null ? "Take one letter or mark other than a digit and . - # _ ? / | ~ + [ ]." : $"The sign stands first: '{meant}: {Prose.Clip(sign)}'.");
 
     public static Diagnostic NoNameColumn(SourceSpan at) => new(
         "ROS0827", Severity.Error, at, "The table of cards has no column 'name'.", "Call the column with the cards' names 'name'.");

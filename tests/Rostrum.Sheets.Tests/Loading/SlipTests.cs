@@ -15,8 +15,8 @@ public sealed class SlipTests
     {
         { "ROS0201", "bords: {}", "bords", "'bords' is not something that a sheet can have." },
         { "ROS0816", "rule sheet: 2", "2", "This is rule sheet format '2', and only 1 is known." },
-        { "ROS0813", "players: some", "some", "'some' is not a number, and how many play, such as '2 to 4' is one." },
-        { "ROS0813", "players: 4 to 2", "4 to 2", "'4 to 2' is not a number, and how many play, such as '2 to 4' is one." },
+        { "ROS0813", "players: some", "some", "'some' does not say how many play." },
+        { "ROS0813", "players: 4 to 2", "4 to 2", "'4 to 2' does not say how many play." },
         { "ROS0811", "sources: book", "book", "Here should stand the sources, each with its name and a colon." },
         { "ROS0201", "sources: {book: {pags: 12}}", "pags", "'pags' is not something that an entry under 'sources' can have." },
         { "ROS0813", "sources: {book: {pages: many}}", "many", "'many' is not a number, and a number of pages is one." },
