@@ -17,8 +17,10 @@ internal sealed class LookHands(Sheet sheet)
     private static readonly string[] AllColours = [Plain, "sea", "sun", "rust", "moss", "plum", "sky", "copper", "slate", "rose", "pine", "sand", "iron", "ash", "soot"];
     private static readonly string[] AllEmblems = ["spot", "bars", "ring", "cross", "peak", "stripes", "moon", "dots", "star", "wave", "gem", "arch"];
 
+    private static readonly string[] UsualSeats = ["sea", "rust", "sun", "plum"];
+
     private readonly string[] _outlines = Free(sheet, AllOutlines, sheet.Appearance.Outlines, OutlineNamed);
-    private readonly string[] _colours = Free(sheet, AllColours, sheet.Appearance.Colours, ColourNamed);
+    private readonly string[] _colours = Free(sheet, [.. AllColours.Except(sheet.Kinds.Any(IsOwned) ? SeatColours(sheet) : [])], sheet.Appearance.Colours, ColourNamed);
     private int _nextOutline;
     private int _nextColour;
 
@@ -29,6 +31,13 @@ internal sealed class LookHands(Sheet sheet)
     /// <summary>The colours of a kind: one, or one for each value.</summary>
     public LookPick Colours(Kind kind, AttributeFacts? by) =>
         new(by?.Attribute, [.. Bearers(kind, by).Select(b => ColourNamed(b.Name) ?? _colours[_nextColour++ % _colours.Length])]);
+
+    /// <summary>The colours of the players: those that their seats are called by, otherwise the usual ones.</summary>
+    public static string[] SeatColours(Sheet sheet) =>
+        [.. UsualSeats.Select((usual, seat) => (seat < sheet.SeatNames.Length ? ColourNamed(sheet.SeatNames[seat]) : null) ?? usual)];
+
+    /// <summary>True for a kind whose things belong to players, so that they have the colours of these.</summary>
+    public static bool IsOwned(KindFacts facts) => facts.Supply.EachPlayer || facts.Attributes.Any(a => a.HoldsPlayer);
 
     /// <summary>An emblem for each value.</summary>
     public static LookPick Emblems(AttributeFacts by)

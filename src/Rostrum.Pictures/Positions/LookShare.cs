@@ -23,7 +23,7 @@ internal sealed record LookShare(LookPick Outlines, LookPick Colours, LookPick? 
         bool isCard = facts.Kind.Family == KindFamily.Card;
         return new LookShare(
             isCard ? new LookPick(null, ["card"]) : Says(told.Outlines, facts) ? new LookPick(shaped?.Attribute, [LookHands.Forgotten]) : hands.Outlines(facts.Kind, form),
-            Says(told.Colours, facts) ? new LookPick(null, [LookHands.Plain]) : hands.Colours(facts.Kind, skin),
+            Says(told.Colours, facts) || (skin is null && LookHands.IsOwned(facts)) ? new LookPick(null, [LookHands.Plain]) : hands.Colours(facts.Kind, skin),
             skin is not null ? LookHands.Emblems(skin) : null,
             facts.Attributes.FirstOrDefault(a => a.HoldsPlayer)?.Attribute);
     }

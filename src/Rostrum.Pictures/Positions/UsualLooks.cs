@@ -7,18 +7,16 @@ namespace Rostrum.Pictures.Positions;
 /// values are told apart by colour and emblem, and so are owners.</summary>
 internal sealed class UsualLooks
 {
-    private static readonly string[] SeatColours = ["sea", "rust", "sun", "plum"];
-
     private static readonly string?[] SeatEmblems = [null, "ring", "cross", "bars"];
 
-    private readonly Sheet _sheet;
+    private readonly string[] _seatColours;
     private readonly Dictionary<Kind, LookShare> _shares = new(ReferenceEqualityComparer.Instance);
 
     /// <summary>Shares out silhouettes and colours among the kinds of a sheet.</summary>
     /// <param name="sheet">The sheet; what it gives to some of its kinds is not given to others.</param>
     public UsualLooks(Sheet sheet)
     {
-        _sheet = sheet;
+        _seatColours = LookHands.SeatColours(sheet);
         var hands = new LookHands(sheet);
         foreach (KindFacts facts in sheet.Kinds)
         {
@@ -33,7 +31,7 @@ internal sealed class UsualLooks
     public PieceColour ColourOf(Kind kind, Thing thing)
     {
         LookShare share = _shares[kind];
-        return PieceColours.Find((Owner(share, thing) is { } seat ? SeatColour(seat) : share.Colours.For(thing)) ?? LookHands.Plain);
+        return PieceColours.Find((Owner(share, thing) is { } seat ? _seatColours[seat % _seatColours.Length] : share.Colours.For(thing)) ?? LookHands.Plain);
     }
 
     /// <summary>Its emblem: by an attribute that nothing else tells, otherwise by its owner.</summary>
@@ -43,9 +41,6 @@ internal sealed class UsualLooks
         string? name = share.Emblems is { } emblems ? emblems.For(thing) : Owner(share, thing) is { } seat ? SeatEmblems[seat % SeatEmblems.Length] : null;
         return name is null ? null : Emblems.Find(name);
     }
-
-    private string SeatColour(int seat) =>
-        (seat < _sheet.SeatNames.Length ? LookHands.ColourNamed(_sheet.SeatNames[seat]) : null) ?? SeatColours[seat % SeatColours.Length];
 
     private static int? Owner(LookShare share, Thing thing) => (share.Holder is { } state ? thing.Values[state.Index] : thing.Owner) is >= 0 and { } seat ? seat : null;
 }

@@ -43,6 +43,7 @@ public class UsualLooksTests
     [InlineData("pieces: {bit: {attributes: {form: [pot, cup]}, outlines: {pot: jug}}}\nsigns: {p: pot, c: cup}\n", "p c", "jug chalk -, disc chalk -")]
     [InlineData("pieces: {bit: {outlines: rod, colours: moss, emblems: star}}\nsigns: {b: bit}\n", "b", "rod moss star")]
     [InlineData("pieces: {stone: {each player: 5}}\nsigns: {s: stone}\n", "s1 s2", "disc sea -, disc rust ring")]
+    [InlineData("pieces: {stone: {each player: 5}, post: {}, wall: {}}\nsigns: {s: stone, p: post, w: wall}\n", "s1 s2 p w", "disc sea -, disc rust ring, square chalk -, wedge moss -")]
     [InlineData("seats: [Black, White]\npieces: {stone: {each player: 5}}\nsigns: {s: stone}\n", "s1 s2", "disc soot -, disc chalk ring")]
     public void What_the_sheet_says_or_names_is_kept_and_the_rest_is_told_apart(string sheet, string row, string expected) =>
         Assert.Equal(expected, string.Join(", ", Looks(sheet, row).Select(l => $"{l.Outline.Name} {l.Colour.Name} {l.Emblem?.Name ?? "-"}")));
