@@ -10,7 +10,11 @@ internal static class FormulaProblems
         "ROS0180", Severity.Error, at,
         before is null ? $"'{found}' cannot begin a formula." : $"After '{before}' the formula cannot go on with '{found}'.",
         found == "if" ? "Say first what it is then: '5 if count(my apples) is more than 3 otherwise 0'."
+            : before is not null && Model.Operations.All.Any(o => o.Name == before && o.FormInWords.StartsWith($"{before}(", StringComparison.Ordinal)) ? $"Write '{before}(…)', with brackets."
             : "Finish the part before it, or join the two with a word such as 'and', 'times' or a comma in brackets.");
+
+    public static Diagnostic OtherWord(SourceSpan at, string written, string instead) => new(
+        "ROS0201", Severity.Error, at, $"Nothing is called '{written}'.", $"Write {instead}.");
 
     public static Diagnostic EachIsAKey(SourceSpan at) => new(
         "ROS0180", Severity.Error, at, "A formula does not begin with 'each'.",
@@ -94,7 +98,7 @@ internal static class FormulaProblems
     };
 
     public static Diagnostic NotOwned(SourceSpan at, string written) => new(
-        "ROS0207", Severity.Error, at, $"'{written}' belongs to the whole table, so it is nobody's.", "Leave out 'my' or 'their'.");
+        "ROS0207", Severity.Error, at, $"'{written}' belongs to the whole table, so it is nobody's.", "Leave out 'my' or 'their', or say 'of: each player' where it is declared.");
 
     public static Diagnostic TheirNeedsTwo(SourceSpan at, string written) => new(
         "ROS0208", Severity.Error, at, $"'{written}' is only clear in a game of exactly two players.", "Name the player: 'chamber of p', with p in players.");
@@ -118,9 +122,9 @@ internal static class FormulaProblems
             : null,
     };
 
-    public static Diagnostic LookWithoutPlace(SourceSpan at, string look, string kind, string plural, string? place, bool hasPlaces) => new(
+    public static Diagnostic LookWithoutPlace(SourceSpan at, string look, string many, Kind kind, string? place, bool hasPlaces) => new(
         "ROS0311", Severity.Error, at, $"'{Prose.Clip(look)}' tells what is meant, but not where it lies.",
-        place is not null ? $"Write where, as in '{plural} in {place}'." : $"Add a place for it{(hasPlaces ? " under 'places', such as:" : ", such as:\nplaces:")}\n  {plural}: {{heap of: {kind}, of: each player}}\nThen write 'my {plural}'.");
+        place is not null ? $"Write where, as in '{many} in {place}'." : $"Add a place for it{(hasPlaces ? " under 'places', such as:" : ", such as:\nplaces:")}\n  {kind.Plural}: {{heap of: {kind.Name}, of: each player}}\nThen write '{(many == kind.Plural ? "" : $"{many} in ")}my {kind.Plural}'.");
 
     public static Diagnostic LineWithoutName(SourceSpan at, string word, string key, string name) => new(
         "ROS0201", Severity.Error, at, $"Nothing is called '{word}': the lines of a board have no name until it gives them one.", $"Add '{key}: {name}' to the board, under 'boards'.");

@@ -136,8 +136,11 @@ internal static class SheetProblems
     public static Diagnostic NotYet(SourceSpan at, string what) => new(
         "ROS0405", Severity.Warning, at, $"{Prose.Sentence(what)} is understood but not used yet.", "It may stay; answers that need it say so.");
 
-    public static Diagnostic UnknownIdiom(SourceSpan at, string name, IEnumerable<string> known) =>
-        UnknownWord(at, name, "an idiom of the library", known);
+    public static Diagnostic UnknownIdiom(SourceSpan at, string name, IEnumerable<string> known, string? answering)
+    {
+        Diagnostic problem = UnknownWord(at, name, "an idiom of the library", known);
+        return answering is null || problem.Fix is not null ? problem : problem with { Hint = $"Perhaps '{answering}' is what you want." };
+    }
 
     public static Diagnostic IdiomTwice(SourceSpan at, string idiom, SourceSpan first) => new(
         "ROS0212", Severity.Error, at, $"'{Prose.Clip(idiom)}' is an idiom already, so this one is left out.", "Give one of the two another name.")

@@ -19,6 +19,8 @@ public sealed class IdiomUseTests
     public static TheoryData<string, string, string, string> Slips => new()
     {
         { "score: {x: {idiom: full lins, along: bays, points: 3}}", "ROS0201", "full lins", "'full lins' is not an idiom of the library." },
+        { "score: {x: {idiom: majority, of: jug}}", "ROS0201", "majority", "'majority' is not an idiom of the library." },
+        { "score: {x: {idiom: so many for each, of: jugs, points: 1}}", "ROS0311", "jugs", "'jugs' tells what is meant, but not where it lies." },
         { "score: {x: {idiom: full lines, along: bays}}", "ROS0821", "full lines", "The idiom 'full lines' needs 'points', which is a number." },
         { "score: {x: {idiom: full lines, alogn: bays, along: bays, points: 3}}", "ROS0201", "alogn", "The idiom 'full lines' has nothing called 'alogn'." },
         { "score: {x: {idiom: full lines, along: rows, points: 3}}", "ROS0201", "rows", "'rows' is not the name of lines of a board." },
