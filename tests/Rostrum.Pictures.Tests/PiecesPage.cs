@@ -38,7 +38,7 @@ internal static class PiecesPage
 
         A sheet need not say anything of looks. Kinds then differ in silhouette and colour, in the order of the sheet; values of an attribute differ in colour and
         emblem; with more than one attribute, the first gives the silhouette; what belongs to players differs in colour and emblem. What bears the name of a silhouette,
-        a colour or an emblem looks like it: a `hut` is drawn as a hut, a `red` piece is rust. The same sheet always gives the same picture.
+        a colour or an emblem looks like it: a `hut` is drawn as a hut, a `red` piece is rust. The same sheet always gives the same picture, and a line below it says which piece is which.
 
         Four keys of a kind under `pieces` say it otherwise. Each takes one word for the whole kind, or a table from values of its attributes and states to words:
 

@@ -9,6 +9,10 @@ internal sealed class ThingLooks(Position position)
     private readonly Sheet _sheet = position.Sheet;
     private readonly PositionWords _words = new(position);
     private readonly UsualLooks _usual = new(position.Sheet);
+    private readonly LookLegend _legend = new();
+
+    /// <summary>Which piece is which, of those whose silhouette the sheet does not say; null where there is nothing to tell.</summary>
+    public string? Legend => _legend.InWords;
 
     /// <summary>What stands for something that the position does not give.</summary>
     public static PieceLook NotGiven(string says) => new(Outlines.Anything, PieceColours.Find(LookHands.Plain), null, Flaws.Hidden, says);
@@ -27,7 +31,13 @@ internal sealed class ThingLooks(Position position)
         PieceColour colour = Named(drawn.Colours, thing) is { } c && PieceColours.TryFind(c, out PieceColour? paint) ? paint : _usual.ColourOf(kind, thing);
         Emblem? emblem = Named(drawn.Emblems, thing) is { } e && Emblems.TryFind(e, out Emblem? mark) ? mark : _usual.EmblemOf(kind, thing);
         Flaw? flaw = thing.IsFaceUp == false ? Flaws.Hidden : Named(drawn.Flaws, thing) is { } f && Flaws.TryFind(f, out Flaw? broken) ? broken : null;
-        return new PieceLook(outline, colour, emblem, flaw, says);
+        var look = new PieceLook(outline, colour, emblem, flaw, says);
+        if (Named(drawn.Outlines, thing) is null && flaw != Flaws.Hidden)
+        {
+            _legend.Add(look);
+        }
+
+        return look;
     }
 
     private static string? Named(IEnumerable<(Named Of, string Drawn)> rows, Thing thing)

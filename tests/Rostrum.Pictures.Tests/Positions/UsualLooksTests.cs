@@ -48,7 +48,18 @@ public class UsualLooksTests
     public void What_the_sheet_says_or_names_is_kept_and_the_rest_is_told_apart(string sheet, string row, string expected) =>
         Assert.Equal(expected, string.Join(", ", Looks(sheet, row).Select(l => $"{l.Outline.Name} {l.Colour.Name} {l.Emblem?.Name ?? "-"}")));
 
-    private static PieceLook[] Looks(string sheet, string row)
+    [Theory]
+    [InlineData("pieces: {lily: {}, frog: {}}\nsigns: {l: lily, f: frog}\n", "l f l", "Disc: lily; square: frog.")]
+    [InlineData("pieces: {lily: {}, frog: {}}\nsigns: {l: lily, f: frog}\n", "l l l", null)]
+    [InlineData("pieces: {gem: {attributes: {hue: [mauve, red]}}, hut: {}}\nsigns: {g: gem, m: mauve, r: red, h: hut}\n", "gm gr h", "Chalk disc with spot: mauve gem; rust disc with bars: red gem.")]
+    [InlineData("pieces: {coin: {outlines: drum}, hut: {outlines: hut}}\nsigns: {c: coin, h: hut}\n", "c h", null)]
+    public void Pieces_whose_look_the_picture_chose_are_told_below_it(string sheet, string row, string? legend) =>
+        Assert.Equal(legend, Picture(sheet, row).Caption);
+
+    private static PieceLook[] Looks(string sheet, string row) =>
+        [.. Picture(sheet, row).Boards[0].Rows[0].Cells.Select(c => Assert.IsType<CellPicture.Stack>(c).Pieces[0])];
+
+    private static TablePicture Picture(string sheet, string row)
     {
         int count = row.Split(' ').Length;
         string text = $"players: 2\n{sheet}boards: {{field: {{squares: {count} across 1 up}}}}\n";
@@ -56,7 +67,6 @@ public class UsualLooksTests
         string columns = string.Join(' ', "A B C D E F".Split(' ').Take(count));
         OpenedPosition opened = game.Open(new SourceText("positions/one.yaml", $"field: |\n  1 {row}\n  / {columns}\nturn of: seat 1\n"));
         Assert.Empty(opened.Problems.Where(p => p.Severity == Severity.Error).Select(p => $"{p.At}: {p.Message} {p.Hint}"));
-        TablePicture picture = PositionPicture.Of(opened.Position!, PictureWish.Plain("one"));
-        return [.. picture.Boards[0].Rows[0].Cells.Select(c => Assert.IsType<CellPicture.Stack>(c).Pieces[0])];
+        return PositionPicture.Of(opened.Position!, PictureWish.Plain("one"));
     }
 }
