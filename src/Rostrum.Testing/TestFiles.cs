@@ -11,6 +11,19 @@ public static class TestFiles
     /// <param name="name">Relative to the root, with <c>/</c>.</param>
     public static string Read(string name) => ReadAt(Path.Combine(Root, name))!;
 
+    /// <summary>The text of a page that is made from the code, as it stands; with <c>ROSTRUM_WRITE_DOCS</c> set, it is written anew first.</summary>
+    /// <param name="name">Relative to the root, with <c>/</c>.</param>
+    /// <param name="made">What the code makes of it now.</param>
+    public static string Made(string name, string made)
+    {
+        if (IsSet("ROSTRUM_WRITE_DOCS"))
+        {
+            WriteAt(Path.Combine(Root, name), made);
+        }
+
+        return ReadAt(Path.Combine(Root, name)) ?? "";
+    }
+
     /// <summary>The names of the files in a folder and its sub-folders, relative to the root, in ordinal order.</summary>
     /// <param name="folder">Relative to the root, with <c>/</c>.</param>
     /// <param name="pattern">Such as <c>*.md</c>.</param>

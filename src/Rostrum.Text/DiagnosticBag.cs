@@ -45,7 +45,15 @@ public sealed class DiagnosticBag
         }
     }
 
-    /// <summary>Everything kept, by file, then by place in it.</summary>
-    public ImmutableArray<Diagnostic> InOrder() =>
-        [.. _found.OrderBy(d => d.At.Source.Name, StringComparer.Ordinal).ThenBy(d => d.At.Start).ThenBy(d => d.Id, StringComparer.Ordinal)];
+    /// <summary>Everything kept, by file, then by place in it; the last one tells how many were left out.</summary>
+    public ImmutableArray<Diagnostic> InOrder()
+    {
+        Diagnostic[] all = [.. _found.OrderBy(d => d.At.Source.Name, StringComparer.Ordinal).ThenBy(d => d.At.Start).ThenBy(d => d.Id, StringComparer.Ordinal)];
+        if (LeftOut > 0)
+        {
+            all[^1] = all[^1] with { Further = LeftOut };
+        }
+
+        return [.. all];
+    }
 }

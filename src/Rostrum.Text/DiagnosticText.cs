@@ -36,17 +36,17 @@ public static class DiagnosticText
 
     private static void AddHint(List<string> lines, string carets, Diagnostic problem, int columns)
     {
-        string hint = DisplayText.Of(problem.Hint);
+        string[] hint = [.. problem.Hint.Split('\n').Select(DisplayText.Of)];
         string related = string.Concat(problem.Related.Select(r => $"  ({DisplayText.Of(r.Note)}: {PlaceOf(r.At, problem.At)})"));
-        string one = $"{carets} {hint}{related}";
-        if (DisplayText.WidthOf(one) <= columns)
+        string one = $"{carets} {hint[0]}{related}";
+        if (hint.Length == 1 && DisplayText.WidthOf(one) <= columns)
         {
             lines.Add(Gutter + one);
             return;
         }
 
         lines.Add(Gutter + carets);
-        lines.AddRange(Wrapped(hint, columns).Select(l => Gutter + l));
+        lines.AddRange(hint.SelectMany(h => h.StartsWith(' ') ? [h] : Wrapped(h, columns)).Select(l => Gutter + l));
         foreach (RelatedPlace place in problem.Related)
         {
             lines.AddRange(Wrapped($"({DisplayText.Of(place.Note)}: {PlaceOf(place.At, problem.At)})", columns).Select(l => Gutter + l));

@@ -49,6 +49,7 @@ public sealed class GameFolder
         return file switch
         {
             null => new FolderReading(null, FolderRefusal.Missing),
+            { Refusal: not FolderRefusal.None } => new FolderReading(null, file.Refusal),
             { SizeBytes: > LargestFileBytes } => new FolderReading(null, FolderRefusal.TooLarge),
             _ => ReadingOf(name, file.Read()),
         };
@@ -83,6 +84,9 @@ public sealed class GameFolder
 /// <param name="Read">Gives the text, or null where the bytes are not UTF-8 text.</param>
 public sealed record FolderFile(long SizeBytes, Func<string?> Read)
 {
+    /// <summary>Why it must not be read at all, where the head sees that before: permission, a pipe. None for other files.</summary>
+    public FolderRefusal Refusal { get; init; }
+
     /// <summary>A file whose text is already at hand.</summary>
     public static FolderFile Of(string content) => new(System.Text.Encoding.UTF8.GetByteCount(content), () => content);
 }
@@ -104,6 +108,12 @@ public enum FolderRefusal
 
     /// <summary>It is not UTF-8 text.</summary>
     NotText,
+
+    /// <summary>The user may not read it.</summary>
+    NotPermitted,
+
+    /// <summary>It is a pipe or a device, from which nothing may ever come.</summary>
+    NotPlain,
 }
 
 /// <summary>What came of reading a file.</summary>

@@ -83,6 +83,24 @@ public class HostileInputTests
         Assert.Contains("'sheet.yaml' is not a text in UTF-8.", Told.By("check", game.Folder).Output);
     }
 
+    [Theory]
+    [InlineData("pipe")]
+    [InlineData("link")]
+    public void Pipe_is_refused_instead_of_waited_for(string position)
+    {
+        using var game = new TempGame(("sheet.yaml", TempGame.ScoringOnly), ("positions/few.yaml", "seat 1:\n  heap: 3 pebbles\n"));
+        using (var make = Process.Start("mkfifo", game.PathOf("positions/pipe.yaml")))
+        {
+            make.WaitForExit();
+        }
+
+        File.CreateSymbolicLink(game.PathOf("positions/link.yaml"), "pipe.yaml");
+
+        Told told = Told.By("tally", game.Folder, position);
+
+        Assert.Equal((2, $"rostrum: '{position}' is no plain file but a pipe or a device.\n"), (told.Code, told.Talk));
+    }
+
     public static TheoryData<string, string> Bombs() => new()
     {
         { "deep brackets", "rule sheet: 1\ngame: " + new string('[', 100_000) },
@@ -106,6 +124,18 @@ public class HostileInputTests
 
         Assert.True(told.Code == 1, $"{what}: code {told.Code}: {told.Talk}");
         Assert.True(clock.Elapsed < Patience, $"{what}: {clock.Elapsed}");
+    }
+
+    [Fact]
+    public void Problems_beyond_those_that_are_kept_are_counted()
+    {
+        string clauses = string.Concat(Enumerable.Range(0, 1200).Select(i => $"  c{i}: zebra{i}\n"));
+        using var game = new TempGame(("sheet.yaml", TempGame.ScoringOnly + "\n" + clauses));
+
+        Told told = Told.By("check", game.Folder);
+
+        Assert.Contains("… and 1180 more (the first 1000 with --json)", told.Output);
+        Assert.Contains("1200 errors", told.Talk);
     }
 
     [Fact]

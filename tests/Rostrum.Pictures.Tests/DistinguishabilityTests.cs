@@ -42,7 +42,7 @@ public class DistinguishabilityTests
         ? PieceLook.Of(outline, colour, emblem == "-" ? null : emblem, null, words)
         : throw new ArgumentException(words);
 
-    private static PixelGrid Tile(PieceLook look, string palette)
+    internal static PixelGrid Tile(PieceLook look, string palette)
     {
         BoardPicture board = new("one", null, [""], [new BoardRow("", [CellPicture.Holding(look)])]);
         Scene scene = TablePainter.Paint(KilnNight.Table(board) with { Names = SpaceNames.None }, shelf: 24);

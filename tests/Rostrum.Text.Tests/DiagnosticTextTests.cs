@@ -58,4 +58,14 @@ public sealed class DiagnosticTextTests
 
     private static Diagnostic Problem(string content, int start, int length) =>
         new("ROS0001", Severity.Error, new SourceText("sheet.yaml", content).Span(start, length), "Something is odd.", "Do it.");
+
+    [Fact]
+    public void Lines_to_add_stand_below_each_other_as_they_are_written()
+    {
+        var problem = new Diagnostic("ROS0001", Severity.Error, new SourceText("a.yaml", "apples").Whole, "Something.", "Add a place:\nplaces:\n  apples: {heap of: apple, of: each player}\nThen ask again.");
+
+        string[] lines = DiagnosticText.Render(problem, 40).Split('\n');
+
+        Assert.Equal(["      | Add a place:", "      | places:", "      |   apples: {heap of: apple, of: each player}", "      | Then ask again."], lines[3..]);
+    }
 }

@@ -74,6 +74,17 @@ public sealed class GameFolderTests
         Assert.Equal(refusal, folder.Read("sheet.yaml").Refusal);
     }
 
+    [Theory]
+    [InlineData(FolderRefusal.NotPermitted, "'sheet.yaml' cannot be read: no permission.")]
+    [InlineData(FolderRefusal.NotPlain, "'sheet.yaml' is no plain file but a pipe or a device.")]
+    public void File_that_the_head_refuses_is_not_read(FolderRefusal refusal, string told)
+    {
+        var folder = new GameFolder("x", _ => new FolderFile(10, () => throw new InvalidOperationException("It was read.")) { Refusal = refusal }, _ => []);
+
+        Assert.Equal(refusal, folder.Read("sheet.yaml").Refusal);
+        Assert.Equal(told, RefusalWords.Told(refusal, "sheet.yaml"));
+    }
+
     [Fact]
     public void Bytes_that_are_no_text_are_told()
     {

@@ -93,6 +93,7 @@ public sealed class SmallToolsTests
         bag.Add(At(text, 1, "ROS0009") with { Severity = Severity.Error });
 
         Assert.Equal((DiagnosticBag.Most, 501, true), (bag.Count, bag.LeftOut, bag.HasErrors));
+        Assert.Equal([501], bag.InOrder().Select(p => p.Further).Where(f => f != 0));
     }
 
     private static Diagnostic At(SourceText text, int start, string id) => new(id, Severity.Warning, text.Span(start, 1), "Something.", "Do it.");

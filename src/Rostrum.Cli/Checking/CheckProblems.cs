@@ -6,11 +6,7 @@ namespace Rostrum.Cli.Checking;
 internal static class CheckProblems
 {
     public static Diagnostic UnreadablePosition(string file, FolderRefusal refusal) => new(
-        "ROS0815",
-        Severity.Error,
-        new SourceText(file, "").Whole,
-        refusal == FolderRefusal.TooLarge ? $"'{file}' is larger than 4 MB." : $"'{file}' is not a text in UTF-8.",
-        "Check the file, or save it again as UTF-8 text.");
+        "ROS0815", Severity.Error, new SourceText(file, "").Whole, RefusalWords.Told(refusal, file), RefusalWords.WayOut(refusal));
 
     /// <summary>The problem, with the variants that bring it out.</summary>
     public static Diagnostic With(IEnumerable<string> variants, Diagnostic problem) => problem with { Message = $"With {Prose.And(variants)}: {problem.Message}" };

@@ -12,11 +12,11 @@ namespace Rostrum.Cli.Checking;
 /// <param name="IsSheetSound">False where the sheet has errors, so that positions wait.</param>
 internal sealed record CheckResult(string Game, ImmutableArray<Diagnostic> Problems, int Positions, int Expectations, int ExpectationsHeld, bool IsSheetSound)
 {
-    /// <summary>How many errors there are.</summary>
-    public int Errors => Problems.Count(p => p.Severity == Severity.Error);
+    /// <summary>How many errors there are, those included that no list keeps.</summary>
+    public int Errors => Problems.Where(p => p.Severity == Severity.Error).Sum(p => 1 + p.Further);
 
     /// <summary>How many warnings there are.</summary>
-    public int Warnings => Problems.Length - Errors;
+    public int Warnings => Problems.Where(p => p.Severity == Severity.Warning).Sum(p => 1 + p.Further);
 
     /// <summary>One line, such as <c>Kiln Night: 73 positions, 403 expectations hold; no errors, 1 warning</c>.</summary>
     public string Summary

@@ -16,7 +16,7 @@ internal static class DiskGameFolder
     private static FolderFile? File(string root, string name)
     {
         string path = Path.Combine(root, name);
-        return RealPath.IsInside(path, root) ? TextFile.At(path) : null;
+        return RealPath.IsInside(path, root) ? TextFile.At(RealPath.Of(path)!) : null;
     }
 
     // Hidden files are left out: editors and file managers leave their own beside the author's.

@@ -33,6 +33,7 @@ internal static class PositionFinder
     private static FolderReading FromPath(string path) => TextFile.At(path) switch
     {
         null => new FolderReading(null, FolderRefusal.Missing),
+        { Refusal: not FolderRefusal.None and var refusal } => new FolderReading(null, refusal),
         { SizeBytes: > GameFolder.LargestFileBytes } => new FolderReading(null, FolderRefusal.TooLarge),
         var file => file.Read() is { } content ? new FolderReading(new SourceText(path, content), FolderRefusal.None) : new FolderReading(null, FolderRefusal.NotText),
     };
@@ -55,6 +56,7 @@ internal static class PositionFinder
 
     private static string Complaint(Game game, string named, FolderRefusal refusal) => refusal switch
     {
+        FolderRefusal.NotPermitted or FolderRefusal.NotPlain => RefusalWords.Told(refusal, named),
         FolderRefusal.TooLarge => $"The position '{named}' is larger than 4 MB, so it is not read.",
         FolderRefusal.NotText => $"The position '{named}' cannot be read as a text in UTF-8.",
         _ when NearSpelling.Find(named, game.PositionNames) is { } near => $"There is no position '{named}'. Did you mean '{near}'?",

@@ -6,6 +6,8 @@ namespace Rostrum.Cli.Disk;
 /// <summary>Reads text files of people: UTF-8, and never more than <see cref="GameFolder.LargestFileBytes"/>.</summary>
 internal static class TextFile
 {
+    private static readonly TimeSpan LongestOpening = TimeSpan.FromSeconds(2);
+
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
     /// <summary>The file before it is read.</summary>
@@ -14,7 +16,37 @@ internal static class TextFile
     public static FolderFile? At(string path)
     {
         var file = new FileInfo(path);
-        return file.Exists ? new FolderFile(file.Length, () => Read(path)) : null;
+        return file.Exists ? new FolderFile(file.Length, () => Read(path)) { Refusal = Trouble(file) } : null;
+    }
+
+    // Opening a pipe waits until somebody writes into it, perhaps for ever; pipes and devices have no length.
+    private static FolderRefusal Trouble(FileInfo file)
+    {
+        try
+        {
+            if (file.Length > 0)
+            {
+                using FileStream opened = file.OpenRead();
+                return FolderRefusal.None;
+            }
+
+            Task<FileStream> opening = Task.Run(file.OpenRead);
+            if (!((IAsyncResult)opening).AsyncWaitHandle.WaitOne(LongestOpening))
+            {
+                return FolderRefusal.NotPlain;
+            }
+
+            using FileStream stream = opening.GetAwaiter().GetResult();
+            return stream.CanSeek ? FolderRefusal.None : FolderRefusal.NotPlain;
+        }
+        catch (UnauthorizedAccessException)
+        {
+            return FolderRefusal.NotPermitted;
+        }
+        catch (IOException)
+        {
+            return FolderRefusal.Missing;
+        }
     }
 
     private static string? Read(string path)

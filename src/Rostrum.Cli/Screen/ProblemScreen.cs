@@ -20,6 +20,8 @@ internal static class ProblemScreen
             text.Append(DiagnosticText.Render(problem, Paper.Width)).Append("\n\n");
         }
 
-        return problems.Length > Most ? text.Append($"… and {problems.Length - Most} more (all with --json)\n").ToString() : text.ToString();
+        int further = problems.Sum(p => p.Further);
+        string kept = further > 0 ? $"the first {problems.Length} with --json" : "all with --json";
+        return problems.Length > Most ? text.Append($"… and {problems.Length - Most + further} more ({kept})\n").ToString() : text.ToString();
     }
 }

@@ -26,5 +26,5 @@ public static class AppearanceCheck
         let near = NearSpelling.Find(row.Drawn, known)
         select new Diagnostic(
             "ROS0231", Severity.Warning, row.Of.DeclaredAt!.Value, $"'{row.Of.Name}' is to be drawn with the {what} '{Prose.Clip(row.Drawn)}', which the pictures do not have.",
-            near is null ? $"They have {Prose.And(known)}." : $"Did you mean '{near}'?");
+            near is null ? KnownWords.Sentence(row.Drawn, known) : $"Did you mean '{near}'?");
 }

@@ -7,7 +7,7 @@ namespace Rostrum.Pictures.Positions;
 
 /// <summary>What a picture of a position shall point out.</summary>
 /// <param name="Title">Written above it.</param>
-/// <param name="Caption">A sentence below; null for none.</param>
+/// <param name="Caption">A sentence below; null for none but a legend, where the sheet leaves the looks of pieces to the picture.</param>
 /// <param name="Marks">Spaces of the acting player's board, or of the table's, by name; a name that the board lacks is left out.</param>
 public sealed record PictureWish(string Title, string? Caption, ImmutableArray<(string Space, MarkKind Kind, string Label)> Marks)
 {
@@ -36,12 +36,13 @@ public static class PositionPicture
             throw new ArgumentException("The sheet has no board to draw.", nameof(position));
         }
 
+        Heap[] heaps = [.. Heaps(position, looks)];
         return new TablePicture(wish.Title, [.. boards.Select(b => b.Picture)])
         {
             ShowsTitle = wish.ShowsTitle,
-            Caption = wish.Caption,
+            Caption = wish.Caption ?? looks.Legend,
             Marks = [.. wish.Marks.Select(m => Mark(position, boards, m)).OfType<SpaceMark>()],
-            Heaps = [.. Heaps(position, looks)],
+            Heaps = [.. heaps],
             View = boards[0].Facts.IsUpright ? TableView.Front : TableView.Above,
             Names = SpaceNames.Edges,
         };

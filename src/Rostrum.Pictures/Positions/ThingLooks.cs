@@ -6,15 +6,16 @@ namespace Rostrum.Pictures.Positions;
 /// <summary>Chooses how things look, from what the sheet says under <c>outlines</c>, <c>colours</c>, <c>emblems</c> and <c>flaws</c>.</summary>
 internal sealed class ThingLooks(Position position)
 {
-    private const string UsualColour = "chalk";
-
-    private static readonly string[] SeatColours = ["sea", "rust", "sun", "plum", "pine", "slate"];
-
     private readonly Sheet _sheet = position.Sheet;
     private readonly PositionWords _words = new(position);
+    private readonly UsualLooks _usual = new(position.Sheet);
+    private readonly LookLegend _legend = new();
+
+    /// <summary>Which piece is which, of those whose silhouette the sheet does not say; null where there is nothing to tell.</summary>
+    public string? Legend => _legend.InWords;
 
     /// <summary>What stands for something that the position does not give.</summary>
-    public static PieceLook NotGiven(string says) => new(Outlines.Anything, PieceColours.Find(UsualColour), null, Flaws.Hidden, says);
+    public static PieceLook NotGiven(string says) => new(Outlines.Anything, PieceColours.Find(LookHands.Plain), null, Flaws.Hidden, says);
 
     /// <summary>How a thing looks.</summary>
     public PieceLook Of(Thing thing)
@@ -26,21 +27,18 @@ internal sealed class ThingLooks(Position position)
         }
 
         Appearance drawn = _sheet.Appearance;
-        Outline outline = Named(drawn.Outlines, thing) is { } o && Outlines.TryFind(o, out Outline? found) ? found : Usual(kind, thing);
-        PieceColour colour = PieceColours.TryFind(Named(drawn.Colours, thing) ?? OwnerColour(thing), out PieceColour? c) ? c : PieceColours.Find(UsualColour);
-        Emblem? emblem = Named(drawn.Emblems, thing) is { } e && Emblems.TryFind(e, out Emblem? mark) ? mark : null;
+        Outline outline = Named(drawn.Outlines, thing) is { } o && Outlines.TryFind(o, out Outline? found) ? found : _usual.OutlineOf(kind, thing);
+        PieceColour colour = Named(drawn.Colours, thing) is { } c && PieceColours.TryFind(c, out PieceColour? paint) ? paint : _usual.ColourOf(kind, thing);
+        Emblem? emblem = Named(drawn.Emblems, thing) is { } e && Emblems.TryFind(e, out Emblem? mark) ? mark : _usual.EmblemOf(kind, thing);
         Flaw? flaw = thing.IsFaceUp == false ? Flaws.Hidden : Named(drawn.Flaws, thing) is { } f && Flaws.TryFind(f, out Flaw? broken) ? broken : null;
-        return new PieceLook(outline, colour, emblem, flaw, says);
-    }
+        var look = new PieceLook(outline, colour, emblem, flaw, says);
+        if (Named(drawn.Outlines, thing) is null && flaw != Flaws.Hidden)
+        {
+            _legend.Add(look);
+        }
 
-    // A silhouette that nobody gave: a card for cards, anything where the form is not given, a disc otherwise.
-    private Outline Usual(Kind kind, Thing thing)
-    {
-        bool lacksForm = thing.Values.Any(v => v is null) && _sheet.Appearance.Outlines.Any(o => o.Of is AttributeValue value && ReferenceEquals(value.Attribute.Kind, kind));
-        return lacksForm ? Outlines.Anything : Outlines.Find(kind.Family == KindFamily.Card ? "card" : "disc");
+        return look;
     }
-
-    private static string OwnerColour(Thing thing) => thing.Owner is >= 0 and { } seat ? SeatColours[seat % SeatColours.Length] : UsualColour;
 
     private static string? Named(IEnumerable<(Named Of, string Drawn)> rows, Thing thing)
     {

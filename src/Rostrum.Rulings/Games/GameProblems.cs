@@ -22,7 +22,7 @@ internal static class GameProblems
     public static Diagnostic UnknownClause(SourceSpan at, string clause, IEnumerable<string> known)
     {
         string? near = NearSpelling.Find(clause, known);
-        return new("ROS0230", Severity.Error, at, $"No scoring clause is called '{Prose.Clip(clause)}'.", near is null ? $"There are {Prose.And(known)}." : $"Did you mean '{near}'?")
+        return new("ROS0230", Severity.Error, at, $"No scoring clause is called '{Prose.Clip(clause)}'.", near is null ? KnownWords.Sentence(clause, known) : $"Did you mean '{near}'?")
         {
             Fix = near is null ? null : Fix.Replace(at, near),
         };

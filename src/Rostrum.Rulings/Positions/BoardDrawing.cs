@@ -92,6 +92,12 @@ internal sealed class BoardDrawing
             return RowsInOrder();
         }
 
+        if (!_board.Columns.IsEmpty && !_drawing.Rows.IsEmpty && _drawing.Rows.All(r => !_board.Rows.Contains(r.Label ?? "")))
+        {
+            _reading.Problems.Add(PositionProblems.RowsWithoutLabels(_drawing.Rows[0].LabelSpan, _drawing.Rows[0].Label ?? "", Told, BlankBoard.Of(_board)));
+            return [];
+        }
+
         var found = new Dictionary<int, SourceSpan>();
         (DrawnRow Row, int? Index)[] rows = [.. _drawing.Rows.Select(r => (r, LineOf(r.Label ?? "", r.LabelSpan, false, found)))];
         ReportMissing([.. rows.Select(r => r.Index)], false, _height);

@@ -33,14 +33,12 @@ internal sealed class BoardReader(PositionReading reading, int index, int? seat)
                 Array.Fill(_stacks, Stack.Empty);
                 break;
             default:
-                reading.Problems.Add(PositionProblems.WantedEntries(node.Span, $"a drawing of {Told}, or its spaces", $"{FirstSpace}: iron jug"));
+                reading.Problems.Add(PositionProblems.WantedDrawing(node.Span, Told, _board.Columns.IsEmpty || _board.Rows.IsEmpty ? null : BlankBoard.Of(_board)));
                 break;
         }
 
         return [.. _stacks];
     }
-
-    private string FirstSpace => _board.Spaces.IsEmpty ? "A1" : _board.Spaces[0].Name.Name;
 
     private void Draw(DrawingText drawing)
     {

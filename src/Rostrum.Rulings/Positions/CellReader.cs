@@ -63,6 +63,12 @@ internal sealed class CellReader(PositionReading reading, ThingSpot spot)
 
     private ImmutableArray<NamedWords>? Groups(SourceSpan signs)
     {
+        if (SignLegend.IsWord(signs.Text, _signs.Legend))
+        {
+            reading.Problems.Add(PositionProblems.WordInCell(signs, signs.Text, SignLegend.Of(signs.Text, _signs.Legend), SignLegend.Told(_signs.Legend)));
+            return null;
+        }
+
         var groups = ImmutableArray.CreateBuilder<NamedWords>();
         bool fine = true;
         int at = 0;
@@ -74,7 +80,7 @@ internal sealed class CellReader(PositionReading reading, ThingSpot spot)
             if (meaning is null)
             {
                 fine = false;
-                reading.Problems.Add(PositionProblems.UnknownSign(here, sign, _signs.Legend));
+                reading.Problems.Add(PositionProblems.UnknownSign(here, sign, SignLegend.Told(_signs.Legend)));
             }
             else
             {

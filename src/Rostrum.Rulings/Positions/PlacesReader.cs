@@ -48,6 +48,13 @@ internal sealed class PlacesReader(PositionReading reading, PositionDraft draft,
 
     private Diagnostic Unknown(SourceSpan at, string name)
     {
+        // `player 2`, `P2` and `seat2` are seats to everybody who writes them.
+        string number = name[name.TrimEnd([.. "0123456789"]).Length..];
+        if (seat is null && number.Length is 1 or 2 && name[..^number.Length].Trim().ToLowerInvariant() is "player" or "p" or "seat" or "pl")
+        {
+            return PositionProblems.SeatByItsNumber(at, name, number);
+        }
+
         string[] own = [.. NamesOf(seat is not null)];
         return seat is null
             ? PositionProblems.UnknownPlace(at, name, "a position", [.. PositionDialect.TopKeys, "seat 1", .. own])

@@ -13,7 +13,7 @@ internal static partial class PositionProblems
         "ROS0221", Severity.Error, at, $"A position does not say what lies in the {found}: it is what no other place holds.", "Leave the line out.");
 
     public static Diagnostic UnknownThing(SourceSpan at, string found, IReadOnlyCollection<string> known, string? near) => new(
-        "ROS0222", Severity.Error, at, $"Nothing in the sheet is called '{Prose.Clip(found)}'.", near is null ? Known(known) : $"Did you mean '{near}'?")
+        "ROS0222", Severity.Error, at, $"Nothing in the sheet is called '{Prose.Clip(found)}'.", near is null ? KnownWords.Sentence(found, known) : $"Did you mean '{near}'?")
     {
         Fix = near is null ? null : Fix.Replace(at, near),
     };
@@ -24,9 +24,14 @@ internal static partial class PositionProblems
         Fix = new Fix("put it in brackets", FixGrade.Safe, [new TextEdit(at.Part(0, 0), "["), new TextEdit(at.Part(at.Length, 0), "]")]),
     };
 
-    public static Diagnostic UnknownSign(SourceSpan at, string sign, IEnumerable<DrawingSign> known) => new(
-        "ROS0223", Severity.Error, at, $"No sign '{sign}' is declared, so this cell cannot be read.",
-        known.Any() ? $"Declared are {Prose.And(known.Select(s => $"{s.Sign} ({s.Stands.Name})"))}." : "Declare it under 'signs' in the sheet, as in 'signs: {j: jug}'.");
+    public static Diagnostic UnknownSign(SourceSpan at, string sign, string legend) => new(
+        "ROS0223", Severity.Error, at, $"No sign '{sign}' is declared, so this cell cannot be read.", legend);
+
+    public static Diagnostic WordInCell(SourceSpan at, string word, char? sign, string legend) => new(
+        "ROS0223", Severity.Error, at, $"'{Prose.Clip(word)}' is a word, and in a drawing signs stand for what a piece is.", sign is null ? legend : $"Write '{sign}'. {legend}")
+    {
+        Fix = sign is null ? null : Fix.Replace(at, $"{sign}"),
+    };
 
     public static Diagnostic NothingBetween(SourceSpan at) => new(
         "ROS0223", Severity.Error, at, "This cell joins nothing with '+'.", "Write the things of a stack from the lowest up, as in 'ja+bi'.");
@@ -36,13 +41,25 @@ internal static partial class PositionProblems
 
     public static Diagnostic UnknownLabel(SourceSpan at, string found, string lines, string board, IReadOnlyCollection<string> known) => new(
         "ROS0225", Severity.Error, at, $"{Prose.Sentence(board)} has no {lines} '{Prose.Clip(found)}'.",
-        $"It has {Prose.And(known)}; if another form of the board is meant, name it under 'variants'.");
+        NearSpelling.Find(found, known) is { } near ? $"Did you mean '{near}'?" : $"It has {Prose.And(known)}; if another form of the board is meant, name it under 'variants'.")
+    {
+        Fix = NearSpelling.Find(found, known) is { } label ? Fix.Replace(at, label) : null,
+    };
+
+    public static Diagnostic RowsWithoutLabels(SourceSpan at, string found, string board, string blank) => new(
+        "ROS0225", Severity.Error, at, $"The rows of this drawing do not begin with the labels of {board}: '{Prose.Clip(found)}' is none.", $"Draw it like this, with signs in place of the dots:\n{blank}");
 
     public static Diagnostic UnknownSeat(SourceSpan at, string found, IReadOnlyCollection<string> names)
     {
         Diagnostic problem = Near("ROS0226", at, $"'{Prose.Clip(found)}' is no seat.", found, names);
         return names.Count > 0 ? problem : problem with { Hint = "Write 'seat' and its number, such as 'seat 1'." };
     }
+
+    public static Diagnostic SeatByItsNumber(SourceSpan at, string found, string number) => new(
+        "ROS0226", Severity.Error, at, $"'{Prose.Clip(found)}' is no seat.", $"Write 'seat {number}'.")
+    {
+        Fix = Fix.Replace(at, $"seat {number}"),
+    };
 
     public static Diagnostic SeveralKinds(SourceSpan at, string found, IEnumerable<Kind> kinds) => new(
         "ROS0227", Severity.Error, at, $"'{Prose.Clip(found)}' may be {Prose.Or(kinds.Select(k => Prose.A(k.Name)))}.", "Add the name of the kind.");
@@ -62,16 +79,9 @@ internal static partial class PositionProblems
     private static Diagnostic Near(string id, SourceSpan at, string message, string found, IReadOnlyCollection<string> known)
     {
         string? near = NearSpelling.Find(found, known);
-        return new Diagnostic(id, Severity.Error, at, message, near is null ? Known(known) : $"Did you mean '{near}'?")
+        return new Diagnostic(id, Severity.Error, at, message, near is null ? KnownWords.Sentence(found, known) : $"Did you mean '{near}'?")
         {
             Fix = near is null ? null : Fix.Replace(at, near),
         };
     }
-
-    private static string Known(IReadOnlyCollection<string> known) => known.Count switch
-    {
-        0 => "The sheet names nothing that could stand here.",
-        <= 12 => $"Known are {Prose.And(known.Select(k => $"'{k}'"))}.",
-        _ => $"Known are {Prose.And(known.Take(11).Select(k => $"'{k}'"))} and others.",
-    };
 }

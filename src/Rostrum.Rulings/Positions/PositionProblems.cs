@@ -9,6 +9,10 @@ internal static partial class PositionProblems
     public static Diagnostic WantedEntries(SourceSpan at, string what, string example) => new(
         "ROS0131", Severity.Error, at, $"Here should stand {what}, each with its name and a colon.", $"Write one a line, a little further in: '{example}'.");
 
+    public static Diagnostic WantedDrawing(SourceSpan at, string board, string? blank) => new(
+        "ROS0131", Severity.Error, at, $"Here should stand a drawing of {board}, or its spaces, each with its name and a colon.",
+        blank is null ? "Write one space a line, a little further in." : $"Draw it like this, with signs in place of the dots:\n{blank}");
+
     public static Diagnostic WantedContent(SourceSpan at, string place) => new(
         "ROS0132", Severity.Error, at, $"This does not say what lies in {place}.", "Write a number, a list such as '[iron jug, 2 ash bowls]', 'nothing', or '?' where it is not given.");
 

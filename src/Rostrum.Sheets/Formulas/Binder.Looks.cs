@@ -55,6 +55,28 @@ internal sealed partial class Binder
         return part.IsOnly ? new Term.TheOnly(within, element, From(part)) : within;
     }
 
+    // The look that a formula names by itself; null for anything else, and for spaces.
+    private static Look? LookOf(Term term) => term switch
+    {
+        Term.LookOf { Look: { Kind: not null, SpotNoun: null } } named => named.Look,
+        Term.Value value => new Look(value.Which.Attribute.Kind, [value.Which], null, LookOwner.Anyone, [], value.Which.Name),
+        _ => null,
+    };
+
+    // The place that holds such things is named, or the lines to add where there is none.
+    private Diagnostic WithoutPlace(Look look, Syntax syntax)
+    {
+        Kind kind = look.Kind!;
+        Place? place = declared.Places.Values.FirstOrDefault(p => p.Holds.Contains(kind))?.Place ?? declared.Boards.Keys.FirstOrDefault();
+        if (place is { EachPlayer: false } && place.Name == kind.Plural && look.Owner != LookOwner.Anyone)
+        {
+            return FormulaProblems.NotOwned(syntax.Span, place.Name);
+        }
+
+        string many = LookWords.Many(look with { Owner = LookOwner.Anyone });
+        return FormulaProblems.LookWithoutPlace(syntax.Span, syntax.Span.Text, many, kind, place is null ? null : place.EachPlayer ? $"my {place.Name}" : place.Name, declared.Places.Keys.Any(p => p.DeclaredAt is not null));
+    }
+
     private static Sort? ElementOf(Look look, Term container)
     {
         Sort sort = container.Sort;

@@ -21,7 +21,10 @@ internal sealed partial class Binder
             return new Term.PlaceOf(place, new Term.Me(From(name)), From(name));
         }
 
-        problems.Add(Placed(FormulaProblems.Expected(name.Span, name.Words, "something that can be asked or counted")));
+        Named symbol = name.Senses[0].Symbol;
+        problems.Add(Placed(symbol is Model.Attribute or Column or Table or LineFamily or Word { Subjects.Length: 1 }
+            ? FormulaProblems.OfWhat(name.Span, name.Words, symbol)
+            : FormulaProblems.Expected(name.Span, name.Words, "something that can be asked or counted")));
         return Broken(name);
     }
 

@@ -71,7 +71,8 @@ internal sealed partial class Binder(Declarations declared, Scope scope, Diagnos
             return term;
         }
 
-        problems.Add(Placed(FormulaProblems.WrongSort(syntax.Span, term.Sort, wanted)));
+        Look? placeless = wanted.Kind is SortKind.Number or SortKind.Place ? LookOf(term) : null;
+        problems.Add(Placed(placeless is not null ? WithoutPlace(placeless, syntax) : FormulaProblems.WrongSort(syntax.Span, term.Sort, wanted)));
         return Broken(syntax, wanted);
     }
 
@@ -139,6 +140,9 @@ internal sealed partial class Binder(Declarations declared, Scope scope, Diagnos
                 return Operation(Op.ThingsIn, Sort.ListOf(Sort.Thing), syntax, term);
             case Term.LookOf { Look: { Kind.Family: KindFamily.Die } } dice:
                 return new Term.NotYet($"the {dice.Look.Words} on the table", Sort.SetOf(Sort.ThingOf(dice.Look.Kind)), From(syntax));
+            case var thing when LookOf(thing) is { } look:
+                problems.Add(Placed(WithoutPlace(look, syntax)));
+                return Broken(syntax, Sort.SetOf(Sort.Any));
             default:
                 problems.Add(Placed(FormulaProblems.WrongSort(syntax.Span, term.Sort, Sort.SetOf(Sort.Any))));
                 return Broken(syntax, Sort.SetOf(Sort.Any));

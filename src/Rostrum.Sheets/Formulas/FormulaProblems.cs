@@ -9,7 +9,16 @@ internal static class FormulaProblems
     public static Diagnostic Unexpected(SourceSpan at, string found, string? before) => new(
         "ROS0180", Severity.Error, at,
         before is null ? $"'{found}' cannot begin a formula." : $"After '{before}' the formula cannot go on with '{found}'.",
-        "Finish the part before it, or join the two with a word such as 'and', 'times' or a comma in brackets.");
+        found == "if" ? "Say first what it is then: '5 if count(my apples) is more than 3 otherwise 0'."
+            : before is not null && Model.Operations.All.Any(o => o.Name == before && o.FormInWords.StartsWith($"{before}(", StringComparison.Ordinal)) ? $"Write '{before}(…)', with brackets."
+            : "Finish the part before it, or join the two with a word such as 'and', 'times' or a comma in brackets.");
+
+    public static Diagnostic OtherWord(SourceSpan at, string written, string instead) => new(
+        "ROS0201", Severity.Error, at, $"Nothing is called '{written}'.", $"Write {instead}.");
+
+    public static Diagnostic EachIsAKey(SourceSpan at) => new(
+        "ROS0180", Severity.Error, at, "A formula does not begin with 'each'.",
+        "Give the clause a key 'each' beside its 'points', as in '{each: s in my field where s is empty, points: 1}'; or count, as in '2 times count(my apples)'.");
 
     public static Diagnostic LineNeedsBoard(SourceSpan at, string line, Place board) => new(
         "ROS0180", Severity.Error, at, $"'{line}' does not say of which board.", $"Write '{line} of {WholeName(board)}'.")
@@ -23,6 +32,15 @@ internal static class FormulaProblems
         "ROS0180", Severity.Error, at,
         found.Length == 0 ? $"The formula ends where {wanted} should stand." : $"'{found}' stands where {wanted} should stand.",
         $"Write {wanted} here.");
+
+    public static Diagnostic OfWhat(SourceSpan at, string written, Named symbol) => new(
+        "ROS0180", Severity.Error, at, $"'{written}' is {symbol.Role}, and the formula does not say of what.",
+        symbol switch
+        {
+            LineFamily => $"Write '{written} of' and a board or a space.",
+            Table => $"Write '{written} of' and what is looked up, such as '{written} of 3'.",
+            _ => $"Write '{written} of it' for what is gone through, or '{written} of' and what you mean.",
+        });
 
     public static Diagnostic EndsEarly(SourceSpan at, string? after) => new(
         "ROS0180", Severity.Error, at,
@@ -57,7 +75,7 @@ internal static class FormulaProblems
 
     public static Diagnostic UnknownName(SourceSpan at, string written, string? near, Named? symbol) => new(
         "ROS0201", Severity.Error, at, $"Nothing is called '{Prose.Clip(written)}'.",
-        near is null ? "Declare it, or check its spelling." : $"Did you mean '{near}'?")
+        near is null ? "Check its spelling, or declare it: things and what tells them apart under 'pieces', where they lie under 'boards' or 'places', anything else under 'words'." : $"Did you mean '{near}'?")
     {
         Fix = near is null ? null : Fix.Replace(at, near, FixGrade.Safe),
         Related = symbol?.DeclaredAt is { } declared ? [new RelatedPlace(declared, $"'{symbol.Name}' is declared here")] : [],
@@ -88,7 +106,7 @@ internal static class FormulaProblems
     };
 
     public static Diagnostic NotOwned(SourceSpan at, string written) => new(
-        "ROS0207", Severity.Error, at, $"'{written}' belongs to the whole table, so it is nobody's.", "Leave out 'my' or 'their'.");
+        "ROS0207", Severity.Error, at, $"'{written}' belongs to the whole table, so it is nobody's.", "Leave out 'my' or 'their', or say 'of: each player' where it is declared.");
 
     public static Diagnostic TheirNeedsTwo(SourceSpan at, string written) => new(
         "ROS0208", Severity.Error, at, $"'{written}' is only clear in a game of exactly two players.", "Name the player: 'chamber of p', with p in players.");
@@ -114,6 +132,13 @@ internal static class FormulaProblems
             ? new Fix("count it", FixGrade.Choice, [new TextEdit(at.Part(0, 0), "count("), new TextEdit(at.Part(at.Length, 0), ")")])
             : null,
     };
+
+    public static Diagnostic LookWithoutPlace(SourceSpan at, string look, string many, Kind kind, string? place, bool hasPlaces) => new(
+        "ROS0311", Severity.Error, at, $"'{Prose.Clip(look)}' tells what is meant, but not where it lies.",
+        place is not null ? $"Write where, as in '{many} in {place}'." : $"Add a place for it{(hasPlaces ? " under 'places', such as:" : ", such as:\nplaces:")}\n  {kind.Plural}: {{heap of: {kind.Name}, of: each player}}\nThen write '{(many == kind.Plural ? "" : $"{many} in ")}my {kind.Plural}'.");
+
+    public static Diagnostic LineWithoutName(SourceSpan at, string word, string key, string name) => new(
+        "ROS0201", Severity.Error, at, $"Nothing is called '{word}': the lines of a board have no name until it gives them one.", $"Add '{key}: {name}' to the board, under 'boards'.");
 
     public static Diagnostic SpaceAgainstLook(SourceSpan at, SourceSpan isAt) => new(
         "ROS0303", Severity.Error, at, "A space is not a thing; only the thing that lies on it can be that.", "Write 'shows' to ask the top thing of the space.")

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Rostrum.Sheets.Model;
 using Rostrum.Text;
@@ -9,9 +10,34 @@ internal static class NameHelp
 {
     private const int MostWords = 3;
 
+    // Words of other languages of formulas, and of plain English, with what is written here.
+    private static readonly FrozenDictionary<string, string> Instead = new Dictionary<string, string>
+    {
+        ["plus"] = "'+'",
+        ["x"] = "'times'",
+        ["multiplied"] = "'times'",
+        ["divided"] = "'down(number, by 2)' or 'up(number, by 2)'",
+        ["equals"] = "'is'",
+        ["more"] = "'is more than' behind what is compared",
+        ["less"] = "'is less than' behind what is compared",
+        ["greater"] = "'is more than'",
+        ["then"] = "it the other way round, as in '5 if count(my apples) is more than 3 otherwise 0'",
+        ["else"] = "'otherwise'",
+        ["for"] = "a key 'each' for what is gone through and 'points' for what each scores",
+        ["number"] = "'count(…)'",
+        ["total"] = "'sum(what, number of each)'",
+        ["max"] = "'largest(what, number of each)'",
+        ["min"] = "'smallest(what, number of each)'",
+    }.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
+
     /// <summary>The message for a word that nobody declared, with the nearest name; names of several words are tried too.</summary>
     public static Diagnostic Unknown(Vocabulary names, ImmutableArray<Token> tokens, int at)
     {
+        if (Instead.TryGetValue(tokens[at].Text, out string? instead))
+        {
+            return FormulaProblems.OtherWord(tokens[at].Span, tokens[at].Text, instead);
+        }
+
         for (int first = Math.Max(0, at - MostWords + 1); first <= at; first++)
         {
             for (int length = MostWords; first + length > at && length > 0; length--)
@@ -25,12 +51,33 @@ internal static class NameHelp
             }
         }
 
-        return FormulaProblems.UnknownName(tokens[at].Span, tokens[at].Text, null, null);
+        if (at == 0 && tokens[at].Is("each"))
+        {
+            return FormulaProblems.EachIsAKey(tokens[at].Span);
+        }
+
+        return Lines(names, tokens[at]) ?? FormulaProblems.UnknownName(tokens[at].Span, tokens[at].Text, null, null);
     }
 
     /// <summary>The word of a look that a letter may be a misspelling of; null for one letter, or where none is near.</summary>
     public static string? NearLook(Vocabulary names, string letter) =>
         letter.Length < 2 ? null : NearSpelling.Find(letter, names.All.Where(n => FormulaParser.TellsLook([new NameSense(n.Symbol, false)])).Select(n => n.Words));
+
+    // Rows and columns are there before they have a name, or under another one.
+    private static Diagnostic? Lines(Vocabulary names, Token token)
+    {
+        string word = token.Text.ToLowerInvariant();
+        if (word is not ("row" or "rows" or "column" or "columns"))
+        {
+            return null;
+        }
+
+        bool isPlural = word.EndsWith('s');
+        bool areColumns = word.StartsWith('c');
+        return names.All.Select(n => n.Symbol).OfType<LineFamily>().FirstOrDefault(f => f.AreColumns == areColumns) is { } family
+            ? FormulaProblems.UnknownName(token.Span, token.Text, isPlural ? family.Plural : family.Name, family)
+            : FormulaProblems.LineWithoutName(token.Span, token.Text, areColumns ? "columns" : "rows", areColumns ? "column" : "row");
+    }
 
     private static string? Near(ImmutableArray<Token> tokens, int first, int length, Vocabulary names)
     {

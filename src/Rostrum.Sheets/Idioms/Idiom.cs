@@ -26,7 +26,22 @@ public sealed record Idiom(string Name, string Sentence, ImmutableArray<IdiomPar
 /// <param name="Plural">The plural of that name; null where the meaning needs none.</param>
 /// <param name="Otherwise">What holds where the clause does not give it: words as a clause would give them, the name of another parameter,
 /// or <c>the only board</c>; null where it must be given.</param>
-public sealed record IdiomParameter(string Name, ParameterForm Form, string As, string? Plural, OutlineScalar? Otherwise);
+public sealed record IdiomParameter(string Name, ParameterForm Form, string As, string? Plural, OutlineScalar? Otherwise)
+{
+    /// <summary>What may stand there, in words: <c>a table</c>.</summary>
+    public string Wanted => Form switch
+    {
+        ParameterForm.Look => "words that tell a thing, such as 'red stone'",
+        ParameterForm.Lines => "the name of lines of a board",
+        ParameterForm.Table => "the name of a table",
+        ParameterForm.Board => "a board",
+        ParameterForm.Place => "a place, such as 'my hand'",
+        ParameterForm.Number => "a number",
+        ParameterForm.Column => "a column of cards",
+        ParameterForm.Word => "a word that is said of one thing",
+        _ => "an attribute",
+    };
+}
 
 /// <summary>What may stand for a parameter of an idiom.</summary>
 public enum ParameterForm

@@ -54,16 +54,16 @@ internal sealed class IdiomArgumentReader(LoadContext context, Idiom idiom, Outl
         if (given is null)
         {
             OutlineScalar? at = clause.Find("idiom")?.Value as OutlineScalar;
-            context.Problems.Add(SheetProblems.IdiomLacks(at?.Span ?? clause.Span, idiom.Name, parameter.Name, Wanted(parameter.Form)));
+            context.Problems.Add(SheetProblems.IdiomLacks(at?.Span ?? clause.Span, idiom.Name, parameter.Name, parameter.Wanted));
             return null;
         }
 
         return parameter.Form switch
         {
             ParameterForm.Number => Number(parameter, given),
-            ParameterForm.Look => OutlineAsk.Text(context, given, Wanted(parameter.Form)) is { } look ? LookOf(parameter, look) : null,
-            ParameterForm.Place or ParameterForm.Board => OutlineAsk.Text(context, given, Wanted(parameter.Form)) is { } place ? PlaceOf(parameter, place) : null,
-            _ => OutlineAsk.Text(context, given, Wanted(parameter.Form)) is { } name ? Symbol(parameter, name) : null,
+            ParameterForm.Look => OutlineAsk.Text(context, given, parameter.Wanted) is { } look ? LookOf(parameter, look) : null,
+            ParameterForm.Place or ParameterForm.Board => OutlineAsk.Text(context, given, parameter.Wanted) is { } place ? PlaceOf(parameter, place) : null,
+            _ => OutlineAsk.Text(context, given, parameter.Wanted) is { } name ? Symbol(parameter, name) : null,
         };
     }
 
@@ -76,7 +76,7 @@ internal sealed class IdiomArgumentReader(LoadContext context, Idiom idiom, Outl
             return new IdiomArgument(parameter, new TermName(parameter.As, term), board.EachPlayer ? $"your {board.Name}" : $"the {board.Name}", board.Name, null);
         }
 
-        context.Problems.Add(SheetProblems.IdiomLacks(clause.Span.Part(0, 0), idiom.Name, parameter.Name, Wanted(parameter.Form)));
+        context.Problems.Add(SheetProblems.IdiomLacks(clause.Span.Part(0, 0), idiom.Name, parameter.Name, parameter.Wanted));
         return null;
     }
 
@@ -118,15 +118,35 @@ internal sealed class IdiomArgumentReader(LoadContext context, Idiom idiom, Outl
     {
         string name = Prose.Fold(words.Text);
         Named? symbol = context.Declared.Names.Find(name).Select(s => s.Symbol).FirstOrDefault(s => Fits(parameter.Form, s));
+        if (symbol is null && parameter.Form == ParameterForm.Lines && LinesOf(name) is { } lines)
+        {
+            context.Problems.Add(SheetProblems.LinesWithoutName(words.Span, lines.Key, lines.Board, lines.Key, lines.Name));
+            return null;
+        }
+
         if (symbol is null)
         {
             IEnumerable<string> known = context.Declared.Names.All.Where(n => Fits(parameter.Form, n.Symbol)).Select(n => n.Words).Distinct();
-            context.Problems.Add(SheetProblems.UnknownWord(words.Span, name, Wanted(parameter.Form), known));
+            context.Problems.Add(SheetProblems.UnknownWord(words.Span, name, parameter.Wanted, known));
             return null;
         }
 
         string plural = symbol is LineFamily family ? family.Plural : OutlineAsk.PluralOf(symbol.Name);
         return new IdiomArgument(parameter, symbol, symbol.Name, plural, null);
+    }
+
+    // `rows` of a board that gives them no name: the lines are there, and only the word for them is missing.
+    private (string Key, string Name, string Board)? LinesOf(string name)
+    {
+        (string Key, string Name, bool AreColumns)? asked = name switch
+        {
+            "row" or "rows" => ("rows", "row", false),
+            "column" or "columns" => ("columns", "column", true),
+            _ => null,
+        };
+        return asked is { } lines && context.Declared.Boards.Values.FirstOrDefault(b => b.Family(lines.AreColumns) is null) is { } board
+            ? (lines.Key, lines.Name, board.Place.Name)
+            : null;
     }
 
     private static bool Fits(ParameterForm form, Named symbol) => form switch
@@ -136,18 +156,5 @@ internal sealed class IdiomArgumentReader(LoadContext context, Idiom idiom, Outl
         ParameterForm.Column => symbol is Column,
         ParameterForm.Word => symbol is Word { Subjects.Length: 1 },
         _ => symbol is Attribute,
-    };
-
-    private static string Wanted(ParameterForm form) => form switch
-    {
-        ParameterForm.Look => "words that tell a thing, such as 'red stone'",
-        ParameterForm.Lines => "the name of lines of a board, such as 'rows'",
-        ParameterForm.Table => "the name of a table",
-        ParameterForm.Board => "a board",
-        ParameterForm.Place => "a place, such as 'my hand'",
-        ParameterForm.Number => "a number",
-        ParameterForm.Column => "a column of cards",
-        ParameterForm.Word => "a word that is said of one thing",
-        _ => "an attribute",
     };
 }

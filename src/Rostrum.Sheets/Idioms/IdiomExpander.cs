@@ -55,6 +55,10 @@ internal static class IdiomExpander
         return null;
     }
 
+    // Somebody asks for `majority` or `different things`, and an idiom answers that under another name.
+    private static string? Answering(IdiomLibrary idioms, string wanted) => idioms.All
+        .FirstOrDefault(i => OutlineAsk.Prose(i.Body, "group") is { } group && group.Contains(Prose.Fold(wanted), StringComparison.OrdinalIgnoreCase))?.Name;
+
     private static Use? Begin(LoadContext context, OutlineMapping clause, string owner, ImmutableArray<string> ownKeys)
     {
         if (OutlineAsk.Text(context, clause.Find("idiom")!.Value, "the name of an idiom") is not { } name)
@@ -64,7 +68,7 @@ internal static class IdiomExpander
 
         if (context.Idioms.Find(Prose.Fold(name.Text)) is not { } idiom)
         {
-            context.Problems.Add(SheetProblems.UnknownIdiom(name.Span, name.Text, context.Idioms.All.Select(i => i.Name)));
+            context.Problems.Add(SheetProblems.UnknownIdiom(name.Span, name.Text, context.Idioms.All.Select(i => i.Name), Answering(context.Idioms, name.Text)));
             return null;
         }
 

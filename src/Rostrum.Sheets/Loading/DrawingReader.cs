@@ -68,6 +68,13 @@ internal static class DrawingReader
 
     private static Look LookOf(LoadContext context, DrawnCell cell, string signs, int from)
     {
+        DrawingSign[] legend = [.. context.Signs.Select(s => new DrawingSign(s.Key, s.Value))];
+        if (SignLegend.IsWord(signs, legend))
+        {
+            context.Problems.Add(SheetProblems.WordInDrawing(cell.Span.Part(from, signs.Length), signs, SignLegend.Of(signs, legend), SignLegend.Told(legend)));
+            return new Look(null, [], null, LookOwner.Anyone, [], "thing");
+        }
+
         var parts = new List<Named>();
         for (int i = 0; i < signs.Length; i++)
         {
@@ -77,7 +84,7 @@ internal static class DrawingReader
             }
             else
             {
-                context.Problems.Add(SheetProblems.UnknownSign(cell.Span.Part(from + i, 1), signs[i], context.Signs.Keys));
+                context.Problems.Add(SheetProblems.UnknownSign(cell.Span.Part(from + i, 1), signs[i], SignLegend.Told(legend)));
             }
         }
 

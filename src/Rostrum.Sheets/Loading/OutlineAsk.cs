@@ -8,7 +8,7 @@ namespace Rostrum.Sheets.Loading;
 internal static class OutlineAsk
 {
     /// <summary>The entries of a section; a message where it is no table of names.</summary>
-    public static ImmutableArray<OutlineEntry> Entries(LoadContext context, OutlineNode node, string what)
+    public static ImmutableArray<OutlineEntry> Entries(LoadContext context, OutlineNode node, string what, string? example = null)
     {
         switch (node)
         {
@@ -20,7 +20,7 @@ internal static class OutlineAsk
                 context.LeaveOut(what);
                 return [];
             default:
-                context.Problems.Add(SheetProblems.WantedEntries(node.Span, what));
+                context.Problems.Add(SheetProblems.WantedEntries(node.Span, what, example));
                 return [];
         }
     }
@@ -29,7 +29,7 @@ internal static class OutlineAsk
     public static bool IsLeftOut(OutlineNode node) => node is OutlineScalar scalar && Rostrum.Text.Prose.Fold(scalar.Text) == "not modelled";
 
     /// <summary>The keys of an entry that wants some; null where the author left it out, or (with a message) where it is something else.</summary>
-    public static OutlineMapping? Mapping(LoadContext context, OutlineEntry entry, string what)
+    public static OutlineMapping? Mapping(LoadContext context, OutlineEntry entry, string what, string? example = null)
     {
         switch (entry.Value)
         {
@@ -39,7 +39,9 @@ internal static class OutlineAsk
                 context.LeaveOut($"'{Rostrum.Text.Prose.Fold(entry.Key.Text)}'");
                 return null;
             default:
-                context.Problems.Add(SheetProblems.WantedEntries(entry.Value.Span, what));
+                context.Problems.Add(example is null
+                    ? SheetProblems.WantedEntries(entry.Value.Span, what)
+                    : SheetProblems.WantedKeys(entry.Value.Span, what, $"{Rostrum.Text.Prose.Fold(entry.Key.Text)}: {example}"));
                 return null;
         }
     }
@@ -63,7 +65,7 @@ internal static class OutlineAsk
                 return false;
             default:
                 context.Problems.Add(SheetProblems.UnknownWord(scalar.Span, scalar.Text, "somebody who can have it", ["each player", "table"]));
-                return false;
+                return scalar.Text.Contains("player", StringComparison.Ordinal);
         }
     }
 

@@ -10,14 +10,20 @@ internal static class SheetProblems
     {
         string? near = NearSpelling.Find(key, known);
         return new("ROS0201", Severity.Error, at, $"'{Prose.Clip(key)}' is not something that {Under(section)} can have.",
-            near is null ? $"It can have: {Prose.And(known.Where(k => !SheetDialect.ClauseKeys.Contains(k)).Take(12).Select(k => $"'{k}'"))}." : $"Did you mean '{near}'?")
+            near is null ? $"It can have: {KnownWords.Few(key, known.Where(k => !SheetDialect.ClauseKeys.Contains(k)), 8)}." : $"Did you mean '{near}'?")
         {
             Fix = near is null ? null : Fix.Replace(at, near),
         };
     }
 
-    public static Diagnostic WantedEntries(SourceSpan at, string what) => new(
-        "ROS0811", Severity.Error, at, $"Here should stand {what}, each with its name and a colon.", "Write one a line, a little further in: 'name: what it is'.");
+    public static Diagnostic WantedEntries(SourceSpan at, string what, string? example = null) => new(
+        "ROS0811", Severity.Error, at, $"Here should stand {what}, each with its name and a colon.", $"Write one a line, a little further in: '{example ?? "name: what it is"}'.");
+
+    public static Diagnostic WantedKeys(SourceSpan at, string what, string example) => new(
+        "ROS0811", Severity.Error, at, $"Here should stand {what}.", $"Write it like '{example}'.");
+
+    public static Diagnostic WantedPlayers(SourceSpan at, string found) => new(
+        "ROS0813", Severity.Error, at, $"'{Prose.Clip(found)}' does not say how many play.", "Write '2', or '2 to 4'.");
 
     public static Diagnostic WantedText(SourceSpan at, string what) => new(
         "ROS0812", Severity.Error, at, $"Here should stand {what}.", "Write it behind the colon, in one line.");
@@ -29,15 +35,7 @@ internal static class SheetProblems
         "ROS0814", Severity.Error, at, $"'{owner}' does not say its '{key}'.", $"Add a line such as '{example}'.");
 
     public static Diagnostic NotReadable(SourceSpan at, string file, FolderRefusal refusal) => new(
-        "ROS0815", Severity.Error, at,
-        refusal switch
-        {
-            FolderRefusal.LeavesFolder => $"'{file}' leads out of the game's folder.",
-            FolderRefusal.TooLarge => $"'{file}' is larger than 4 MB.",
-            FolderRefusal.NotText => $"'{file}' is not a text in UTF-8.",
-            _ => $"There is no file '{file}' in the game's folder.",
-        },
-        refusal == FolderRefusal.LeavesFolder ? "Put the file into the game's folder and name it from there." : "Check the name, or save the file again as UTF-8 text.");
+        "ROS0815", Severity.Error, at, RefusalWords.Told(refusal, file), RefusalWords.WayOut(refusal));
 
     public static Diagnostic WrongFormat(SourceSpan at, string found) => new(
         "ROS0816", Severity.Error, at, $"This is rule sheet format '{Prose.Clip(found)}', and only 1 is known.", "Write 'rule sheet: 1'.")
@@ -49,7 +47,7 @@ internal static class SheetProblems
     {
         string? near = NearSpelling.Find(found, known);
         return new("ROS0201", Severity.Error, at, $"'{Prose.Clip(found)}' is not {what}.",
-            near is not null ? $"Did you mean '{near}'?" : known.Any() ? $"Known are {Prose.And(known.Take(12).Select(k => $"'{k}'"))}." : "The sheet names nothing that could stand here.")
+            near is not null ? $"Did you mean '{near}'?" : KnownWords.Sentence(found, known))
         {
             // What was asked for on a command line stands nowhere in the sheet.
             Fix = near is null || at.Length == 0 ? null : Fix.Replace(at, near),
@@ -71,15 +69,27 @@ internal static class SheetProblems
     public static Diagnostic UnknownSubject(SourceSpan at, string sort, IEnumerable<string> known) =>
         UnknownWord(at, sort, "a kind of piece, a space, a line, 'number' or 'player'", known);
 
-    public static Diagnostic SizeOfBoard(SourceSpan at, string found) => new(
-        "ROS0818", Severity.Error, at, $"'{Prose.Clip(found)}' is not a size.", "Write it like '5 across 4 up', each from 1 to 60.");
+    public static Diagnostic SizeOfBoard(SourceSpan at, string found, string? near) => new(
+        "ROS0818", Severity.Error, at, $"'{Prose.Clip(found)}' is not a size.",
+        near is null ? "Write it like '5 across 4 up', each from 1 to 60." : $"Write '{near}'.")
+    {
+        Fix = near is null ? null : Fix.Replace(at, near, FixGrade.Choice),
+    };
 
     public static Diagnostic LabelsDoNotFit(SourceSpan at, int labels, int lines, string what) => new(
         "ROS0819", Severity.Error, at, $"There are {labels} labels for {Prose.Count(lines, what, what + "s")}.", "Give each line one label, as in 'bay A to E'.");
 
-    public static Diagnostic UnknownSign(SourceSpan at, char sign, IEnumerable<char> known) => new(
-        "ROS0213", Severity.Error, at, $"No sign '{sign}' is declared, so this cell cannot be read.",
-        known.Any() ? $"Declared under 'signs' are {string.Join(' ', known)}." : "Declare it under 'signs', as in 'signs: {j: jug}'.");
+    public static Diagnostic UnknownSign(SourceSpan at, char sign, string legend) => new(
+        "ROS0213", Severity.Error, at, $"No sign '{sign}' is declared, so this cell cannot be read.", legend);
+
+    public static Diagnostic WordInDrawing(SourceSpan at, string word, char? sign, string legend) => new(
+        "ROS0213", Severity.Error, at, $"'{Prose.Clip(word)}' is a word, and in a drawing signs stand for what a piece is.", sign is null ? legend : $"Write '{sign}'. {legend}")
+    {
+        Fix = sign is null ? null : Fix.Replace(at, $"{sign}"),
+    };
+
+    public static Diagnostic LinesWithoutName(SourceSpan at, string found, string board, string key, string name) => new(
+        "ROS0830", Severity.Error, at, $"The {found} of '{board}' have no name yet, so nothing can speak of them.", $"Add '{key}: {name}' to the board '{board}', under 'boards'.");
 
     public static Diagnostic EmptyPattern(SourceSpan at) => new(
         "ROS0820", Severity.Error, at, "This drawing marks nothing.", "Put at least one sign into it.");
@@ -126,8 +136,11 @@ internal static class SheetProblems
     public static Diagnostic NotYet(SourceSpan at, string what) => new(
         "ROS0405", Severity.Warning, at, $"{Prose.Sentence(what)} is understood but not used yet.", "It may stay; answers that need it say so.");
 
-    public static Diagnostic UnknownIdiom(SourceSpan at, string name, IEnumerable<string> known) =>
-        UnknownWord(at, name, "an idiom of the library", known);
+    public static Diagnostic UnknownIdiom(SourceSpan at, string name, IEnumerable<string> known, string? answering)
+    {
+        Diagnostic problem = UnknownWord(at, name, "an idiom of the library", known);
+        return answering is null || problem.Fix is not null ? problem : problem with { Hint = $"Perhaps '{answering}' is what you want." };
+    }
 
     public static Diagnostic IdiomTwice(SourceSpan at, string idiom, SourceSpan first) => new(
         "ROS0212", Severity.Error, at, $"'{Prose.Clip(idiom)}' is an idiom already, so this one is left out.", "Give one of the two another name.")
@@ -163,8 +176,9 @@ internal static class SheetProblems
     public static Diagnostic NoForm(SourceSpan at, string place) => new(
         "ROS0825", Severity.Error, at, $"The sheet does not say how '{Prose.Clip(place)}' holds things.", "Add 'heap of:', 'row of:', 'bag of:', 'deck of:' or 'hand of:' with what lies there.");
 
-    public static Diagnostic BadSign(SourceSpan at, string sign) => new(
-        "ROS0826", Severity.Error, at, $"'{Prose.Clip(sign)}' cannot be a sign of drawings.", "Take one letter or mark other than a digit and . - # _ ? / | ~ + [ ].");
+    public static Diagnostic BadSign(SourceSpan at, string sign, char? meant) => new(
+        "ROS0826", Severity.Error, at, $"'{Prose.Clip(sign)}' cannot be a sign of drawings.",
+        meant is null ? "Take one letter or mark other than a digit and . - # _ ? / | ~ + [ ]." : $"The sign stands first: '{meant}: {Prose.Clip(sign)}'.");
 
     public static Diagnostic NoNameColumn(SourceSpan at) => new(
         "ROS0827", Severity.Error, at, "The table of cards has no column 'name'.", "Call the column with the cards' names 'name'.");

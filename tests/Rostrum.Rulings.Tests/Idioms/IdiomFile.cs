@@ -1,4 +1,6 @@
 using Rostrum.Sheets.Idioms;
+using Rostrum.Sheets.Loading;
+using Rostrum.Sheets.Model;
 using Rostrum.Testing;
 using Rostrum.Text;
 using Rostrum.Text.Outline;
@@ -23,6 +25,21 @@ internal sealed record IdiomFile(Idiom Idiom)
         var shown = (OutlineMapping)Idiom.Body.Find(key)!.Value;
         return (Clause(shown), Words(shown, "on"), Words(shown, "gives"));
     }
+
+    /// <summary>The bench game with a clause: idioms that score stand as a scoring clause, those that give a condition as a word.</summary>
+    public Sheet SheetWith(string with)
+    {
+        string section = Idiom.Scores ? "\nscore:\n" : "\nwords:\n";
+        string text = BenchGame.SheetText.Replace(section, $"{section}  tried:\n{with}", StringComparison.Ordinal);
+        SheetReading reading = SheetReader.Read(GameFolder.InMemory("bench", ("sheet.yaml", text)), BenchGame.Idioms, []);
+        Assert.Empty(reading.Problems.Where(p => p.Severity == Severity.Error).Select(p => $"{p.At}: {p.Message} {p.Hint}"));
+        return reading.Sheet!;
+    }
+
+    /// <summary>What the clause of such a sheet reads back as.</summary>
+    public static string Sentence(Sheet sheet) =>
+        sheet.Score.FirstOrDefault(s => s.Name == "tried")?.Bodies[0].Idiom?.Sentence
+        ?? ((Term.Idiomatic)sheet.Meanings.Single(m => m.Word.Name == "tried").Body).Use.Sentence;
 
     // The keys of a clause, one a line, as a sheet would write them.
     private string Clause(OutlineMapping shown)

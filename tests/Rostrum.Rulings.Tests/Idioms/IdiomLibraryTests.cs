@@ -2,7 +2,6 @@ using Rostrum.Rulings.Positions;
 using Rostrum.Rulings.Tallies;
 using Rostrum.Rulings.Verdicts;
 using Rostrum.Sheets.Idioms;
-using Rostrum.Sheets.Loading;
 using Rostrum.Sheets.Model;
 using Rostrum.Testing;
 using Rostrum.Text;
@@ -23,9 +22,9 @@ public sealed class IdiomLibraryTests
     [MemberData(nameof(Tried))]
     public void A_clause_reads_back_as_its_file_says(string idiom, string with, string reads)
     {
-        Sheet sheet = SheetWith(IdiomFile.Of(idiom).Idiom, with);
+        Sheet sheet = IdiomFile.Of(idiom).SheetWith(with);
 
-        Assert.Equal(reads, Sentence(sheet));
+        Assert.Equal(reads, IdiomFile.Sentence(sheet));
     }
 
     [Theory]
@@ -34,7 +33,7 @@ public sealed class IdiomLibraryTests
     {
         (string with, string on, string gives) = IdiomFile.Of(idiom).Shown(key);
 
-        Assert.Equal(gives, Answer(SheetWith(IdiomFile.Of(idiom).Idiom, with), BenchGame.PositionWith(on)));
+        Assert.Equal(gives, Answer(IdiomFile.Of(idiom).SheetWith(with), BenchGame.PositionWith(on)));
     }
 
     [Theory]
@@ -68,21 +67,6 @@ public sealed class IdiomLibraryTests
         Assert.Empty(problems.InOrder().Select(p => $"{p.At}: {p.Message}"));
         Assert.Equal(files.Length, library.All.Select(i => i.Name).Distinct(StringComparer.OrdinalIgnoreCase).Count());
     }
-
-    // Idioms that score stand as a scoring clause, those that give a condition as a word.
-    private static Sheet SheetWith(Idiom idiom, string with)
-    {
-        string text = idiom.Scores
-            ? BenchGame.SheetText.Replace("\nscore:\n", $"\nscore:\n  tried:\n{with}", StringComparison.Ordinal)
-            : BenchGame.SheetText.Replace("\nwords:\n", $"\nwords:\n  tried:\n{with}", StringComparison.Ordinal);
-        SheetReading reading = SheetReader.Read(GameFolder.InMemory("bench", ("sheet.yaml", text)), BenchGame.Idioms, []);
-        Assert.Empty(reading.Problems.Where(p => p.Severity == Severity.Error).Select(p => $"{p.At}: {p.Message} {p.Hint}"));
-        return reading.Sheet!;
-    }
-
-    private static string Sentence(Sheet sheet) =>
-        sheet.Score.FirstOrDefault(s => s.Name == "tried")?.Bodies[0].Idiom?.Sentence
-        ?? ((Term.Idiomatic)sheet.Meanings.Single(m => m.Word.Name == "tried").Body).Use.Sentence;
 
     private static string Answer(Sheet sheet, string position)
     {

@@ -19,9 +19,11 @@ public sealed class IdiomUseTests
     public static TheoryData<string, string, string, string> Slips => new()
     {
         { "score: {x: {idiom: full lins, along: bays, points: 3}}", "ROS0201", "full lins", "'full lins' is not an idiom of the library." },
+        { "score: {x: {idiom: majority, of: jug}}", "ROS0201", "majority", "'majority' is not an idiom of the library." },
+        { "score: {x: {idiom: so many for each, of: jugs, points: 1}}", "ROS0311", "jugs", "'jugs' tells what is meant, but not where it lies." },
         { "score: {x: {idiom: full lines, along: bays}}", "ROS0821", "full lines", "The idiom 'full lines' needs 'points', which is a number." },
         { "score: {x: {idiom: full lines, alogn: bays, along: bays, points: 3}}", "ROS0201", "alogn", "The idiom 'full lines' has nothing called 'alogn'." },
-        { "score: {x: {idiom: full lines, along: rows, points: 3}}", "ROS0201", "rows", "'rows' is not the name of lines of a board, such as 'rows'." },
+        { "score: {x: {idiom: full lines, along: rows, points: 3}}", "ROS0201", "rows", "'rows' is not the name of lines of a board." },
         { "score: {x: {idiom: full lines, along: bays, points: 3, each: 3}}", "ROS0406", "each", "'full lines' has both an idiom and a formula of its own." },
         { "score: {x: {idiom: at least so many, of: jug, at least: 2}}", "ROS0407", "at least so many", "The idiom 'at least so many' gives no points." },
         { "words: {x: {idiom: full lines, along: bays, points: 3}}", "ROS0408", "full lines", "The idiom 'full lines' scores and gives no condition." },

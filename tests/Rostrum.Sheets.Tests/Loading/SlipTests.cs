@@ -15,8 +15,8 @@ public sealed class SlipTests
     {
         { "ROS0201", "bords: {}", "bords", "'bords' is not something that a sheet can have." },
         { "ROS0816", "rule sheet: 2", "2", "This is rule sheet format '2', and only 1 is known." },
-        { "ROS0813", "players: some", "some", "'some' is not a number, and how many play, such as '2 to 4' is one." },
-        { "ROS0813", "players: 4 to 2", "4 to 2", "'4 to 2' is not a number, and how many play, such as '2 to 4' is one." },
+        { "ROS0813", "players: some", "some", "'some' does not say how many play." },
+        { "ROS0813", "players: 4 to 2", "4 to 2", "'4 to 2' does not say how many play." },
         { "ROS0811", "sources: book", "book", "Here should stand the sources, each with its name and a colon." },
         { "ROS0201", "sources: {book: {pags: 12}}", "pags", "'pags' is not something that an entry under 'sources' can have." },
         { "ROS0813", "sources: {book: {pages: many}}", "many", "'many' is not a number, and a number of pages is one." },
@@ -67,6 +67,16 @@ public sealed class SlipTests
         { "ROS0502", "sources: {book: {pages: 4}}\nfacts: {a: {is: 1, cite: book 5}}", "book 5", "Book has no page 5; it has 4 pages." },
         { "ROS0502", "sources: {book: {pages: 4}}\nfacts: {a: {is: 1, cite: [book 1, book 9]}}", "book 9", "Book has no page 9; it has 4 pages." },
         { "ROS0503", "sources: {book: {pages: 4}}\nfacts: {a: {is: 1}}", "a", "'a' names no page." },
+        { "ROS0811", "pieces: {cod: 12}\nplaces: {nets: {heap of: cod}}", "12", "Here should stand what 'cod' is like." },
+        { "ROS0811", Ware + "places: {shelf: heap}", "heap", "Here should stand what the place holds and whose it is." },
+        { "ROS0826", "signs: {ware: w}\n" + Ware, "ware", "'ware' cannot be a sign of drawings." },
+        { "ROS0818", "boards: {field: {squares: 3 x 4}}", "3 x 4", "'3 x 4' is not a size." },
+        { "ROS0201", "boards: {hive: {squares: 3 across 3 up, of: player}}\nscore: {a: count(my hive)}", "player", "'player' is not somebody who can have it." },
+        { "ROS0180", "score: {a: each ware scores 1}\n" + Ware, "each", "A formula does not begin with 'each'." },
+        { "ROS0180", "score: {a: if 1 is 1 then 2}", "if", "'if' cannot begin a formula." },
+        { "ROS0180", Ware + "places: {nets: {heap of: ware, of: each player}}\nscore: {a: different(my nets, form)}", "form", "'form' is an attribute, and the formula does not say of what." },
+        { "ROS0201", "boards: {hive: {squares: 3 across 3 up}}\nscore: {a: count(rows of hive)}", "rows", "Nothing is called 'rows': the lines of a board have no name until it gives them one." },
+        { "ROS0201", Field + "score: {a: count(columns of field)}", "columns", "Nothing is called 'columns'." },
         { "ROS0504", "score: {jugs: {points: 1, readings: {one: {points: 1}, two: {points: 2}}, follow: tow}}", "tow", "'follow' names 'tow', which is none of the alternatives." },
     };
 

@@ -55,7 +55,7 @@ internal static class BoardShapeReader
         long up = isSize ? OutlineAsk.NumberIn(words[2]) ?? 0 : 0;
         if (across is < 1 or > MostAcross || up is < 1 or > MostAcross)
         {
-            context.Problems.Add(SheetProblems.SizeOfBoard(size.Span, size.Text));
+            context.Problems.Add(SheetProblems.SizeOfBoard(size.Span, size.Text, SizeIn(size.Text)));
             return null;
         }
 
@@ -71,6 +71,13 @@ internal static class BoardShapeReader
         }
 
         return new BoardShape(spaces.ToImmutable(), columns, rows, columnName, rowName);
+    }
+
+    // `5 x 4`, `5 by 4`: two numbers with something else between them.
+    private static string? SizeIn(string text)
+    {
+        long[] numbers = [.. Prose.WordsOf(new string([.. text.Select(c => char.IsAsciiDigit(c) ? c : ' ')])).Select(w => OutlineAsk.NumberIn(w) ?? 0)];
+        return numbers is [>= 1 and <= MostAcross, >= 1 and <= MostAcross] ? $"{numbers[0]} across {numbers[1]} up" : null;
     }
 
     private static BoardShape? Drawn(LoadContext context, OutlineMapping mapping, DrawingText drawing)
@@ -116,7 +123,7 @@ internal static class BoardShapeReader
         ImmutableArray<string> names = [.. SpaceNames(Prose.Fold(way.Text))];
         if (names.Length is 0 or > MostAcross * MostAcross)
         {
-            context.Problems.Add(SheetProblems.SizeOfBoard(way.Span, way.Text));
+            context.Problems.Add(SheetProblems.SizeOfBoard(way.Span, way.Text, null));
             return null;
         }
 

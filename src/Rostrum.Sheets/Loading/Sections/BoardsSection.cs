@@ -9,9 +9,9 @@ internal static class BoardsSection
 {
     public static void Read(LoadContext context, OutlineNode section)
     {
-        foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the boards"))
+        foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the boards", "field: {of: each player, squares: 5 across 4 up}"))
         {
-            if (OutlineAsk.Mapping(context, entry, "what the board is like, such as 'squares: 5 across 4 up'") is { } mapping)
+            if (OutlineAsk.Mapping(context, entry, "what the board is like", "{of: each player, squares: 5 across 4 up}") is { } mapping)
             {
                 OutlineAsk.CheckKeys(context, mapping, "boards");
                 ReadBoard(context, entry.Key, mapping);

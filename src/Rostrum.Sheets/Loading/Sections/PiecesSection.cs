@@ -13,7 +13,7 @@ internal static class PiecesSection
 
     public static void Read(LoadContext context, OutlineNode section)
     {
-        foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the kinds of pieces"))
+        foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the kinds of pieces", "apple: {count: 12}"))
         {
             if (Mapping(context, entry) is not { } mapping)
             {
@@ -30,7 +30,7 @@ internal static class PiecesSection
 
     public static void ReadDice(LoadContext context, OutlineNode section)
     {
-        foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the dice"))
+        foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the dice", "die: {count: 2, faces: 1 to 6}"))
         {
             if (Mapping(context, entry) is not { } mapping)
             {
@@ -99,6 +99,14 @@ internal static class PiecesSection
 
     private static OutlineMapping? Mapping(LoadContext context, OutlineEntry entry)
     {
-        return entry.Value is OutlineEmpty ? new OutlineMapping(entry.Value.Span, []) : OutlineAsk.Mapping(context, entry, $"what '{Prose.Clip(entry.Key.Text)}' is like");
+        if (entry.Value is OutlineEmpty)
+        {
+            return new OutlineMapping(entry.Value.Span, []);
+        }
+
+        // A kind that is told wrongly is declared all the same, so that what speaks of it is not wrong too.
+        string example = entry.Value is OutlineScalar scalar && OutlineAsk.NumberIn(scalar.Text) is { } count ? $"{{count: {count}}}" : "{count: 12}";
+        OutlineMapping? mapping = OutlineAsk.Mapping(context, entry, $"what '{Prose.Clip(entry.Key.Text)}' is like", example);
+        return mapping ?? (OutlineAsk.IsLeftOut(entry.Value) ? null : new OutlineMapping(entry.Value.Span, []));
     }
 }

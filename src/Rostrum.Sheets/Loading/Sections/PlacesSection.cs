@@ -15,9 +15,9 @@ internal static class PlacesSection
 
     public static void Read(LoadContext context, OutlineNode section)
     {
-        foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the places"))
+        foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the places", "apples: {heap of: apple, of: each player}"))
         {
-            if (OutlineAsk.Mapping(context, entry, "what the place holds, such as 'heap of: stick'") is { } mapping)
+            if (OutlineAsk.Mapping(context, entry, "what the place holds and whose it is", "{heap of: apple, of: each player}") is { } mapping)
             {
                 OutlineAsk.CheckKeys(context, mapping, "places");
                 ReadPlace(context, entry.Key, mapping);
@@ -107,7 +107,7 @@ internal static class PlacesSection
 
     public static void ReadMarks(LoadContext context, OutlineNode section)
     {
-        foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the marks"))
+        foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the marks", "coins: {holds: 0 to 20, of: each player}"))
         {
             OutlineScalar? holds = entry.Value switch
             {

@@ -13,7 +13,7 @@ internal static class ScoreSection
     public static ImmutableArray<ScoreClause> Read(LoadContext context, OutlineNode section)
     {
         var clauses = ImmutableArray.CreateBuilder<ScoreClause>();
-        foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the scoring clauses"))
+        foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the scoring clauses", "apples: {points: 2 times count(my apples)}"))
         {
             string name = Prose.Fold(entry.Key.Text);
             OutlineMapping mapping = entry.Value switch

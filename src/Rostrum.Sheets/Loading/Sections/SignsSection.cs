@@ -12,13 +12,13 @@ internal static class SignsSection
 
     public static void Read(LoadContext context, OutlineNode section)
     {
-        foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the signs"))
+        foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the signs", "j: jug"))
         {
             string sign = entry.Key.Text.Trim();
             bool isSign = sign.Length == 1 && !char.IsAsciiDigit(sign[0]) && !Taken.Contains(sign[0], StringComparison.Ordinal);
             if (!isSign)
             {
-                context.Problems.Add(SheetProblems.BadSign(entry.Key.Span, sign));
+                context.Problems.Add(SheetProblems.BadSign(entry.Key.Span, sign, entry.Value is OutlineScalar { Text.Length: 1 } turned && char.IsLetter(turned.Text[0]) ? turned.Text[0] : null));
                 continue;
             }
 

@@ -11,7 +11,7 @@ internal static class SourcesSection
 {
     public static void Read(LoadContext context, OutlineNode section)
     {
-        foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the sources"))
+        foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the sources", "book: {title: Rulebook, pages: 12}"))
         {
             string name = Prose.Fold(entry.Key.Text);
             if (entry.Value is OutlineScalar title)
@@ -70,7 +70,7 @@ internal static class SourcesSection
             return ((int)low, (int)high);
         }
 
-        context.Problems.Add(SheetProblems.WantedNumber(scalar.Span, scalar.Text, "how many play, such as '2 to 4'"));
+        context.Problems.Add(SheetProblems.WantedPlayers(scalar.Span, scalar.Text));
         return (null, null);
     }
 

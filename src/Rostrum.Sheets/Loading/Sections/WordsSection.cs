@@ -39,7 +39,7 @@ internal sealed class WordsSection
 
     public void Declare(OutlineNode section)
     {
-        foreach (OutlineEntry entry in OutlineAsk.Entries(_context, section, "the words"))
+        foreach (OutlineEntry entry in OutlineAsk.Entries(_context, section, "the words", "free (space s): s is empty"))
         {
             if (WordHead.Read(_context, entry.Key) is { } head)
             {

@@ -1,0 +1,77 @@
+using Rostrum.Sheets.Model;
+
+namespace Rostrum.Pictures.Positions;
+
+/// <summary>Gives out silhouettes and colours. What bears the name of one gets it: a hut looks like a hut, what is red is red. All others take
+/// theirs in a fixed order, each once until all are given.</summary>
+internal sealed class LookHands(Sheet sheet)
+{
+    /// <summary>The colour of what nobody coloured.</summary>
+    public const string Plain = "chalk";
+
+    /// <summary>The silhouette of a value to which the sheet gives none although it gives one to others.</summary>
+    public const string Forgotten = "disc";
+
+    // Neighbours in these lists differ most, in grey too.
+    private static readonly string[] AllOutlines = [Forgotten, "square", "wedge", "drum", "hex", "figure", "kite", "hut", "tile", "rod", "plate", "bowl", "lamp", "jug"];
+    private static readonly string[] AllColours = [Plain, "sea", "sun", "rust", "moss", "plum", "sky", "copper", "slate", "rose", "pine", "sand", "iron", "ash", "soot"];
+    private static readonly string[] AllEmblems = ["spot", "bars", "ring", "cross", "peak", "stripes", "moon", "dots", "star", "wave", "gem", "arch"];
+
+    private static readonly string[] UsualSeats = ["sea", "rust", "sun", "plum"];
+
+    private readonly string[] _outlines = Free(sheet, AllOutlines, sheet.Appearance.Outlines, OutlineNamed);
+    private readonly string[] _colours = Free(sheet, [.. AllColours.Except(sheet.Kinds.Any(IsOwned) ? SeatColours(sheet) : [])], sheet.Appearance.Colours, ColourNamed);
+    private int _nextOutline;
+    private int _nextColour;
+
+    /// <summary>The silhouettes of a kind: one, or one for each value.</summary>
+    public LookPick Outlines(Kind kind, AttributeFacts? by) =>
+        new(by?.Attribute, [.. Bearers(kind, by).Select(b => OutlineNamed(b.Name) ?? _outlines[_nextOutline++ % _outlines.Length])]);
+
+    /// <summary>The colours of a kind: one, or one for each value.</summary>
+    public LookPick Colours(Kind kind, AttributeFacts? by) =>
+        new(by?.Attribute, [.. Bearers(kind, by).Select(b => ColourNamed(b.Name) ?? _colours[_nextColour++ % _colours.Length])]);
+
+    /// <summary>The colours of the players: those that their seats are called by, otherwise the usual ones.</summary>
+    public static string[] SeatColours(Sheet sheet) =>
+        [.. UsualSeats.Select((usual, seat) => (seat < sheet.SeatNames.Length ? ColourNamed(sheet.SeatNames[seat]) : null) ?? usual)];
+
+    /// <summary>True for a kind whose things belong to players, so that they have the colours of these.</summary>
+    public static bool IsOwned(KindFacts facts) => facts.Supply.EachPlayer || facts.Attributes.Any(a => a.HoldsPlayer);
+
+    /// <summary>An emblem for each value.</summary>
+    public static LookPick Emblems(AttributeFacts by)
+    {
+        string[] others = [.. AllEmblems.Except(by.Values.Select(v => v.Name))];
+        return new LookPick(by.Attribute, [.. by.Values.Select((v, i) => AllEmblems.Contains(v.Name) ? v.Name : others[i % others.Length])]);
+    }
+
+    /// <summary>The colour that a word means: one of the catalogue, or the nearest to an everyday one; null for other words.</summary>
+    public static string? ColourNamed(string word) => word.ToLowerInvariant() switch
+    {
+        "white" => "chalk",
+        "grey" or "gray" or "silver" => "slate",
+        "yellow" or "gold" => "sun",
+        "orange" => "copper",
+        "pink" => "rose",
+        "red" => "rust",
+        "green" => "moss",
+        "blue" => "sea",
+        "purple" or "violet" => "plum",
+        "brown" => "iron",
+        "black" => "soot",
+        var name => PieceColours.TryFind(name, out PieceColour? colour) ? colour.Name : null,
+    };
+
+    private static string? OutlineNamed(string word) => Pictures.Outlines.TryFind(word, out Outline? outline) ? outline.Name : null;
+
+    private static IEnumerable<Named> Bearers(Kind kind, AttributeFacts? by) => by is null ? [kind] : by.Values;
+
+    // A sheet that uses every name itself lets the others share them.
+    private static string[] Free(Sheet sheet, string[] all, IEnumerable<(Named Of, string Drawn)> told, Func<string, string?> named)
+    {
+        IEnumerable<string?> borne = sheet.Kinds.SelectMany(k => k.Attributes.SelectMany(a => a.Values).Append<Named>(k.Kind)).Select(n => named(n.Name));
+        string[] free = [.. all.Except(told.Select(t => t.Drawn)).Except(borne.OfType<string>())];
+        return free.Length > 0 ? free : all;
+    }
+}
