@@ -133,7 +133,7 @@ public static class PositionPicture
             return new Heap(name, string.Join(", ", things.Select(words.Thing)), []);
         }
 
-        ValueList<HeapPieces> pieces = [.. things.GroupBy(t => t).Select(g => new HeapPieces(looks.Of(g.Key), g.Count()))];
+        ValueList<HeapPieces> pieces = [.. things.GroupBy(t => t).Select(g => new HeapPieces(looks.Of(g.Key), g.Count()) { Says = words.Content(new Stack([.. g])) })];
         return new Heap(name, null, pieces);
     }
 }
