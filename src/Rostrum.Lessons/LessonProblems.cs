@@ -24,7 +24,7 @@ internal static class LessonProblems
     }
 
     public static Diagnostic ShotTarget(SourceSpan at, string target) => new(
-        "ROS0605", Severity.Warning, at, $"'{Prose.Clip(target)}' is no shot of a position.", "Write 'position:NAME', perhaps with 'show CLAUSE'.");
+        "ROS0605", Severity.Warning, at, $"'{Prose.Clip(target)}' is no shot of a position.", "Write 'position:NAME', perhaps with 'show CLAUSE' or 'show CLAUSE at SPACE'.");
 
     public static Diagnostic FrontMatterLine(SourceSpan at, string line) => new(
         "ROS0606", Severity.Warning, at, $"'{Prose.Clip(line)}' at the head of the lesson has no colon.", "Write 'title: How to play', one a line.");

@@ -28,7 +28,7 @@ internal static class BackMatterWriter
         foreach ((string part, string title) in PartsOf(lesson))
         {
             string id = page.Names.Of("part", part);
-            page.Out.Open("section", ("class", "topic"), ("aria-labelledby", id)).Line()
+            page.Out.Open("section", ("class", part == "questions" ? "topic wide" : "topic"), ("aria-labelledby", id)).Line()
                 .Open("div", ("class", "text")).Line().Leaf("h2", title, ("id", id)).Line();
             WritePart(page, lesson, part);
             page.Out.Close().Line();

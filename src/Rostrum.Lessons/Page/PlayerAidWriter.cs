@@ -49,6 +49,11 @@ public static class PlayerAidWriter
                 page.Text("\u00a0").Leaf("span", clause.Page, ("class", "cite"));
             }
 
+            if (clause.Note.Length > 0)
+            {
+                page.Text(" ").Leaf("span", clause.Note, ("class", "note"));
+            }
+
             page.Close().Line();
         }
 

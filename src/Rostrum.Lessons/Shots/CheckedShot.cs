@@ -11,13 +11,18 @@ namespace Rostrum.Lessons.Shots;
 /// <param name="PositionName">The name of the position; empty where the target says none.</param>
 /// <param name="Clause">The scoring clause whose spaces are pointed out; null for none.</param>
 /// <param name="Position">The position; null where it could not be read.</param>
-public sealed record CheckedShot(LessonBlock.Shot Shot, string PositionName, string? Clause, Position? Position);
+public sealed record CheckedShot(LessonBlock.Shot Shot, string PositionName, string? Clause, Position? Position)
+{
+    /// <summary>Of the clause only what counts this space, such as the one run that it belongs to; null for all.</summary>
+    public string? Space { get; init; }
+}
 
-/// <summary>Finds the positions of shots: <c>position:E1</c>, <c>position:E1 show bowls</c>.</summary>
+/// <summary>Finds the positions of shots: <c>position:E1</c>, <c>position:E1 show bowls</c>, <c>position:E1 show bowls at A2</c>.</summary>
 internal static class ShotCheck
 {
     private const string Scheme = "position:";
     private const string Show = " show ";
+    private const string At = " at ";
 
     public static CheckedShot Of(Game game, ClaimCheck check, LessonBlock.Shot shot, DiagnosticBag problems)
     {
@@ -38,6 +43,9 @@ internal static class ShotCheck
             return new CheckedShot(shot, name, clause, null);
         }
 
+        int where = clause?.LastIndexOf(At, StringComparison.Ordinal) ?? -1;
+        string? space = where < 0 ? null : clause![(where + At.Length)..].Trim();
+        clause = where < 0 ? clause : clause![..where].Trim();
         string[] clauses = [.. opened.Position!.Sheet.Score.Select(s => s.Name)];
         if (clause is not null && !clauses.Contains(clause))
         {
@@ -45,6 +53,18 @@ internal static class ShotCheck
             clause = null;
         }
 
-        return new CheckedShot(shot, name, clause, opened.Position);
+        return new CheckedShot(shot, name, clause, opened.Position) { Space = clause is null ? null : Space(shot, opened.Position, clause, space, problems) };
+    }
+
+    private static string? Space(LessonBlock.Shot shot, Position position, string clause, string? space, DiagnosticBag problems)
+    {
+        string[] counted = [.. ShotPicture.Counted(position, clause).SelectMany(part => part.Spaces).Distinct()];
+        if (space is null || counted.Contains(space))
+        {
+            return space;
+        }
+
+        problems.Add(LessonProblems.Unknown(shot.At, $"space that {clause} count here,", space, counted));
+        return null;
     }
 }

@@ -14,14 +14,16 @@ public class LessonPackTests
     private static readonly ImmutableArray<PackFile> Files = LessonPack.Of(Kiln, LessonCheck.Of(Kiln)!);
 
     [Fact]
-    public void The_pack_holds_page_aid_and_each_shot_twice()
+    public void The_pack_holds_page_aid_notes_and_each_shot_as_drawing_and_as_light_and_dark_pixels()
     {
         string[] names = [.. Files.Select(f => f.Name)];
 
         Assert.Contains("lesson.html", names);
         Assert.Contains("player-aid.html", names);
-        Assert.Equal(names.Count(n => n.EndsWith(".svg", StringComparison.Ordinal)), names.Count(n => n.EndsWith(".png", StringComparison.Ordinal)));
-        Assert.Contains("pictures/E1-bowls.svg", names);
+        Assert.Contains("notes.md", names);
+        Assert.Equal(2 * names.Count(n => n.EndsWith(".svg", StringComparison.Ordinal)), names.Count(n => n.EndsWith(".png", StringComparison.Ordinal)));
+        Assert.Contains("pictures/dark/E1.png", names);
+        Assert.Contains("pictures/E1-bowls-A2.svg", names);
     }
 
     [Fact]
