@@ -34,7 +34,7 @@ internal sealed class PageMaker(Game game, LessonReport report)
             Opening = opening is null ? null : Figure(opening),
             OpeningSlipId = openingSlip,
             Topics = topics,
-            Slips = [.. _slips.Values],
+            Slips = [.. _slips.Values.Select(s => s.Id == openingSlip ? s with { IsOpenAtFirst = true } : s)],
             Sources = [.. SourceTable.Of(_sheet)],
             Questions = [.. QuestionList.Of(game, _sheet)],
             Claims = Summary(),

@@ -35,11 +35,11 @@ internal static class SlipMaker
     private static PageSlip OfTally(ClaimAnswer.OfTally answer, string id)
     {
         string title = answer.Line is null ? "Total" : Prose.Sentence(answer.Line.Clause);
-        ImmutableArray<SlipReading> readings = [.. answer.Whole.Readings.Where(r => answer.Line is null || r.Clause == answer.Line.Clause).Select(r => Reading(r, answer.Line is null))];
-        var slip = new PageSlip(id, title, answer.IsReading ? Answer(readings) : Answer(answer.Points), SlipBasis.Exact)
+        TallyReading[] readings = [.. answer.Whole.Readings.Where(r => answer.Line is null || r.Clause == answer.Line.Clause)];
+        var slip = new PageSlip(id, title, answer.IsReading ? Answer(readings.Select(r => answer.Line is null ? r.Total : r.Points)) : Answer(answer.Points), SlipBasis.Exact)
         {
             Cite = answer.Line?.CiteInWords ?? "",
-            Readings = readings,
+            Readings = [.. readings.Select(r => Reading(r, answer.Line is null))],
             NotModelled = answer.Whole.NotModelled,
             NotGiven = answer.Points.IsCertain ? [] : answer.Whole.NotGiven,
         };
@@ -54,8 +54,9 @@ internal static class SlipMaker
     private static SlipAnswer Answer(Points points) =>
         points.Low is { } low ? new SlipAnswer.Total(low, !points.IsCertain) : new SlipAnswer.Verdict("cannot be told", SlipTone.Unsettled);
 
-    // A score that hangs on a reading is told with all of them: `10, 15 or 11 points`.
-    private static SlipAnswer.Verdict Answer(ImmutableArray<SlipReading> readings) => new($"{Prose.Or(readings.Select(r => r.Gives).Distinct())} points", SlipTone.Unsettled);
+    // A score that hangs on a reading is told with all of them: `10, 11 or 15 points`.
+    private static SlipAnswer.Verdict Answer(IEnumerable<Points> byReading) =>
+        new($"{Prose.Or(byReading.OrderBy(p => p.Low ?? long.MinValue).Select(p => p.InWords).Distinct())} points", SlipTone.Unsettled);
 
     private static SlipLine Line(TallyLine line) => new(line.Clause, line.Points.Certain!.Value) { Cite = line.CiteInWords, Because = Parts(line) };
 

@@ -29,7 +29,7 @@ internal sealed class ThingLooks(Position position)
         Outline outline = Named(drawn.Outlines, thing) is { } o && Outlines.TryFind(o, out Outline? found) ? found : Usual(kind, thing);
         PieceColour colour = PieceColours.TryFind(Named(drawn.Colours, thing) ?? OwnerColour(thing), out PieceColour? c) ? c : PieceColours.Find(UsualColour);
         Emblem? emblem = Named(drawn.Emblems, thing) is { } e && Emblems.TryFind(e, out Emblem? mark) ? mark : null;
-        Flaw? flaw = thing.IsFaceUp == false ? Flaws.Hidden : Named(drawn.Flaws, thing) is { } f && Flaws.TryFind(f, out Flaw? broken) ? broken : null;
+        Flaw? flaw = thing.IsFaceUp == false || outline == Outlines.Anything ? Flaws.Hidden : Named(drawn.Flaws, thing) is { } f && Flaws.TryFind(f, out Flaw? broken) ? broken : null;
         return new PieceLook(outline, colour, emblem, flaw, says);
     }
 
