@@ -58,7 +58,7 @@ internal static class SlipMaker
     private static SlipAnswer.Verdict Answer(IEnumerable<Points> byReading) =>
         new($"{Prose.Or(byReading.OrderBy(p => p.Low ?? long.MinValue).Select(p => p.InWords).Distinct())} points", SlipTone.Unsettled);
 
-    private static SlipLine Line(TallyLine line) => new(line.Clause, line.Points.Certain!.Value) { Cite = line.CiteInWords, Because = Parts(line) };
+    private static SlipLine Line(TallyLine line) => new(Prose.Sentence(line.Clause), line.Points.Certain!.Value) { Cite = line.CiteInWords, Because = Parts(line) };
 
     private static ImmutableArray<SlipLine> Parts(TallyLine line) =>
         line.Because.All(b => b.Points.IsCertain) ? [.. line.Because.Select(Part)] : [];
@@ -67,7 +67,7 @@ internal static class SlipMaker
     private static SlipLine Part(TallyPart part)
     {
         long points = part.Points.Certain!.Value;
-        string words = Cut(Cut(part.Text, $" give {points}"), $" gives {points}");
+        string words = Cut(Cut(Prose.Sentence(part.Text), $" give {points}"), $" gives {points}");
         bool isTold = part.Spaces.Length > MostSpacesInWords || part.Spaces.All(s => words.Contains(s, StringComparison.Ordinal));
         return new SlipLine(isTold ? words : $"{words} ({Prose.And(part.Spaces)})", points);
     }

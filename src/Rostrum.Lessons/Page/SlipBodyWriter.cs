@@ -55,13 +55,22 @@ internal static class SlipBodyWriter
             WriteLine(page, line);
         }
 
-        page.Out.Close().Line().Open("tfoot").Open("tr").Leaf("th", slip.Answer is SlipAnswer.Total { IsAtLeast: true } ? "at least" : "together", ("scope", "row"))
-            .Leaf("td", SlipWords.Points(slip.Lines.Sum(line => line.Points)), ("class", "value")).Close().Close().Close().Line();
+        page.Out.Close().Line();
+        if (slip.Lines.Length > 1)
+        {
+            WriteSum(page, slip);
+        }
+
+        page.Out.Close().Line();
     }
+
+    private static void WriteSum(PageContext page, PageSlip slip) =>
+        page.Out.Open("tfoot").Open("tr").Leaf("th", slip.Answer is SlipAnswer.Total { IsAtLeast: true } ? "At least" : "Together", ("scope", "row"))
+            .Leaf("td", SlipWords.Points(slip.Lines.Sum(line => line.Points)), ("class", "value")).Close().Close();
 
     private static void WriteLine(PageContext page, SlipLine line)
     {
-        page.Out.Open("tr").Open("th", ("scope", "row")).Leaf("span", line.Words, ("class", "clause"));
+        page.Out.Open("tr").Open("th", ("scope", "row")).Leaf("span", line.Words, ("class", line.Cite.Length > 0 ? "clause" : null));
         WriteAside(page, "cite", line.Cite);
         page.Out.Close().Leaf("td", SlipWords.Points(line.Points), ("class", "value")).Close().Line();
         foreach (SlipLine part in line.Because)

@@ -27,7 +27,7 @@ public sealed class SlipWriterTests
             Commission 6, not shown: −2
             shards book 8 | −2
             sticks book 8 | 1
-            together | 35
+            Together | 35
             Worked out exactly. Back to the text: E1, everything
             """,
             Told("E1, everything"));
