@@ -5,9 +5,6 @@ namespace Rostrum.Lessons.Page;
 /// <summary>Writes slips: plain facts together on one paper, every other answer on a paper of its own.</summary>
 internal static class SlipWriter
 {
-    /// <summary>More papers than this would hang far below their text on a printed page, so there they go under it.</summary>
-    private const int MostBesideText = 5;
-
     /// <summary>Writes the slips of one topic; nothing if there are none.</summary>
     /// <param name="page">The page.</param>
     /// <param name="slips">In order of mention.</param>
@@ -20,19 +17,29 @@ internal static class SlipWriter
             return;
         }
 
-        page.Out.Open("aside", ("class", slips.Count(slip => !slip.IsPlain) > MostBesideText ? "slips many" : "slips"))
+        // Facts are short and stand beside the text even on a printed page, where all papers lie open and the others go below it.
+        page.Out.Open("aside", ("class", slips.Any(slip => slip.IsPlain) ? "slips" : "slips papers"))
             .Open("h3", ("class", "slips-head")).Text(label).Leaf("span", $": {topic}", ("class", "unseen")).Close().Line();
         foreach (IGrouping<SlipBasis, PageSlip> facts in slips.Where(slip => slip.IsPlain).GroupBy(slip => slip.Basis))
         {
             WriteFacts(page, facts.Key, facts);
         }
 
+        WritePapers(page, slips);
+        page.Out.Close().Line();
+    }
+
+    private static void WritePapers(PageContext page, ImmutableArray<PageSlip> slips)
+    {
+        if (slips.Any(slip => slip.IsPlain) && slips.Any(slip => !slip.IsPlain))
+        {
+            page.Out.Close().Line().Open("div", ("class", "slips papers")).Line();
+        }
+
         foreach (PageSlip slip in slips.Where(slip => !slip.IsPlain))
         {
             WriteSlip(page, slip);
         }
-
-        page.Out.Close().Line();
     }
 
     private static void WriteFacts(PageContext page, SlipBasis basis, IEnumerable<PageSlip> facts)
