@@ -20,7 +20,7 @@ internal sealed class AidMaker
     public static PlayerAid Make(Game game, LessonReport report)
     {
         Sheet sheet = game.Sheet().Sheet!;
-        string printing = report.Lesson.Printing.Length == 0 ? sheet.Game : $"{report.Lesson.Printing} printing";
+        string printing = report.Lesson.Printing.Length == 0 ? "" : $"{report.Lesson.Printing} printing";
         return new PlayerAid(sheet.Game, Prose.Sentence(printing), PageMaker.Day(report.Lesson.CorrectAsOf), [.. new AidMaker(sheet).Sections()], "Unofficial. Rules in our own words; the rulebook decides.");
     }
 

@@ -69,7 +69,7 @@ internal sealed class PageMaker(Game game, LessonReport report)
         report.Claims.Count(c => c.Status == ClaimStatus.Right),
         report.Claims.Count(c => c.Status is ClaimStatus.Wrong or ClaimStatus.Unasked),
         report.Claims.Count(c => c.Status == ClaimStatus.Unsettled),
-        [.. report.Claims.Where(c => c.Problem is not null).Select(c => $"{c.Problem!.Message} {c.Problem.Hint}")]);
+        [.. report.Claims.Select(c => c.Problem?.Message).OfType<string>().Distinct()]);
 
     private PageTopic Topic(LessonTopic topic, int index, LessonBlock.Shot? opening) =>
         new(topic.Title, $"topic-{index + 1}", [.. topic.Blocks.Where(b => !ReferenceEquals(b, opening)).SelectMany(Block)]);

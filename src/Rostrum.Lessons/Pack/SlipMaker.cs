@@ -36,19 +36,16 @@ internal static class SlipMaker
     {
         string title = answer.Line is null ? "Total" : Prose.Sentence(answer.Line.Clause);
         TallyReading[] readings = [.. answer.Whole.Readings.Where(r => answer.Line is null || r.Clause == answer.Line.Clause)];
-        var slip = new PageSlip(id, title, answer.IsReading ? Answer(readings.Select(r => answer.Line is null ? r.Total : r.Points)) : Answer(answer.Points), SlipBasis.Exact)
+        Points[] byReading = [.. readings.Select(r => answer.Line is null ? r.Total : r.Points).Distinct()];
+        var slip = new PageSlip(id, title, byReading.Length > 1 ? Answer(byReading) : Answer(answer.Points), SlipBasis.Exact)
         {
             Cite = answer.Line?.CiteInWords ?? "",
             Readings = [.. readings.Select(r => Reading(r, answer.Line is null))],
             NotModelled = answer.Whole.NotModelled,
             NotGiven = answer.Points.IsCertain ? [] : answer.Whole.NotGiven,
         };
-        if (answer.IsReading)
-        {
-            return slip;
-        }
-
-        return slip with { Lines = answer.Line is null ? [.. answer.Whole.Lines.Where(l => l.Points.IsCertain).Select(Line)] : Parts(answer.Line) };
+        // Lines that add up to one reading only would speak for it.
+        return byReading.Length > 1 ? slip : slip with { Lines = answer.Line is null ? [.. answer.Whole.Lines.Where(l => l.Points.IsCertain).Select(Line)] : Parts(answer.Line) };
     }
 
     private static SlipAnswer Answer(Points points) =>
@@ -56,7 +53,7 @@ internal static class SlipMaker
 
     // A score that hangs on a reading is told with all of them: `10, 11 or 15 points`.
     private static SlipAnswer.Verdict Answer(IEnumerable<Points> byReading) =>
-        new($"{Prose.Or(byReading.OrderBy(p => p.Low ?? long.MinValue).Select(p => p.InWords).Distinct())} points", SlipTone.Unsettled);
+        new($"{Prose.Or(byReading.OrderBy(p => p.Low ?? long.MinValue).Select(p => p.InWords))} points", SlipTone.Unsettled);
 
     private static SlipLine Line(TallyLine line) => new(Prose.Sentence(line.Clause), line.Points.Certain!.Value) { Cite = line.CiteInWords, Because = Parts(line) };
 

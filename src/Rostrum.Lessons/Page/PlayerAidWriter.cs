@@ -16,7 +16,7 @@ public static class PlayerAidWriter
         AidFit fit = AidFit.Of(aid, assets);
         PageShell.Begin(page, aid.Language, title, "", PageStyle.ForAid(assets) + fit.Css());
         page.Open("body").Line().Open("main", ("class", "aid")).Line()
-            .Open("header").Leaf("h1", title).Leaf("p", $"{aid.Printing}. Correct as of {aid.CorrectAsOf}.").Close().Line()
+            .Open("header").Leaf("h1", title).Leaf("p", string.Join(' ', Dated(aid))).Close().Line()
             .Open("div", ("class", "columns")).Line();
         foreach (AidSection section in aid.Sections)
         {
@@ -36,6 +36,19 @@ public static class PlayerAidWriter
         ArgumentNullException.ThrowIfNull(assets);
         ArgumentNullException.ThrowIfNull(aid);
         return AidFit.Of(aid, assets).Fits;
+    }
+
+    private static IEnumerable<string> Dated(PlayerAid aid)
+    {
+        if (aid.Printing.Length > 0)
+        {
+            yield return $"{aid.Printing}.";
+        }
+
+        if (aid.CorrectAsOf.Length > 0)
+        {
+            yield return $"Correct as of {aid.CorrectAsOf}.";
+        }
     }
 
     private static void WriteSection(Markup page, AidSection section)

@@ -79,6 +79,19 @@ public class LessonPackTests
         Assert.Single(page.Split("10, 11 or 15 points").Skip(1));
     }
 
+    [Fact]
+    public void A_number_that_hangs_on_a_reading_is_shown_with_all_of_them_and_hints_stay_with_the_presenter()
+    {
+        ImmutableArray<PackFile> files = LessonPack.Of(Kiln, LessonCheck.Of(Kiln, new SourceText("lesson.md", "---\ntitle: Runs\n---\n\n## Bowls\n\nThis run scores [10](tally:run-of-five/bowls).\n")));
+        string page = Encoding.UTF8.GetString(files.Single(f => f.Name == "lesson.html").Bytes.AsSpan());
+        string notes = Encoding.UTF8.GetString(files.Single(f => f.Name == "notes.md").Bytes.AsSpan());
+
+        Assert.Contains("10, 11 or 15 points", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("Say which reading you follow", page, StringComparison.Ordinal);
+        Assert.Contains("Say which reading you follow", notes, StringComparison.Ordinal);
+        Assert.Contains("<p>Kiln Night.</p>", page, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("position:E1 show bowls", "A2 A3 C2 E1")]
     [InlineData("position:E1 show bowls at A3", "A2 A3")]
