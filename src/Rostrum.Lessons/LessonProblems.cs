@@ -29,7 +29,7 @@ internal static class LessonProblems
         "ROS0604", Severity.Error, at, $"The position '{Prose.Clip(name)}' has errors, so nothing can be asked of it.", $"Mend 'positions/{Prose.Clip(name)}.yaml' first.");
 
     public static Diagnostic ShotTarget(SourceSpan at, string target, bool isMisspelt) => new(
-        "ROS0605", isMisspelt ? Severity.Error : Severity.Warning, at, $"'{Prose.Clip(target)}' is no shot of a position.", "Write 'position:NAME', perhaps with 'show CLAUSE'.");
+        "ROS0605", isMisspelt ? Severity.Error : Severity.Warning, at, $"'{Prose.Clip(target)}' is no shot of a position.", "Write 'position:NAME', perhaps with 'show CLAUSE' or 'show CLAUSE at SPACE'.");
 
     public static Diagnostic ShotOption(SourceSpan at, string position, string option) => new(
         "ROS0605", Severity.Error, at, $"'{Prose.Clip(option)}' behind the position '{Prose.Clip(position)}' says nothing that a shot can show.",

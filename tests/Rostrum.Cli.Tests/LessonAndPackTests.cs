@@ -167,6 +167,18 @@ public class LessonAndPackTests
     }
 
     [Fact]
+    public void Drawing_of_a_position_that_says_what_it_shows_bears_no_file_name()
+    {
+        using var game = new TempGame();
+        Told.By("draw", TempGame.KilnNight, "jugs-near", "-o", game.PathOf("jugs.svg"));
+
+        string drawing = File.ReadAllText(game.PathOf("jugs.svg"));
+
+        Assert.Contains("sees only two glazes", drawing);
+        Assert.DoesNotContain("jugs-near", drawing);
+    }
+
+    [Fact]
     public void Drawing_that_cannot_be_written_is_2_and_leaves_nothing()
     {
         using var game = new TempGame(("taken", "a file where a folder is wanted"));

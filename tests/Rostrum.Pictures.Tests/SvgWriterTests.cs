@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Xml.Linq;
 using CsCheck;
+using Rostrum.Testing;
 
 namespace Rostrum.Pictures.Tests;
 
@@ -105,8 +106,8 @@ public class SvgWriterTests
     }
 
     [Fact]
-    public void Small_chamber_looks_as_approved() => Snapshot.Match(
-        SvgWriter.Write(TablePainter.Paint(SmallChamber), new SvgOptions { Palette = Palette.Dark }), "small-chamber", "svg");
+    public void Small_chamber_looks_as_approved() => Snapshots.Match(
+        SvgWriter.Write(TablePainter.Paint(SmallChamber), new SvgOptions { Palette = Palette.Dark }), "small-chamber");
 
     // XML 1.0, production [2] Char.
     [Theory]

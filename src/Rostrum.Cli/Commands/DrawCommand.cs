@@ -45,7 +45,7 @@ internal sealed class DrawCommand : PositionCommand
         }
 
         Palette palette = parse.GetValue(_dark) ? Palette.Dark : Palette.Light;
-        Scene scene = TablePainter.Paint(PositionPicture.Of(request.Position, new PictureWish(request.Heading, request.File.Says, [])));
+        Scene scene = TablePainter.Paint(PositionPicture.Of(request.Position, new PictureWish(request.Title, request.File.Says, [])));
         byte[] content = ending == ".svg" ? Encoding.UTF8.GetBytes(SvgWriter.Write(scene, SvgOptions.StandAlone(palette))) : PngWriter.Write(scene, PngScale, palette);
         AtomicFile.Write(path, content);
         Tell(path, content.Length, scene, request.Json);

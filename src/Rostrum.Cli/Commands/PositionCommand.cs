@@ -62,5 +62,10 @@ internal abstract class PositionCommand : GameCommand
 internal sealed record PositionRequest(Position Position, PositionFile File, bool Json)
 {
     /// <summary>Game, variants that are on, and position, for a heading.</summary>
-    public string Heading => string.Join(", ", [Position.Sheet.Game, .. Position.Sheet.VariantsOn, $"position {Position.Name}"]);
+    public string Heading => $"{Game}, position {Position.Name}";
+
+    /// <summary>The game with its variants; of a position that says what it shows, viewers need no more.</summary>
+    public string Title => File.Says is null ? Heading : Game;
+
+    private string Game => string.Join(", ", [Position.Sheet.Game, .. Position.Sheet.VariantsOn]);
 }

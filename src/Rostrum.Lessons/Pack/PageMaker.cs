@@ -5,7 +5,9 @@ using Rostrum.Lessons.Page;
 using Rostrum.Lessons.Scripts;
 using Rostrum.Lessons.Shots;
 using Rostrum.Pictures;
+using Rostrum.Pictures.Positions;
 using Rostrum.Rulings.Games;
+using Rostrum.Rulings.Positions;
 using Rostrum.Sheets.Model;
 using Rostrum.Text;
 
@@ -14,14 +16,8 @@ namespace Rostrum.Lessons.Pack;
 /// <summary>Fills the page of a lesson: its words, its pictures, a slip for every statement.</summary>
 internal sealed class PageMaker(Game game, LessonReport report)
 {
-    private const string Unofficial = "Unofficial. Rules in our own words; the rulebook and its publisher decide.";
-
-    private static readonly ImmutableArray<string> Cautions =
-    [
-        "Small parts may be swallowed: follow the age and safety notes on the box.",
-        "The pictures of this page do not flash or move.",
-        "If a copy was a gift or the lesson is paid for, say so where your law asks for it.",
-    ];
+    private const string Unofficial = "Unofficial. Rules in our own words; the rulebook and its publisher decide. Follow the age and safety notes on the box.";
+    private const double SlipShelf = 30;
 
     private readonly Sheet _sheet = game.Sheet().Sheet!;
     private readonly Dictionary<string, PageSlip> _slips = new(StringComparer.Ordinal);
@@ -39,12 +35,11 @@ internal sealed class PageMaker(Game game, LessonReport report)
             Opening = opening is null ? null : Figure(opening),
             OpeningSlipId = openingSlip,
             Topics = topics,
-            Slips = [.. _slips.Values],
+            Slips = [.. _slips.Values.Select(s => s.Id == openingSlip ? s with { IsOpenAtFirst = true } : s)],
             Sources = [.. SourceTable.Of(_sheet)],
             Questions = [.. QuestionList.Of(game, _sheet)],
             Claims = Summary(),
             UnofficialNote = Unofficial,
-            Cautions = Cautions,
         };
     }
 
@@ -52,14 +47,30 @@ internal sealed class PageMaker(Game game, LessonReport report)
     internal static string Day(string words) =>
         DateOnly.TryParseExact(words, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day) ? day.ToString("d MMMM yyyy", CultureInfo.InvariantCulture) : words;
 
-    // A position is called as the lesson calls it in its first shot; the name of its file is only a fallback.
-    private string NameOf(string position) => report.Shots.FirstOrDefault(s => s.PositionName == position)?.Shot.Caption ?? $"Position {position}";
+    // A position is called as the lesson calls it in its first shot. One that no shot shows is called as its file says, and is drawn on the slip.
+    private SlipTable TableOf(string name)
+    {
+        if (report.Shots.FirstOrDefault(s => s.PositionName == name && s.Position is not null) is { } shown)
+        {
+            return new SlipTable(shown.Shot.Caption, null);
+        }
+
+        PositionFile? file = game.PositionText(name).Text is { } text ? game.Open(text).File : null;
+        string title = file?.Says?.TrimEnd('.') ?? $"Position {name}";
+        return new SlipTable(title, file?.Position is { Sheet.Boards.IsEmpty: false } position ? Figure(position, title) : null);
+    }
+
+    private PageBlock.Figure Figure(Position position, string title)
+    {
+        Scene scene = TablePainter.Paint(PositionPicture.Of(position, PictureWish.Plain(title) with { ShowsTitle = false }), SlipShelf);
+        return new PageBlock.Figure(SvgWriter.Write(scene, SvgOptions.InPage($"slip-{_slips.Count}")), title, scene.Description, null);
+    }
 
     private ClaimsSummary Summary() => new(
         report.Claims.Count(c => c.Status == ClaimStatus.Right),
         report.Claims.Count(c => c.Status is ClaimStatus.Wrong or ClaimStatus.Unasked),
         report.Claims.Count(c => c.Status == ClaimStatus.Unsettled),
-        [.. report.Claims.Select(c => c.Problem).Concat(report.Shots.Select(s => s.Problem)).OfType<Diagnostic>().Select(p => $"{p.Message} {p.Hint}")]);
+        [.. report.Claims.Select(c => c.Problem).Concat(report.Shots.Select(s => s.Problem)).OfType<Diagnostic>().Select(p => p.Message).Distinct()]);
 
     private PageTopic Topic(LessonTopic topic, int index, LessonBlock.Shot? opening) =>
         new(topic.Title, $"topic-{index + 1}", [.. topic.Blocks.Where(b => !ReferenceEquals(b, opening)).SelectMany(Block)]);
@@ -112,8 +123,8 @@ internal sealed class PageMaker(Game game, LessonReport report)
 
     private PageRun Value(CheckedClaim claim)
     {
-        string id = Uri.UnescapeDataString(claim.Claim.Target);
-        if (!_slips.ContainsKey(id) && SlipMaker.Make(claim, id, NameOf) is { } slip)
+        string id = SlipMaker.IdOf(claim);
+        if (!_slips.ContainsKey(id) && SlipMaker.Make(claim, id, TableOf) is { } slip)
         {
             _slips[id] = slip;
         }

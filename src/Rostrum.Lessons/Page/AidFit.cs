@@ -55,5 +55,5 @@ internal sealed record AidFit(decimal TypePoints, int Columns, bool Fits)
     }
 
     private static double LinesOf(AidClause clause, double lettersPerLine) =>
-        Math.Ceiling((clause.Sentence.Length + clause.Page.Length + 1) / lettersPerLine) + 0.25;
+        Math.Ceiling((clause.Sentence.Length + clause.Page.Length + clause.Note.Length + 2) / lettersPerLine) + 0.25;
 }

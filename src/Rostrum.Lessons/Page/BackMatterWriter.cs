@@ -28,7 +28,7 @@ internal static class BackMatterWriter
         foreach ((string part, string title) in PartsOf(lesson))
         {
             string id = page.Names.Of("part", part);
-            page.Out.Open("section", ("class", "topic"), ("aria-labelledby", id)).Line()
+            page.Out.Open("section", ("class", part == "questions" ? "topic wide" : "topic"), ("aria-labelledby", id)).Line()
                 .Open("div", ("class", "text")).Line().Leaf("h2", title, ("id", id)).Line();
             WritePart(page, lesson, part);
             page.Out.Close().Line();
@@ -46,9 +46,16 @@ internal static class BackMatterWriter
             page.Out.Leaf("p", lesson.UnofficialNote).Line();
         }
 
-        page.Out.Leaf("p", $"{lesson.Game}, {lesson.Printing}. Taught by {lesson.Presenter}. Correct as of {lesson.CorrectAsOf}.").Line()
+        page.Out.Leaf("p", Colophon(lesson)).Line()
             .Open("p").Leaf("a", "Back to the top", ("href", "#top")).Close().Line()
             .Close().Close().Line();
+    }
+
+    private static string Colophon(LessonPage lesson)
+    {
+        string taught = lesson.Presenter.Length > 0 ? $" Taught by {lesson.Presenter}." : "";
+        string day = lesson.CorrectAsOf.Length > 0 ? $" Correct as of {lesson.CorrectAsOf}." : "";
+        return $"{lesson.Game}{(lesson.Printing.Length > 0 ? $", {lesson.Printing}" : "")}.{taught}{day}";
     }
 
     private static void WritePart(PageContext page, LessonPage lesson, string part)

@@ -1,13 +1,12 @@
 namespace Rostrum.Lessons.Page;
 
-/// <summary>Writes the table of contents and, above it, what to know before beginning.</summary>
+/// <summary>Writes the table of contents.</summary>
 internal static class ContentsWriter
 {
     /// <summary>Writes the navigation of the page.</summary>
     public static void Write(PageContext page, LessonPage lesson)
     {
         page.Out.Open("div", ("class", "beside")).Line();
-        WriteCautions(page, lesson);
         page.Out.Open("nav", ("aria-labelledby", "contents")).Leaf("h2", "Contents", ("id", "contents")).Open("ol").Line();
         foreach (PageTopic topic in lesson.Topics)
         {
@@ -24,21 +23,4 @@ internal static class ContentsWriter
 
     private static void Entry(PageContext page, string target, string title) =>
         page.Out.Open("li").Leaf("a", title, ("href", $"#{target}")).Close().Line();
-
-    private static void WriteCautions(PageContext page, LessonPage lesson)
-    {
-        if (lesson.Cautions.IsEmpty)
-        {
-            return;
-        }
-
-        page.Out.Open("section", ("class", "cautions"), ("aria-labelledby", "cautions"))
-            .Leaf("h2", "Before you begin", ("id", "cautions")).Open("ul").Line();
-        foreach (string caution in lesson.Cautions)
-        {
-            page.Out.Leaf("li", caution).Line();
-        }
-
-        page.Out.Close().Close().Line();
-    }
 }

@@ -43,7 +43,4 @@ public sealed record LessonPage(string Game, string Title, string Presenter, str
 
     /// <summary>Says that the page is unofficial, such as <c>Unofficial. Rules in our own words; check the rulebook.</c></summary>
     public string UnofficialNote { get; init; } = "";
-
-    /// <summary>What readers should know before they begin: small parts, flashing pictures.</summary>
-    public ImmutableArray<string> Cautions { get; init; } = [];
 }

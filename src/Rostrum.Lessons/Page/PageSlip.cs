@@ -4,11 +4,20 @@ namespace Rostrum.Lessons.Page;
 
 /// <summary>An answer with its reasons, shown as a narrow slip of paper.</summary>
 /// <param name="Id">The name that values point to, such as <c>E1/total</c>; unique on the page.</param>
-/// <param name="Title">What was asked, such as <c>E1, bowls</c> or <c>place copper jug on B2</c>.</param>
+/// <param name="Title">What was asked, such as <c>Bowls</c> or <c>Place copper jug on B2</c>.</param>
 /// <param name="Answer">The verdict, the total or the fact.</param>
 /// <param name="Basis">How the answer is known.</param>
 public sealed record PageSlip(string Id, string Title, SlipAnswer Answer, SlipBasis Basis)
 {
+    /// <summary>The table that was asked about, such as <c>Copper beside ash</c>; empty where the answer needs none.</summary>
+    public string Where { get; init; } = "";
+
+    /// <summary>The table drawn; null where the page shows it beside its text.</summary>
+    public PageBlock.Figure? Figure { get; init; }
+
+    /// <summary>Title and table, which tell a slip from every other: <c>Bowls: A chamber after the firing</c>.</summary>
+    public string FullTitle => Where.Length == 0 ? Title : $"{Title}: {Where}";
+
     /// <summary>Source and page of the answer as a whole, such as <c>book 8</c>; empty if each line has its own.</summary>
     public string Cite { get; init; } = "";
 

@@ -16,7 +16,7 @@ public static class PlayerAidWriter
         AidFit fit = AidFit.Of(aid, assets);
         PageShell.Begin(page, aid.Language, title, "", PageStyle.ForAid(assets) + fit.Css());
         page.Open("body").Line().Open("main", ("class", "aid")).Line()
-            .Open("header").Leaf("h1", title).Leaf("p", $"{aid.Printing}. Correct as of {aid.CorrectAsOf}.").Close().Line()
+            .Open("header").Leaf("h1", title).Leaf("p", string.Join(' ', Dated(aid))).Close().Line()
             .Open("div", ("class", "columns")).Line();
         foreach (AidSection section in aid.Sections)
         {
@@ -38,6 +38,19 @@ public static class PlayerAidWriter
         return AidFit.Of(aid, assets).Fits;
     }
 
+    private static IEnumerable<string> Dated(PlayerAid aid)
+    {
+        if (aid.Printing.Length > 0)
+        {
+            yield return $"{aid.Printing}.";
+        }
+
+        if (aid.CorrectAsOf.Length > 0)
+        {
+            yield return $"Correct as of {aid.CorrectAsOf}.";
+        }
+    }
+
     private static void WriteSection(Markup page, AidSection section)
     {
         page.Open("section").Leaf("h2", section.Title).Open("ul").Line();
@@ -47,6 +60,11 @@ public static class PlayerAidWriter
             if (clause.Page.Length > 0)
             {
                 page.Text("\u00a0").Leaf("span", clause.Page, ("class", "cite"));
+            }
+
+            if (clause.Note.Length > 0)
+            {
+                page.Text(" ").Leaf("span", clause.Note, ("class", "note"));
             }
 
             page.Close().Line();

@@ -8,6 +8,11 @@ internal static class SlipBodyWriter
     /// <summary>Writes each part that the slip has.</summary>
     public static void Write(PageContext page, PageSlip slip)
     {
+        if (slip.Figure is { } figure)
+        {
+            BlockWriter.WriteFigure(page, figure);
+        }
+
         WriteReasons(page, slip.Reasons);
         WriteLines(page, slip);
         WriteReadings(page, slip.Readings);
@@ -19,7 +24,13 @@ internal static class SlipBodyWriter
     {
         foreach (SlipReason reason in reasons)
         {
-            page.Out.Open("p", ("class", "reason")).Leaf("b", reason.Clause, ("class", "clause")).Text(" ").Text(reason.Says).Text(" ");
+            page.Out.Open("p", ("class", "reason"));
+            if (reason.Clause.Length > 0)
+            {
+                page.Out.Leaf("b", $"{reason.Clause}.", ("class", "clause")).Text(" ");
+            }
+
+            page.Out.Text(reason.Says).Text(" ");
             if (reason.Because.Length > 0)
             {
                 page.Out.Leaf("span", $"Here: {reason.Because}.", ("class", "because")).Text(" ");
@@ -36,7 +47,7 @@ internal static class SlipBodyWriter
             return;
         }
 
-        page.Out.Open("table", ("class", "lines")).Leaf("caption", $"{slip.Title}, line by line", ("class", "unseen"))
+        page.Out.Open("table", ("class", "lines")).Leaf("caption", $"{slip.FullTitle}, line by line", ("class", "unseen"))
             .Open("thead", ("class", "unseen")).Open("tr").Leaf("th", "Line", ("scope", "col")).Leaf("th", "Points", ("scope", "col")).Close().Close()
             .Open("tbody").Line();
         foreach (SlipLine line in slip.Lines)
@@ -44,22 +55,30 @@ internal static class SlipBodyWriter
             WriteLine(page, line);
         }
 
-        page.Out.Close().Line().Open("tfoot").Open("tr").Leaf("th", slip.Answer is SlipAnswer.Total { IsAtLeast: true } ? "at least" : "together", ("scope", "row"))
-            .Leaf("td", SlipWords.Points(slip.Lines.Sum(line => line.Points)), ("class", "value")).Close().Close().Close().Line();
+        page.Out.Close().Line();
+        if (slip.Lines.Length > 1)
+        {
+            WriteSum(page, slip);
+        }
+
+        page.Out.Close().Line();
     }
+
+    private static void WriteSum(PageContext page, PageSlip slip) =>
+        page.Out.Open("tfoot").Open("tr").Leaf("th", slip.Answer is SlipAnswer.Total { IsAtLeast: true } ? "At least" : "Together", ("scope", "row"))
+            .Leaf("td", SlipWords.Points(slip.Lines.Sum(line => line.Points)), ("class", "value")).Close().Close();
 
     private static void WriteLine(PageContext page, SlipLine line)
     {
-        page.Out.Open("tr").Open("th", ("scope", "row")).Leaf("span", line.Words, ("class", "clause"));
-        WriteAside(page, "spaces", string.Join(" ", line.Spaces));
+        page.Out.Open("tr").Open("th", ("scope", "row")).Leaf("span", line.Words, ("class", line.Cite.Length > 0 ? "clause" : null));
         WriteAside(page, "cite", line.Cite);
         page.Out.Close().Leaf("td", SlipWords.Points(line.Points), ("class", "value")).Close().Line();
         foreach (SlipLine part in line.Because)
         {
-            page.Out.Open("tr", ("class", "part")).Open("th", ("scope", "row"));
-            WriteAside(page, "spaces", string.Join(" ", part.Spaces));
-            page.Out.Text($" {part.Words}").Leaf("span", $": {SlipWords.Points(part.Points)}", ("class", "part-points"));
-            page.Out.Close().Open("td").Close().Close().Line();
+            // A part that is the whole line has its points beside the line already.
+            string points = line.Because.Length == 1 ? "" : $": {SlipWords.Points(part.Points)}";
+            page.Out.Open("tr", ("class", "part")).Open("th", ("scope", "row")).Text(part.Words)
+                .Leaf("span", points, ("class", "part-points")).Close().Open("td").Close().Close().Line();
         }
     }
 
@@ -78,13 +97,13 @@ internal static class SlipBodyWriter
             return;
         }
 
-        page.Out.Open("table", ("class", "lines readings")).Leaf("caption", "Readings still open")
+        page.Out.Open("table", ("class", "lines readings")).Leaf("caption", "Still open: it depends on the reading")
             .Open("thead", ("class", "unseen")).Open("tr").Leaf("th", "Reading", ("scope", "col")).Leaf("th", "Gives", ("scope", "col")).Close().Close()
             .Open("tbody").Line();
         foreach (SlipReading reading in readings)
         {
-            page.Out.Open("tr").Open("th", ("scope", "row")).Text(reading.Name);
-            WriteAside(page, "followed", reading.IsFollowed ? "(followed here)" : "");
+            page.Out.Open("tr").Open("th", ("scope", "row")).Leaf("span", reading.Name, ("class", "clause"));
+            WriteAside(page, "because", reading.Says);
             page.Out.Close().Leaf("td", reading.Gives, ("class", "value")).Close().Line();
         }
 

@@ -34,19 +34,19 @@ internal static class SlipWords
     /// <summary>The name of a kind of figure.</summary>
     public static string Of(FigureKind kind) => kind switch
     {
-        FigureKind.Exact => "Exact",
+        FigureKind.Exact => "Worked out exactly",
         FigureKind.Simulated => "Simulated",
         FigureKind.OwnLog => "Own log",
-        _ => "Stated",
+        _ => "As the source says",
     };
 
     /// <summary>What a kind of figure means, for readers who ask.</summary>
     public static string Meaning(FigureKind kind) => kind switch
     {
-        FigureKind.Exact => "worked out from the rules, every part of it shown.",
+        FigureKind.Exact => "from the rules, with every part shown.",
         FigureKind.Simulated => "estimated from games that a program played.",
         FigureKind.OwnLog => "taken from the presenter\u2019s own plays.",
-        _ => "read from a source as it stands there.",
+        _ => "read from the page that is named, as it stands there.",
     };
 
     private static string Counted(long points) => points is 1 or -1 ? $"{Points(points)} point" : $"{Points(points)} points";

@@ -11,13 +11,18 @@ namespace Rostrum.Lessons.Shots;
 /// <param name="Clause">The scoring clause whose spaces are pointed out; null for none.</param>
 /// <param name="Position">The position; null exactly where there is a problem: then there is nothing to draw.</param>
 /// <param name="Problem">What to tell the presenter; null where the shot can be drawn.</param>
-public sealed record CheckedShot(LessonBlock.Shot Shot, string PositionName, string? Clause, Position? Position, Diagnostic? Problem);
+public sealed record CheckedShot(LessonBlock.Shot Shot, string PositionName, string? Clause, Position? Position, Diagnostic? Problem)
+{
+    /// <summary>Of the clause only what counts this space, such as the one run that it belongs to; null for all.</summary>
+    public string? Space { get; init; }
+}
 
-/// <summary>Finds the positions of shots: <c>position:E1</c>, <c>position:E1 show bowls</c>.</summary>
+/// <summary>Finds the positions of shots: <c>position:E1</c>, <c>position:E1 show bowls</c>, <c>position:E1 show bowls at A2</c>.</summary>
 internal static class ShotCheck
 {
     private const string Scheme = "position:";
     private const string Show = " show ";
+    private const string At = " at ";
 
     public static CheckedShot Of(ClaimCheck check, LessonBlock.Shot shot)
     {
@@ -41,12 +46,21 @@ internal static class ShotCheck
 
     private static CheckedShot None(LessonBlock.Shot shot, string name, Diagnostic problem) => new(shot, name, null, null, problem);
 
-    private static CheckedShot Found(LessonBlock.Shot shot, string name, string? clause, Position position)
+    private static CheckedShot Found(LessonBlock.Shot shot, string name, string? shown, Position position)
     {
+        int where = shown?.LastIndexOf(At, StringComparison.Ordinal) ?? -1;
+        string? space = where < 0 ? null : shown![(where + At.Length)..].Trim();
+        string? clause = where < 0 ? shown : shown![..where].Trim();
         string[] clauses = [.. position.Sheet.Score.Select(s => s.Name)];
-        return clause is null || clauses.Contains(clause)
-            ? new CheckedShot(shot, name, clause, position, null)
-            : None(shot, name, LessonProblems.Unknown(shot.At, "scoring clause", clause, clauses));
+        if (clause is not null && !clauses.Contains(clause))
+        {
+            return None(shot, name, LessonProblems.Unknown(shot.At, "scoring clause", clause, clauses));
+        }
+
+        string[] counted = space is null ? [] : [.. ShotPicture.Counted(position, clause!).SelectMany(part => part.Spaces).Distinct()];
+        return space is null || counted.Contains(space)
+            ? new CheckedShot(shot, name, clause, position, null) { Space = space }
+            : None(shot, name, LessonProblems.Unknown(shot.At, $"space that {clause} count here,", space, counted));
     }
 
     // 'E1 shwo bowls' is no name: its first word is, and what stands behind it is told.

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Rostrum.Pictures;
 using Rostrum.Pictures.Positions;
+using Rostrum.Rulings.Positions;
 using Rostrum.Rulings.Tallies;
 
 namespace Rostrum.Lessons.Shots;
@@ -25,7 +26,11 @@ public static class ShotPicture
             return [];
         }
 
-        TallyLine line = Tally.Of(shot.Position!, shot.Position!.Me, new HashSet<string> { shot.Clause }).Lines[0];
-        return [.. line.Because.Where(b => b.Points.Certain is not 0).SelectMany(b => b.Spaces).Distinct().Select(s => (s, MarkKind.Good, ""))];
+        IEnumerable<TallyPart> parts = Counted(shot.Position!, shot.Clause).Where(p => shot.Space is null || p.Spaces.Contains(shot.Space));
+        return [.. parts.SelectMany(p => p.Spaces).Distinct().Select(s => (s, MarkKind.Good, ""))];
     }
+
+    /// <summary>What a clause counts on a table: each part of its line that gives or costs points.</summary>
+    internal static IEnumerable<TallyPart> Counted(Position position, string clause) =>
+        Tally.Of(position, position.Me, new HashSet<string> { clause }).Lines[0].Because.Where(b => b.Points.Certain is not 0);
 }

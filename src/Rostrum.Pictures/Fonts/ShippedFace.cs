@@ -18,7 +18,7 @@ public sealed class ShippedFace
     /// <summary>Family and weight, such as <c>NotoSans-Bold</c>.</summary>
     public string Name { get; }
 
-    /// <summary>The whole TrueType file, unmodified.</summary>
+    /// <summary>The whole TrueType file.</summary>
     public ImmutableArray<byte> Bytes => _bytes.Value;
 
     /// <summary>Its advance widths.</summary>

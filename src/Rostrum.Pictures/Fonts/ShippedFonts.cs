@@ -14,12 +14,12 @@ public enum FontWeight
 }
 
 /// <summary>The fonts that every picture is measured with and every PNG drawn with; all under the SIL Open Font License 1.1.</summary>
-/// <remarks>Atkinson Hyperlegible (copyright 2020 Braille Institute of America) has Latin letters. For what it lacks stand in, in this
+/// <remarks>Rostrum Letters, which is Atkinson Hyperlegible (copyright 2020 Braille Institute of America) with a plain zero, has Latin letters. For what it lacks stand in, in this
 /// order: Noto Sans (Greek, Cyrillic), Noto Sans Symbols (arrows), Noto Sans Symbols 2 (suits, dice, ticks); copyright 2022 the Noto
 /// Project Authors; the symbols have one weight. The licences lie beside the files in the source tree.</remarks>
 public static class ShippedFonts
 {
-    /// <summary>The family of ordinary text, by the name in its files.</summary>
+    /// <summary>The family of ordinary text, by the name under which readers may have it installed; theirs has a stroke in its zero.</summary>
     public const string Family = "Atkinson Hyperlegible";
 
     private static readonly ShippedFace Arrows = new("NotoSansSymbols-Regular");
@@ -27,10 +27,10 @@ public static class ShippedFonts
     private static readonly ShippedFace Signs = new("NotoSansSymbols2-Regular");
 
     private static readonly ImmutableArray<ShippedFace> Regular =
-        [new("AtkinsonHyperlegible-Regular"), new("NotoSans-Regular"), Arrows, Signs];
+        [new("RostrumLetters-Regular"), new("NotoSans-Regular"), Arrows, Signs];
 
     private static readonly ImmutableArray<ShippedFace> Bold =
-        [new("AtkinsonHyperlegible-Bold"), new("NotoSans-Bold"), Arrows, Signs];
+        [new("RostrumLetters-Bold"), new("NotoSans-Bold"), Arrows, Signs];
 
     /// <summary>The fonts of a weight, the one of ordinary text first, then those that stand in.</summary>
     public static ImmutableArray<ShippedFace> Faces(FontWeight weight) => weight == FontWeight.Bold ? Bold : Regular;

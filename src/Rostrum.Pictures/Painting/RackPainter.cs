@@ -81,7 +81,7 @@ internal sealed class RackPainter(ValueList<Heap> heaps, TableMeasures measures)
 
             if (pieces.Count != 1)
             {
-                yield return Count(pieces) with { At = new Point(box.Right + (PieceSide * 0.08), box.Bottom - (measures.SmallSize * 0.3)) };
+                yield return Count(pieces) with { At = new Point(box.Right + (PieceSide * 0.08), box.Bottom - (measures.LabelSize * 0.3)) };
             }
 
             x += PieceWidth(pieces);
@@ -99,7 +99,7 @@ internal sealed class RackPainter(ValueList<Heap> heaps, TableMeasures measures)
         (PieceSide * 1.14) + (pieces.Count == 1 ? 0 : Count(pieces).Width + (PieceSide * 0.16));
 
     private SceneNode.Text Count(HeapPieces pieces) => new(
-        default, "×" + pieces.Count.ToString(CultureInfo.InvariantCulture), measures.SmallSize, Tones.BackInk, TextAnchor.Start, FontWeight.Bold);
+        default, "×" + pieces.Count.ToString(CultureInfo.InvariantCulture), measures.LabelSize, Tones.BackInk, TextAnchor.Start, FontWeight.Bold);
 
     private ImmutableArray<(string Line, FontWeight Weight)> TextLines(Heap heap)
     {

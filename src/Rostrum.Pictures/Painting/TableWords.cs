@@ -50,7 +50,7 @@ internal static class TableWords
     private static string Heap(Heap heap)
     {
         IEnumerable<string> pieces = heap.Pieces.Select(each =>
-            each.Count == 1 ? each.Look.Says : string.Create(CultureInfo.InvariantCulture, $"{each.Count} times {each.Look.Says}"));
+            each.Says ?? (each.Count == 1 ? each.Look.Says : string.Create(CultureInfo.InvariantCulture, $"{each.Count} times {each.Look.Says}")));
         IEnumerable<string> parts = heap.Text is { Length: > 0 } text ? pieces.Prepend(text) : pieces;
         return Sentence($"Beside the board, {heap.Name}: {string.Join(", ", parts)}");
     }

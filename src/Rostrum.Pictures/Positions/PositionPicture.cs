@@ -131,10 +131,10 @@ public static class PositionPicture
         // Cards are told by name, equal pieces by one of them and their number.
         if (things.Any(t => t.Card is not null))
         {
-            return new Heap(name, string.Join(", ", things.Select(words.Thing)), []);
+            return new Heap(name, string.Join(", ", things.Select(t => t.Card is not null && t.IsFaceUp == false ? $"{words.Thing(t)} (face down)" : words.Thing(t))), []);
         }
 
-        ValueList<HeapPieces> pieces = [.. things.GroupBy(t => t).Select(g => new HeapPieces(looks.Of(g.Key), g.Count()))];
+        ValueList<HeapPieces> pieces = [.. things.GroupBy(t => t).Select(g => new HeapPieces(looks.Of(g.Key), g.Count()) { Says = words.Content(new Stack([.. g])) })];
         return new Heap(name, null, pieces);
     }
 }

@@ -27,10 +27,10 @@ internal sealed class ThingLooks(Position position)
         }
 
         Appearance drawn = _sheet.Appearance;
-        Outline outline = Named(drawn.Outlines, thing) is { } o && Outlines.TryFind(o, out Outline? found) ? found : _usual.OutlineOf(kind, thing);
+        Outline outline = Named(drawn.Outlines, thing) is { } o && Outlines.TryFind(o, out Outline? found) ? found : LacksForm(kind, thing) ? Outlines.Anything : _usual.OutlineOf(kind, thing);
         PieceColour colour = Named(drawn.Colours, thing) is { } c && PieceColours.TryFind(c, out PieceColour? paint) ? paint : _usual.ColourOf(kind, thing);
         Emblem? emblem = Named(drawn.Emblems, thing) is { } e && Emblems.TryFind(e, out Emblem? mark) ? mark : _usual.EmblemOf(kind, thing);
-        Flaw? flaw = thing.IsFaceUp == false ? Flaws.Hidden : Named(drawn.Flaws, thing) is { } f && Flaws.TryFind(f, out Flaw? broken) ? broken : null;
+        Flaw? flaw = thing.IsFaceUp == false || outline == Outlines.Anything ? Flaws.Hidden : Named(drawn.Flaws, thing) is { } f && Flaws.TryFind(f, out Flaw? broken) ? broken : null;
         var look = new PieceLook(outline, colour, emblem, flaw, says);
         if (Named(drawn.Outlines, thing) is null && flaw != Flaws.Hidden)
         {
@@ -39,6 +39,10 @@ internal sealed class ThingLooks(Position position)
 
         return look;
     }
+
+    // The sheet tells silhouettes by a value that is not given here.
+    private bool LacksForm(Kind kind, Thing thing) =>
+        thing.Values.Any(v => v is null) && _sheet.Appearance.Outlines.Any(o => o.Of is AttributeValue value && ReferenceEquals(value.Attribute.Kind, kind));
 
     private static string? Named(IEnumerable<(Named Of, string Drawn)> rows, Thing thing)
     {

@@ -90,4 +90,8 @@ public sealed record Heap(string Name, string? Text, ValueList<HeapPieces> Piece
 /// <summary>Equal pieces in a heap.</summary>
 /// <param name="Look">How each looks.</param>
 /// <param name="Count">How many; the number is written beside it where it is not 1.</param>
-public sealed record HeapPieces(PieceLook Look, int Count = 1);
+public sealed record HeapPieces(PieceLook Look, int Count = 1)
+{
+    /// <summary>What lies there in words, such as <c>4 sticks</c>; null where number and look say it.</summary>
+    public string? Says { get; init; }
+}

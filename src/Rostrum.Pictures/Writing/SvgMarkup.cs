@@ -12,7 +12,7 @@ internal sealed class SvgMarkup(SvgOptions options)
     {
         string id = Escaped(options.IdPrefix);
         string size = $"width=\"{Number(scene.Width)}\" height=\"{Number(scene.Height)}\" viewBox=\"0 0 {Number(scene.Width)} {Number(scene.Height)}\"";
-        Line(0, $"<svg xmlns=\"http://www.w3.org/2000/svg\" {size} role=\"img\" aria-labelledby=\"{id}-title {id}-desc\" font-family=\"{Families}\">");
+        Line(0, $"<svg xmlns=\"http://www.w3.org/2000/svg\" {size} role=\"img\" aria-labelledby=\"{id}-title {id}-desc\"{Families}>");
         Line(1, $"<title id=\"{id}-title\">{Escaped(scene.Title)}</title>");
         Line(1, $"<desc id=\"{id}-desc\">{Escaped(scene.Description)}</desc>");
         if (options.Font == SvgFont.Embedded)
@@ -56,9 +56,13 @@ internal sealed class SvgMarkup(SvgOptions options)
         _ => throw new InvalidOperationException("The kinds of node are closed."),
     });
 
-    private string Families => options.Font == SvgFont.Embedded
-        ? string.Join(", ", ShippedFonts.Faces(FontWeight.Regular).Select((_, rank) => EmbeddedFamily(rank)).Append("sans-serif"))
-        : $"{ShippedFonts.Family}, Verdana, DejaVu Sans, sans-serif";
+    // In a page a picture takes the letters of the page.
+    private string Families => options switch
+    {
+        { FollowsPage: true } => "",
+        { Font: SvgFont.Embedded } => $" font-family=\"{string.Join(", ", ShippedFonts.Faces(FontWeight.Regular).Select((_, rank) => EmbeddedFamily(rank)).Append("sans-serif"))}\"",
+        _ => $" font-family=\"{ShippedFonts.Family}, Verdana, DejaVu Sans, sans-serif\"",
+    };
 
     private void WriteFaces(Scene scene)
     {

@@ -42,7 +42,7 @@ internal static class ForkReader
 
         OutlineMapping common = isConflict ? OutlineMerge.Without(clause, "conflict") : OutlineMerge.Without(clause, "readings", "follow", "why");
         OutlineMapping deciders = entry.Value is OutlineMapping own && own.Find("follow") is not null ? own : clause;
-        Choice choice = Register(context, owner, isConflict ? ChoiceCause.Conflict : ChoiceCause.Reading, [.. alternatives.Select(r => r.Key)], deciders, entry.Key);
+        Choice choice = Register(context, owner, isConflict ? ChoiceCause.Conflict : ChoiceCause.Reading, alternatives, deciders, entry.Key);
         return new Forked(choice, [.. alternatives.Select(r => r.Value is OutlineMapping changes ? OutlineMerge.Lay(common, changes) : common)]);
     }
 
@@ -68,15 +68,16 @@ internal static class ForkReader
 
         ChoiceCause cause = entry.Key.Text == "conflict" ? ChoiceCause.Conflict : ChoiceCause.Reading;
         OutlineMapping deciders = inner.Find("follow") is null ? value : inner;
-        Choice choice = Register(context, owner, cause, [.. alternatives.Select(a => a.Key)], OutlineMerge.Lay(value, deciders), entry.Key);
+        Choice choice = Register(context, owner, cause, alternatives, OutlineMerge.Lay(value, deciders), entry.Key);
         return (choice, [.. alternatives.Select(a => a.Value)]);
     }
 
     /// <summary>A conflict that stands beside a clause and speaks of its wording only.</summary>
     public static Choice? OfWording(LoadContext context, OutlineMapping clause, string owner) => OfValue(context, clause, owner)?.Choice;
 
-    private static Choice Register(LoadContext context, string owner, ChoiceCause cause, ImmutableArray<OutlineScalar> names, OutlineMapping deciders, OutlineScalar at)
+    private static Choice Register(LoadContext context, string owner, ChoiceCause cause, ImmutableArray<OutlineEntry> alternatives, OutlineMapping deciders, OutlineScalar at)
     {
+        ImmutableArray<OutlineScalar> names = [.. alternatives.Select(a => a.Key)];
         if (cause == ChoiceCause.Conflict)
         {
             foreach (OutlineScalar name in names)
@@ -88,8 +89,16 @@ internal static class ForkReader
         int? followed = Followed(context, names, deciders);
         Citation? cite = deciders.Find("cite") is { } entry ? CitationReader.Read(context, entry.Value) : null;
         return context.Declared.AddChoice(id =>
-            new Choice(id, owner, cause, [.. names.Select(n => Prose.Fold(n.Text))], followed, OutlineAsk.Prose(deciders, "why"), cite, at.Span));
+            new Choice(id, owner, cause, [.. names.Select(n => Prose.Fold(n.Text))], followed, OutlineAsk.Prose(deciders, "why"), cite, at.Span) { Says = [.. alternatives.Select(a => Says(a.Value))] });
     }
+
+    // What a source says is a value or a sentence; what a reading says is told where the author tells it.
+    private static string Says(OutlineNode alternative) => alternative switch
+    {
+        OutlineScalar value => Prose.Fold(value.Text),
+        OutlineMapping changes => OutlineAsk.Prose(changes, "says") ?? "",
+        _ => "",
+    };
 
     private static int? Followed(LoadContext context, ImmutableArray<OutlineScalar> names, OutlineMapping deciders)
     {

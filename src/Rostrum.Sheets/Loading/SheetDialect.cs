@@ -46,7 +46,7 @@ public static class SheetDialect
         ["score"] = ["each", "points", "at least", "at most", "idiom"],
         ["variants"] = ["when", "after"],
         ["rating"] = ["credit", "steps"],
-        ["open questions"] = [],
+        ["open questions"] = ["about"],
     }.ToImmutableDictionary();
 
     /// <summary>Keys that are understood and not used yet, by section; those under the empty name stand in every section.</summary>

@@ -116,5 +116,6 @@ public sealed record Fact(string Name, long? Number, string Words, string? Of, C
 /// <param name="Name">Its short name.</param>
 /// <param name="Words">The question.</param>
 /// <param name="Cite">Where the silence is.</param>
+/// <param name="About">The clause, word, table or card whose readings it asks about, see <see cref="Choice.Owner"/>; null for none.</param>
 /// <param name="At">Where it stands.</param>
-public sealed record OpenQuestion(string Name, string Words, Citation? Cite, SourceSpan At);
+public sealed record OpenQuestion(string Name, string Words, Citation? Cite, string? About, SourceSpan At);

@@ -66,6 +66,9 @@ public sealed record Choice(
     Citation? Cite,
     SourceSpan At)
 {
+    /// <summary>What each alternative says in the author's words, in the order of <see cref="Names"/>; empty where a name says it all.</summary>
+    public System.Collections.Immutable.ImmutableArray<string> Says { get; init; } = [.. Names.Select(_ => "")];
+
     /// <summary>True while nobody has decided.</summary>
     public bool IsOpen => Followed is null;
 }

@@ -46,18 +46,17 @@ public static partial class SheetReadBack
     {
         string count = facts.Supply.Total is { } total ? $"{total} {(total == 1 ? facts.Kind.Name : facts.Kind.Plural)}" : Prose.Sentence(facts.Kind.Plural);
         string each = facts.Supply.EachPlayer ? " for each player" : "";
-        IEnumerable<string> parts = facts.Attributes.Where(a => !a.Values.IsEmpty).Select(a => $"{a.Attribute.Name} {Prose.Or(a.Values.Select(v => v.Name))}");
-        string like = string.Join("; ", parts.Concat(CountsInWords(sheet, facts.Kind)));
-        return like.Length == 0 ? $"{count}{each}." : $"{count}{each}: {like}.";
+        IEnumerable<string> parts = facts.Attributes.Where(a => !a.Values.IsEmpty).Select(a => $"{Prose.Sentence(a.Attribute.Name)}: {Prose.Or(a.Values.Select(v => v.Name))}.");
+        return string.Join(' ', parts.Concat(CountsInWords(sheet, facts.Kind)).Prepend($"{count}{each}."));
     }
 
-    // `of each glaze bowl: 8, jug: 6`, as the sheet writes it.
+    // `Of each glaze: bowl 8, jug 6.`
     private static IEnumerable<string> CountsInWords(Sheet sheet, Kind kind) =>
         from entry in (sheet.Tree.Find("pieces")?.Value as OutlineMapping)?.Entries ?? []
         where entry.Key.Span == kind.DeclaredAt && entry.Value is OutlineMapping
         from count in ((OutlineMapping)entry.Value).Entries
         where count.Key.Text.StartsWith("count of each ", StringComparison.Ordinal)
-        select $"{count.Key.Text["count ".Length..]} {ClauseParts.Words(count.Value)}";
+        select $"{Prose.Sentence(count.Key.Text["count ".Length..])}: {ClauseParts.Words(count.Value).Replace(": ", " ", StringComparison.Ordinal)}.";
 
     private static string BoardInWords(BoardFacts board)
     {

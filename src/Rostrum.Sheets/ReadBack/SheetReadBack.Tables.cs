@@ -9,7 +9,9 @@ namespace Rostrum.Sheets.ReadBack;
 public static partial class SheetReadBack
 {
     private static IEnumerable<ReadClause> Blocks(Sheet sheet) =>
-        sheet.Blocks.Select(b => Told("Course", b.Block, null, string.Join("; ", b.Steps.Select(Sentence)), b.Cite, null, sheet.Tree.Find(b.Block)?.Key.Span ?? sheet.Tree.Span, isCarriedOut: false));
+        sheet.Blocks.Select(b => Told("Course", b.Block, SaysOf(sheet, b.Block), string.Join("; ", b.Steps.Select(Sentence)), b.Cite, null, sheet.Tree.Find(b.Block)?.Key.Span ?? sheet.Tree.Span, isCarriedOut: false));
+
+    private static string? SaysOf(Sheet sheet, string block) => (sheet.Tree.Find(block)?.Value as OutlineMapping)?.Find("says")?.Value is OutlineScalar says ? Prose.Fold(says.Text) : null;
 
     private static IEnumerable<ReadClause> Words(Sheet sheet)
     {

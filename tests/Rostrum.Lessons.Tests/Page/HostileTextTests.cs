@@ -24,10 +24,9 @@ public sealed class HostileTextTests
         ],
         Slips = [Slip("opening"), Slip(Evil), new("plain", Evil, new SlipAnswer.Fact(Evil), new(FigureKind.OwnLog, Evil)) { Cite = Evil }],
         Sources = [new(Evil, Evil, 1, Evil)],
-        Questions = [new(Evil, true, [new(Evil, Evil, true)], Evil, Evil, Evil)],
+        Questions = [new(Evil, Evil, Evil, [new(Evil, Evil, true)], Evil) { Variant = Evil }],
         Claims = new(1, 1, 1, [Evil]),
         UnofficialNote = Evil,
-        Cautions = [Evil],
     };
 
     private static ImmutableArray<PageRun> Runs =>
@@ -67,9 +66,11 @@ public sealed class HostileTextTests
     private static PageSlip Slip(string id) => new(id, Evil, new SlipAnswer.Verdict(Evil, SlipTone.No), new(FigureKind.Simulated, Evil))
     {
         Cite = Evil,
+        Where = Evil,
+        Figure = SampleDrawing.Chamber with { Caption = Evil },
         Reasons = [new(Evil, Evil, Evil, Evil)],
-        Lines = [new(Evil, -1) { Cite = Evil, Spaces = [Evil], Because = [new(Evil, -1) { Spaces = [Evil] }] }],
-        Readings = [new(Evil, Evil, true)],
+        Lines = [new(Evil, -1) { Cite = Evil, Because = [new(Evil, -1)] }],
+        Readings = [new(Evil, Evil, Evil)],
         NotModelled = [Evil],
         NotGiven = [Evil],
     };

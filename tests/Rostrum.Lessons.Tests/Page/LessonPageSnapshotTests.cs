@@ -46,9 +46,11 @@ public sealed class LessonPageSnapshotTests
             <p>A lamp scores <a class="said right" id="said-lamp" href="#slip-lamp">4</a>.</p>
             </div>
             <aside class="slips"><h3 class="slips-head">Checked here<span class="unseen">: Lamps</span></h3>
-            <div class="slip facts"><table><caption class="slip-title">Facts</caption><thead class="unseen"><tr><th scope="col">What</th><th scope="col">Value</th><th scope="col">Page</th></tr></thead><tbody>
-            <tr id="slip-lamp"><th scope="row"><a href="#said-lamp">lone lamp</a></th><td class="value">4</td><td class="cite">book 8</td></tr>
-            </tbody></table><p class="slip-foot">Stated.</p></div>
+            <div class="slip facts"><table><caption class="slip-title">As the source says</caption><thead class="unseen"><tr><th scope="col">What</th><th scope="col">Value</th></tr></thead>
+            <tbody><tr><th scope="rowgroup" colspan="2" class="cite">book 8</th></tr>
+            <tr id="slip-lamp"><th scope="row"><a href="#said-lamp">lone lamp</a></th><td class="value">4</td></tr>
+            </tbody>
+            </table></div>
             </aside>
             </section>
 

@@ -27,11 +27,6 @@ internal static partial class SamplePage
         Questions = SampleQuestions.All,
         Claims = new(Right: 29, Wrong: 0, Unsettled: 1, ["\u201cA run of five scores 15\u201d: page 8 does not say. The lesson says so too."]),
         UnofficialNote = "Unofficial. Rules in our own words; check the rulebook.",
-        Cautions =
-        [
-            "Sticks and lamps are small enough to swallow. Keep them away from children under three.",
-            "No flashing pictures are used in the video or on this page.",
-        ],
     };
 
     /// <summary>Words with values written as <c>[said](slip)</c>, <c>[said](slip wrong)</c> or <c>[said](slip open)</c>.</summary>

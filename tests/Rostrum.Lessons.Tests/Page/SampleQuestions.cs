@@ -9,18 +9,17 @@ internal static class SampleQuestions
     public static ImmutableArray<PageQuestion> All { get; } =
     [
         new(
-            "Commission 11: is it worth 7 or 6?",
-            IsConflict: true,
-            [new("the card", "7"), new("the list on page 12", "6", IsFollowed: true)],
-            "card 11, book 12",
-            "The list.",
-            "The publisher\u2019s note says that the card is misprinted."),
-        new(
-            "What does a run of five or six bowls score?",
-            IsConflict: false,
-            [new("as for four", "10"), new("the numbers grow on", "15, 21"), new("split into the best runs", "11, 13")],
-            "book 8",
+            "Worth of Commission 11",
+            "Two sources disagree.",
             "",
-            "Asked of the publisher; no answer yet."),
+            [new("The card:", "7.", false), new("Rulebook, page 12:", "6.", IsFollowed: true)],
+            "The publisher\u2019s note says that the list is right."),
+        new(
+            "Runs of five and six bowls",
+            "What does a run of five or six bowls score?",
+            "Rulebook, page 8",
+            [new("As for four.", "It scores 10.", false), new("Growing on.", "15 and 21.", false), new("Best split.", "11 and 13.", false)],
+            ""),
+        new("The Thrower", "What becomes of a ware that cannot stand?", "Rulebook, page 9", [], "") { Variant = "guild marks" },
     ];
 }

@@ -44,7 +44,7 @@ internal static class SampleSlips
         Tally("lamps", 4, Part("alone in tier 3", 4, "C3")),
         Tally("glaze", 4, Part("ash; iron is as large", 4, "A1", "A2", "A3", "B1")) with
         {
-            Readings = [new("a cracked ware breaks the group", "4", IsFollowed: true), new("a cracked ware still joins", "4")],
+            Readings = [new("a cracked ware breaks the group", "4", "What touches only through it is two groups."), new("a cracked ware still joins", "4")],
         },
         Tally("full", 3, Part("tier 1", 3, "A1", "B1", "C1", "D1", "E1")),
         Tally("commissions", 7, Part("Commission 12, shown", 9, "C1", "C2", "C3"), Part("Commission 6, not shown", -2)),
@@ -81,7 +81,7 @@ internal static class SampleSlips
     private static PageSlip Tally(string clause, long points, params SlipLine[] lines) =>
         new($"E1/{clause}", $"E1, {clause}", new SlipAnswer.Total(points), SlipBasis.Exact) { Cite = "book 8", Lines = [.. lines] };
 
-    private static SlipLine Part(string words, long points, params string[] spaces) => new(words, points) { Spaces = [.. spaces] };
+    private static SlipLine Part(string words, long points, params string[] spaces) => new(spaces.Length == 0 ? words : $"{string.Join(", ", spaces)}: {words}", points);
 
     private static SlipLine Line(string words, long points, string cite, params SlipLine[] because) =>
         new(words, points) { Cite = cite, Because = [.. because] };

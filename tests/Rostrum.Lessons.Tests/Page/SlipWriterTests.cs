@@ -14,9 +14,9 @@ public sealed class SlipWriterTests
             """
             E1, everything 35 points
             bowls book 8 | 5
-            A2 A3 a run of two: 3
-            C2 alone: 1
-            E1 alone: 1
+            A2, A3: a run of two: 3
+            C2: alone: 1
+            E1: alone: 1
             jugs book 8 | 4
             plates book 8 | 9
             lamps book 8 | 4
@@ -27,8 +27,8 @@ public sealed class SlipWriterTests
             Commission 6, not shown: −2
             shards book 8 | −2
             sticks book 8 | 1
-            together | 35
-            Exact. Back to the text: E1, everything
+            Together | 35
+            Worked out exactly. Back to the text: E1, everything
             """,
             Told("E1, everything"));
 
@@ -37,8 +37,8 @@ public sealed class SlipWriterTests
         Assert.Equal(
             """
             place copper jug on B2 not allowed
-            copper and ash Copper never stands beside ash. Here: ash stands at A2, beside B2. book 5
-            Exact. Back to the text: place copper jug on B2
+            copper and ash. Copper never stands beside ash. Here: ash stands at A2, beside B2. book 5
+            Worked out exactly. Back to the text: place copper jug on B2
             """,
             Told("place copper jug on B2", at: 1));
 
@@ -52,7 +52,7 @@ public sealed class SlipWriterTests
             split as you like | 11
             Not modelled: guild marks (book 9)
             Not given: which side of the chamber is used
-            Exact. book 8 Back to the text: a run of five bowls
+            Worked out exactly. book 8 Back to the text: a run of five bowls
             """,
             Told("a run of five bowls"));
 
@@ -61,7 +61,7 @@ public sealed class SlipWriterTests
         Assert.Equal(
             """
             half of all nights 42 points or less
-            gauge Games played by a program that takes the best gain of each turn. no page
+            gauge. Games played by a program that takes the best gain of each turn. no page
             Simulated: 100 greedy nights, seed 7; 95 % interval 40 to 44.
             """,
             Told("half of all nights"));
@@ -72,9 +72,9 @@ public sealed class SlipWriterTests
         XElement paper = Parsed.WithClass(Root, "facts").First();
 
         Assert.Equal(
-            ["fewest players|1|book 1", "most players|4|book 1"],
+            ["book 1", "fewest players|1", "most players|4"],
             paper.Element("table")!.Element("tbody")!.Elements("tr").Select(row => string.Join("|", row.Elements().Select(cell => cell.Value))));
-        Assert.Equal("Stated.", Parsed.WithClass(paper, "slip-foot").Single().Value);
+        Assert.Equal("As the source says", Parsed.WithClass(paper, "slip-title").Single().Value);
     }
 
     [Theory]

@@ -10,7 +10,7 @@ public sealed partial class DialectTests
     private static readonly string Page = TestFiles.Read("docs/language.md");
     private static readonly string Table = Page[Page.IndexOf("| section |", StringComparison.Ordinal)..Page.IndexOf("is understood and not used yet", StringComparison.Ordinal)];
 
-    public static TheoryData<string> Sections => [.. SheetDialect.EntryKeys.Keys.Where(k => k is not ("variants" or "open questions"))];
+    public static TheoryData<string> Sections => [.. SheetDialect.EntryKeys.Keys.Where(k => k != "variants")];
 
     [Theory]
     [MemberData(nameof(Sections))]

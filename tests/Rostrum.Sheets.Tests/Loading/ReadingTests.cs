@@ -55,6 +55,22 @@ public sealed class ReadingTests
     }
 
     [Theory]
+    [InlineData("score: {jugs: {points: 1, readings: {few: {says: Each scores one.}, many: {points: 5}}}}", "Each scores one.|")]
+    [InlineData("score: {jugs: {points: 1, cite: book 2, conflict: {book 2: at  once, card: never}}}", "at once|never")]
+    [InlineData("words: {worth: {conflict: {book 2: 1, card: 2}}}", "1|2")]
+    public void A_choice_keeps_what_each_alternative_says(string text, string says) =>
+        Assert.Equal(says, string.Join('|', Loaded.Of(Sources + text).Sheet.Choices.Single().Says));
+
+    [Fact]
+    public void A_question_may_say_whose_readings_it_asks_about()
+    {
+        const string Score = "score: {jugs: {points: 1, readings: {few: {}, many: {points: 5}}}}\n";
+
+        Assert.Equal("jugs", Loaded.Of(Score + "open questions: {how many: {says: How many?, about: jugs}}").Sheet.Questions.Single().About);
+        Assert.Equal(["ROS0201 2,53 jug"], Loaded.Of(Score + "open questions: {how many: {says: How many?, about: jug}}").Told);
+    }
+
+    [Theory]
     [InlineData("score: {jugs: {points: 1, conflict: {book 2: one, card: two, follow: bok 2}}}", "ROS0504", "bok 2")]
     [InlineData("score: {jugs: {points: 1, conflict: {book 12: one, card: two}}}", "ROS0502", "book 12")]
     [InlineData("score: {jugs: {points: 1, readings: one}}", "ROS0811", "one")]

@@ -56,10 +56,28 @@ internal static class ClosingSections
 
             string says = mapping is not null ? OutlineAsk.Prose(mapping, "says") ?? "" : ClauseParts.Words(entry.Value);
             string words = says.Length > 0 ? says : Prose.Fold(entry.Key.Text);
-            questions.Add(new OpenQuestion(Prose.Fold(entry.Key.Text), words, mapping is null ? null : ClauseParts.CiteOrWarn(context, mapping, entry.Key, entry.Key.Text), entry.Key.Span));
+            Citation? cite = mapping is null ? null : ClauseParts.CiteOrWarn(context, mapping, entry.Key, entry.Key.Text);
+            questions.Add(new OpenQuestion(Prose.Fold(entry.Key.Text), words, cite, About(context, mapping), entry.Key.Span));
         }
 
         return questions.ToImmutable();
+    }
+
+    private static string? About(LoadContext context, OutlineMapping? question)
+    {
+        if (question?.Find("about")?.Value is not OutlineScalar about)
+        {
+            return null;
+        }
+
+        string owner = Prose.Fold(about.Text);
+        string[] known = [.. context.Declared.Choices.Select(c => c.Owner)];
+        if (!known.Contains(owner))
+        {
+            context.Problems.Add(SheetProblems.UnknownWord(about.Span, owner, "something with readings or a conflict", known));
+        }
+
+        return owner;
     }
 
     public static (ImmutableArray<RatingStep> Steps, ImmutableArray<(string Variant, long Points)> Credit) Rating(LoadContext context, OutlineNode section)
