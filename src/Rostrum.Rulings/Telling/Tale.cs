@@ -7,6 +7,9 @@ namespace Rostrum.Rulings.Telling;
 /// <param name="Spaces">Names of spaces, each once; may be empty.</param>
 internal sealed record Tale(string Text, ImmutableArray<string> Spaces)
 {
+    /// <summary>True where the text is a word with the reason behind a colon; within another such text the colon becomes a <c>because</c>.</summary>
+    public bool IsOfWord { get; init; }
+
     /// <summary>A reason that points nowhere.</summary>
     public static Tale Of(string text) => new(text, []);
 
@@ -14,7 +17,7 @@ internal sealed record Tale(string Text, ImmutableArray<string> Spaces)
     public static Tale Join(IEnumerable<Tale> tales, string between)
     {
         Tale[] all = [.. tales.Aggregate(ImmutableArray<Tale>.Empty, (told, t) => told.Any(e => Says(e.Text, t.Text)) ? told : told.Add(t))];
-        return new Tale(string.Join(between, all.Select(t => t.Text)), [.. all.SelectMany(t => t.Spaces).Distinct()]);
+        return all is [var only] ? only : new Tale(string.Join(between, all.Select(t => t.Text)), [.. all.SelectMany(t => t.Spaces).Distinct()]);
     }
 
     // A reason that a longer one ends with, or goes on from, is said already.

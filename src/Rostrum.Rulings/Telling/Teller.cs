@@ -163,7 +163,9 @@ internal sealed partial class Teller(Evaluator evaluator, Naming naming)
 
         Kleene holds = Evaluator.AsTruth(evaluator.CallWord(word, [.. subjects])).Is;
         string verb = subjects[0] is Value.PlayerAt player && player.Seat == evaluator.Me ? "are" : "is";
-        return why with { Text = $"{naming.Of(subjects[0])} {verb} {(holds == Kleene.Yes ? "" : "not ")}{word.Name}: {why.Text}" };
+        int colon = why.IsOfWord ? why.Text.IndexOf(": ", StringComparison.Ordinal) : -1;
+        string reason = colon < 0 ? why.Text : $"{why.Text[..colon]}, because {why.Text[(colon + 2)..]}";
+        return why with { Text = $"{naming.Of(subjects[0])} {verb} {(holds == Kleene.Yes ? "" : "not ")}{word.Name}: {reason}", IsOfWord = true };
     }
 
     private Tale TellCell(Term.CardCell cell, Value[] frame)
