@@ -120,6 +120,7 @@ public static class BenchGame
           sticks: 4
           orders: [First order]
           shards: nothing
+        market: [iron bowl, ash jug, nothing]
         turn of: seat 1
         """;
 

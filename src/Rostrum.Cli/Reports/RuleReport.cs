@@ -11,6 +11,7 @@ namespace Rostrum.Cli.Reports;
 /// <param name="Because">Why, for <c>legal</c>, <c>yes</c> and <c>no</c>; null otherwise.</param>
 /// <param name="Spaces">The spaces that <paramref name="Because"/> points at.</param>
 /// <param name="Price">What a power costs that makes the action legal; null where none is needed.</param>
+/// <param name="Kept">The laws that bind the action and are kept; empty unless <c>legal</c>.</param>
 /// <param name="Breaches">Every law that is broken; empty unless <c>illegal</c>.</param>
 /// <param name="Readings">The verdict by each alternative of each open choice that matters.</param>
 /// <param name="NotModelled">What the sheet does not say and the ruling would need.</param>
@@ -25,6 +26,7 @@ internal sealed record RuleReport(
     string? Because,
     IReadOnlyList<string> Spaces,
     string? Price,
+    IReadOnlyList<KeptItem> Kept,
     IReadOnlyList<BreachItem> Breaches,
     IReadOnlyList<RulingReadingItem> Readings,
     IReadOnlyList<string> NotModelled,
@@ -34,10 +36,10 @@ internal sealed record RuleReport(
     /// <summary>A ruling as it is reported.</summary>
     public static RuleReport Of(string game, string position, string words, Ruling ruling)
     {
-        var none = new RuleReport(ReportJson.Format, game, position, words, ruling.Verdict, null, [], null, [], [], [], [], ruling.Assumed);
+        var none = new RuleReport(ReportJson.Format, game, position, words, ruling.Verdict, null, [], null, [], [], [], [], [], ruling.Assumed);
         return ruling switch
         {
-            Ruling.Legal legal => none with { Because = legal.Because, Price = legal.Price },
+            Ruling.Legal legal => none with { Because = legal.Because, Price = legal.Price, Kept = [.. legal.Kept.Select(l => new KeptItem(l.Clause, l.Says, l.CiteInWords))] },
             Ruling.Illegal illegal => none with { Breaches = [.. illegal.Breaches.Select(BreachItem.Of)] },
             Ruling.Yes yes => none with { Because = yes.Because, Spaces = yes.Spaces },
             Ruling.No no => none with { Because = no.Because, Spaces = no.Spaces },
@@ -51,6 +53,9 @@ internal sealed record RuleReport(
         };
     }
 }
+
+/// <summary>A law that is kept.</summary>
+internal sealed record KeptItem(string Clause, string Says, string Cite);
 
 /// <summary>A law that is broken.</summary>
 internal sealed record BreachItem(string Clause, string Says, string Cite, string Because, IReadOnlyList<string> Spaces)

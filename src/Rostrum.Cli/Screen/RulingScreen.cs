@@ -31,6 +31,11 @@ internal sealed class RulingScreen
         {
             case Ruling.Legal legal:
                 Because(legal.Because);
+                foreach (KeptLaw law in legal.Kept)
+                {
+                    _paper.Edges(law.Clause, law.CiteInWords, Indent);
+                }
+
                 Listed("The price", legal.Price is { } price ? [price] : []);
                 break;
             case Ruling.Illegal illegal:

@@ -23,6 +23,9 @@ public sealed record Position(
     ImmutableArray<ImmutableArray<ImmutableArray<Stack>>> Places,
     ImmutableArray<ImmutableArray<long?>> Marks)
 {
+    /// <summary>False where nobody said whose turn it is, and <see cref="Me"/> is a guess.</summary>
+    public bool IsTurnSaid { get; init; } = true;
+
     /// <summary>A position in which nothing is given.</summary>
     /// <param name="sheet">Gives the schema.</param>
     /// <param name="name">For messages.</param>

@@ -65,7 +65,7 @@ public static class PositionReader
         }
 
         draft.Grow(seats.WithOwners(draft.Seats));
-        return draft.Finish(name, seats.Me());
+        return draft.Finish(name, seats.Me()) with { IsTurnSaid = seats.IsTurnSaid(draft.Seats) };
     }
 
     private static void ReadSeat(PositionReading reading, OutlineEntry entry, PlacesReader places)

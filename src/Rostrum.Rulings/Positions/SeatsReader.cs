@@ -59,6 +59,10 @@ internal sealed class SeatsReader(PositionReading reading, OutlineMapping tree)
         return owner.Seat + 1;
     }
 
+    /// <summary>True where <see cref="Me"/> is no guess: it is said, or only the first seat is spoken of.</summary>
+    public bool IsTurnSaid(int seats) => seats == 1 || tree.Find("turn of") is not null
+        || tree.Entries.Select(e => reading.Seats.NumberOf(e.Key.Text)).OfType<int>().ToArray() is [1];
+
     /// <summary>The 0-based seat whose turn it is; seat 1 where nothing is said.</summary>
     public int Me()
     {

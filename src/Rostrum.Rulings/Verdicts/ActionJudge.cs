@@ -13,7 +13,11 @@ namespace Rostrum.Rulings.Verdicts;
 /// <param name="Why">Why nobody can say; no cause unless it is unsettled.</param>
 /// <param name="Because">Why it is legal; empty otherwise.</param>
 /// <param name="Price">What a power costs; null where none is needed.</param>
-internal sealed record Judgement(Kleene Is, ImmutableArray<Breach> Breaches, Blame Why, string Because, string? Price);
+internal sealed record Judgement(Kleene Is, ImmutableArray<Breach> Breaches, Blame Why, string Because, string? Price)
+{
+    /// <summary>The laws that are kept; empty unless it is legal.</summary>
+    public ImmutableArray<KeptLaw> Kept { get; init; } = [];
+}
 
 /// <summary>Judges an action under one setting of the readings: its choices, every law, the powers.</summary>
 internal sealed class ActionJudge(Proposal proposal, Setting setting, ISet<int> touched)
@@ -64,8 +68,7 @@ internal sealed class ActionJudge(Proposal proposal, Setting setting, ISet<int> 
             if (may.Is == Kleene.No)
             {
                 ActionFacts action = proposal.Action;
-                string be = chosen is Value.Many { Members.Length: > 1 } ? "are" : "is";
-            string because = $"{_laws.Naming.Of(chosen)} {be} not what may be chosen ({action.Choices[i].Words})";
+                string because = proposal.Impossible.GetValueOrDefault(i) ?? NotAmong(chosen, action.Choices[i].Words);
                 _breaches.Add(new Breach(action.Action.Name, Says(action), action.Cite, because, _laws.Naming.SpacesOf(chosen)));
             }
             else if (may.Is == Kleene.Unknown)
@@ -75,6 +78,14 @@ internal sealed class ActionJudge(Proposal proposal, Setting setting, ISet<int> 
 
             _why += may.Blame;
         }
+    }
+
+    private string NotAmong(Value chosen, string words)
+    {
+        Value[] named = chosen is Value.Many many ? [.. many.Members.Select(m => m.Value)] : [chosen];
+        return named.Length > named.Distinct().Count()
+            ? $"{_laws.Naming.Of(named.GroupBy(v => v).First(g => g.Count() > 1).Key)} is named twice"
+            : $"{_laws.Naming.Of(chosen)} {(named.Length > 1 ? "are" : "is")} not what may be chosen ({words})";
     }
 
     private void AskLaws()
@@ -110,8 +121,10 @@ internal sealed class ActionJudge(Proposal proposal, Setting setting, ISet<int> 
             2 => "both laws that bind it are kept",
             _ => $"all {Prose.Word(count)} laws that bind it are kept",
         };
-        return new Judgement(Kleene.Yes, [], Blame.None, because, null);
+        return new Judgement(Kleene.Yes, [], Blame.None, because, null) { Kept = Kept() };
     }
+
+    private ImmutableArray<KeptLaw> Kept() => [.. _laws.Laws.Except(_broken).Select(l => new KeptLaw(l.Name, Says(l), l.Cite))];
 
     private Judgement Illegal() => new(Kleene.No, _breaches.ToImmutable(), Blame.None, "", null);
 
@@ -147,7 +160,7 @@ internal sealed class ActionJudge(Proposal proposal, Setting setting, ISet<int> 
             {
                 string price = string.Join("; ", power.Price.Select(s => s.Sentence.TrimEnd('.')));
                 string lifted = Prose.And(_broken.Select(l => $"'{l.Name}'"));
-                return new Judgement(Kleene.Yes, [], Blame.None, $"because of {power.Name}, at the price: {(price.Length == 0 ? "nothing" : price)}; it lifts {lifted}", price);
+                return new Judgement(Kleene.Yes, [], Blame.None, $"because of {power.Name}, which lifts {lifted}", price.Length == 0 ? "nothing" : price) { Kept = Kept() };
             }
 
             if (ready.Is != Kleene.No)

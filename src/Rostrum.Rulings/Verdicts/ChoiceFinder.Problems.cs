@@ -18,7 +18,8 @@ internal sealed partial class ChoiceFinder
         }
         else if (IsThing(choice) && UnknownWord(words) is { } unknown)
         {
-            problems.Add(RulingProblems.NotAThing(unknown, NearSpelling.Find(unknown.Text, ThingWords()), KindsAt(choice).Select(Told)));
+            string? near = NearSpelling.Find(words.Text, ThingWords()) ?? (unknown.Text.Any(char.IsDigit) ? null : NearSpelling.Find(unknown.Text, ThingWords()));
+            problems.Add(RulingProblems.NotAThing(unknown, near, Told([.. KindsAt(choice)])));
         }
         else
         {
@@ -53,10 +54,12 @@ internal sealed partial class ChoiceFinder
     // The kinds that lie where the choice takes from; all where the sheet does not say.
     private IEnumerable<KindFacts> KindsAt(ActionChoice choice) => Sheet.Kinds.Where(k => Held(choice) is var held && (held.IsEmpty || held.Contains(k.Kind)));
 
-    // 'a ware is bowl, jug, plate or lamp; ash, iron or copper'
-    private static string Told(KindFacts kind)
+    // 'a ware is bowl, jug, plate or lamp; ash, iron or copper', 'there are foxes and hens'
+    private static IEnumerable<string> Told(KindFacts[] kinds)
     {
-        IEnumerable<string> values = kind.Attributes.Where(a => !a.HoldsPlayer).Select(a => Prose.Or(a.Values.Select(v => v.Name)));
-        return kind.Attributes.IsEmpty ? Prose.A(kind.Kind.Name) : $"{Prose.A(kind.Kind.Name)} is {string.Join("; ", values)}";
+        string[] plain = [.. kinds.Where(k => k.Attributes.IsEmpty).Select(k => k.Kind.Plural).Take(MostExamples)];
+        IEnumerable<string> looks = kinds.Where(k => !k.Attributes.IsEmpty).Take(MostExamples).Select(k =>
+            $"{Prose.A(k.Kind.Name)} is {string.Join("; ", k.Attributes.Where(a => !a.HoldsPlayer).Select(a => Prose.Or(a.Values.Select(v => v.Name))))}");
+        return plain.Length == 0 ? looks : [$"there are {Prose.And(plain)}", .. looks];
     }
 }

@@ -13,18 +13,42 @@ internal sealed partial class ChoiceFinder
 {
     private static bool IsThing(ActionChoice choice) => (choice.From.Sort.Element ?? choice.Sort).Kind is SortKind.Thing or SortKind.Any;
 
-    private Value? Thing(ActionChoice choice, string words, Value.Many domain, List<Value> taken)
+    private Value? Thing(ActionChoice choice, SourceSpan span, Value.Many domain, List<Value> taken)
     {
+        (string words, string? on) = Placed(Prose.Fold(span.Text));
         if (!IsThing(choice) || LookOf(words) is not { } look || (look.Kind is null && look.Card is null))
         {
             return null;
         }
 
         var evaluator = new Evaluator(_position, _position.Me, Setting.First, new SortedSet<int>());
-        Value? there = domain.Members.Where(m => m.IsCertain).Select(m => m.Value).FirstOrDefault(v => !taken.Contains(v) && evaluator.HasLook(v, look).Is == Kleene.Yes);
-        Value? perhaps = domain.Members.Select(m => m.Value).FirstOrDefault(v => v is Value.ThingAt { Index: >= 0, Spot.Kind: SpotKind.Slot } && !taken.Contains(v) && evaluator.HasLook(v, look).Is == Kleene.Unknown);
-        return there ?? (perhaps is Value.ThingAt at ? TakenFor(at, look) : AtHand(choice, look, domain, taken.Count));
+        Value[] all = [.. domain.Members.Select(m => m.Value).Where(v => !taken.Contains(v) && (on is null || _naming.SpacesOf(v) is [var space] && Same(space, on)))];
+        Value[] there = [.. all.Where(v => domain.Members.Any(m => m.IsCertain && m.Value == v) && evaluator.HasLook(v, look).Is == Kleene.Yes)];
+        string[] kinds = [.. there.Select(Told).Distinct()];
+        if (kinds.Length > 1)
+        {
+            problems.Add(RulingProblems.SeveralFit(span, kinds.Take(MostExamples)));
+            return null;
+        }
+
+        Value? perhaps = all.FirstOrDefault(v => v is Value.ThingAt { Index: >= 0, Spot.Kind: SpotKind.Slot } && evaluator.HasLook(v, look).Is == Kleene.Unknown);
+        return there.Length > 0 ? there[0] : on is not null ? null : perhaps is Value.ThingAt at ? TakenFor(at, look) : AtHand(choice, look, domain, taken.Count);
     }
+
+    // 'the ash bowl on A2' names a thing by its space.
+    private static (string Words, string? On) Placed(string named)
+    {
+        string words = named.StartsWith("the ", StringComparison.OrdinalIgnoreCase) ? named[4..] : named;
+        return words.LastIndexOf(" on ", StringComparison.OrdinalIgnoreCase) is var at and > 0 ? (words[..at], words[(at + 4)..]) : (words, null);
+    }
+
+    // Things of one look in one heap are one and the same to a player; on a board each lies for itself.
+    private string Told(Value value) => value switch
+    {
+        Value.ThingAt { Spot.Kind: SpotKind.Space } => _naming.Of(value),
+        Value.ThingAt { Thing.Card: null } thing => Prose.A(_naming.Look(thing.Thing)),
+        _ => _naming.Of(value),
+    };
 
     // One of the things there may be the one that is meant: it is taken to be so, rather than laying another beside it.
     private Value TakenFor(Value.ThingAt at, Look look)
@@ -55,18 +79,52 @@ internal sealed partial class ChoiceFinder
     {
         Thing thing = look.Card is { } card ? Things.Card(Sheet, card) : Things.Fresh(Sheet, look.Kind!, look.Values, _position.Me);
         Spot spot = Source(choice.From, isCard: look.Card is not null, isOpen: domain.More != 0 || domain.Members.Any(m => !m.IsCertain));
-        bool mayLie = Held(choice) is var held && (held.IsEmpty || held.Contains(look.Card?.Kind ?? look.Kind!));
-        if (!mayLie)
+        string? reason = WhyNot(choice, look, spot);
+        if (reason is not null)
         {
-            _impossible.Add(match.Action.Choices.IndexOf(choice));
+            _impossible.Add(match.Action.Choices.IndexOf(choice), reason);
         }
 
+        bool mayLie = reason is null;
         if (mayLie && spot.Kind == SpotKind.Outside)
         {
             return FromOutside(choice, look, new Value.ThingAt(thing, spot, taken));
         }
 
         return mayLie && spot.Kind == SpotKind.Slot ? Lay(spot, spot.In(_position).Things.Length, thing, look) : new Value.ThingAt(thing, Spot.Nowhere, 0);
+    }
+
+    // A kind that the place never holds, or a card of which every copy lies elsewhere.
+    private string? WhyNot(ActionChoice choice, Look look, Spot spot)
+    {
+        Kind kind = look.Card?.Kind ?? look.Kind!;
+        if (Held(choice) is { IsEmpty: false } held && !held.Contains(kind))
+        {
+            string place = _naming.Of(new Value.PlaceAt(Holder(choice.From)!.Place, _position.Me));
+            return $"{Prose.A(kind.Name)} never lies in {place}";
+        }
+
+        if (look.Card is not { } card)
+        {
+            return null;
+        }
+
+        Spot[] lying = [.. SpotsOf(card)];
+        return lying.Length >= Sheet.Cards(card.Kind).Rows[card.Index].Count && lying.Length > 0 && lying.All(s => s != spot)
+            ? $"{card.Name} lies in {_naming.Of(lying[0].Kind == SpotKind.Slot ? new Value.PlaceAt(Sheet.Places[lying[0].Place].Place, lying[0].Seat) : new Value.SpaceAt(lying[0].Place, lying[0].Seat, lying[0].Part))}"
+            : null;
+    }
+
+    private IEnumerable<Spot> SpotsOf(Card card)
+    {
+        IEnumerable<Spot> Among(SpotKind kind, ImmutableArray<ImmutableArray<ImmutableArray<Stack>>> all) =>
+            from place in Enumerable.Range(0, all.Length)
+            from seat in Enumerable.Range(0, all[place].Length)
+            from part in Enumerable.Range(0, all[place][seat].Length)
+            from thing in all[place][seat][part].Things.Where(t => ReferenceEquals(t.Card, card))
+            select new Spot(kind, place, seat, part);
+
+        return Among(SpotKind.Space, _before.Boards).Concat(Among(SpotKind.Slot, _before.Places));
     }
 
     // A position never says what lies in the supply: it is what no other place holds. So a piece is there for certain only where all else is given.

@@ -15,7 +15,7 @@ internal sealed partial class ChoiceFinder(PhraseMatch match, Position position,
     private readonly Naming _naming = new(position.Sheet, position.Me);
     private readonly List<Value?> _chosen = [];
     private readonly List<string> _assumed = [];
-    private readonly HashSet<int> _impossible = [];
+    private readonly Dictionary<int, string> _impossible = [];
     private readonly HashSet<int> _granted = [];
     private readonly Position _before = position;
     private Position _position = position;
@@ -41,7 +41,7 @@ internal sealed partial class ChoiceFinder(PhraseMatch match, Position position,
             _chosen.Add(value);
         }
 
-        return new Proposal(match.Action, _position, [.. _chosen], [.. _assumed]) { Impossible = [.. _impossible], Granted = [.. _granted] };
+        return new Proposal(match.Action, _position, [.. _chosen], [.. _assumed]) { Impossible = _impossible.ToImmutableDictionary(), Granted = [.. _granted] };
     }
 
     private Value? Choose(ActionChoice choice, SourceSpan words)
@@ -112,10 +112,11 @@ internal sealed partial class ChoiceFinder(PhraseMatch match, Position position,
     private Value? One(ActionChoice choice, SourceSpan span, Value.Many domain, List<Value> taken)
     {
         string words = Prose.Fold(span.Text);
+        int before = problems.Count;
         Value? named = domain.Members.Select(m => m.Value).FirstOrDefault(v => Names(v).Any(n => Same(n, words)))
             ?? OfSort(choice.From.Sort.Element ?? choice.Sort, words, domain)
-            ?? Thing(choice, words, domain, taken);
-        if (named is null)
+            ?? Thing(choice, span, domain, taken);
+        if (named is null && problems.Count == before)
         {
             ReportUnknown(choice, span, domain);
         }

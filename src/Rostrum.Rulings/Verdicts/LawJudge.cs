@@ -32,7 +32,7 @@ internal sealed class LawJudge(Proposal proposal, Setting setting, ISet<int> tou
     /// <summary>Whether what was chosen is among what may be chosen.</summary>
     public Value.Truth MayChoose(Position position, int choice)
     {
-        if (proposal.Impossible.Contains(choice))
+        if (proposal.Impossible.ContainsKey(choice))
         {
             return Value.No;
         }

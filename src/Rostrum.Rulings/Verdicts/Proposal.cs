@@ -12,8 +12,8 @@ namespace Rostrum.Rulings.Verdicts;
 /// <param name="Assumed">What was taken for granted, in words.</param>
 internal sealed record Proposal(ActionFacts Action, Position Position, ImmutableArray<Value?> Chosen, ImmutableArray<string> Assumed)
 {
-    /// <summary>The choices, by index, that were given a thing which can never lie where the action takes it from.</summary>
-    public ImmutableHashSet<int> Impossible { get; init; } = [];
+    /// <summary>The choices, by index, that were given a thing which cannot lie where the action takes it from, each with the reason.</summary>
+    public ImmutableDictionary<int, string> Impossible { get; init; } = ImmutableDictionary<int, string>.Empty;
 
     /// <summary>The choices, by index, whose thing is taken to lie in the supply or the box, of which no position says what they hold.</summary>
     public ImmutableHashSet<int> Granted { get; init; } = [];

@@ -23,6 +23,9 @@ public abstract record Ruling
     /// <param name="Price">What a power costs; null where none is needed.</param>
     public sealed record Legal(string Because, string? Price) : Ruling
     {
+        /// <summary>The laws that bind the action and are kept, in the order of the sheet; empty where none binds it.</summary>
+        public ImmutableArray<KeptLaw> Kept { get; init; } = [];
+
         /// <inheritdoc />
         public override string Verdict => "legal";
     }
@@ -99,6 +102,16 @@ public sealed record RulingAnswer(Ruling? Ruling, ImmutableArray<Diagnostic> Pro
 /// <param name="Because">What breaks it, as a sentence.</param>
 /// <param name="Spaces">The names of the spaces that the reason points at; may be empty.</param>
 public sealed record Breach(string Clause, string Says, Citation? Cite, string Because, ImmutableArray<string> Spaces)
+{
+    /// <summary>The citation in words; <c>no page</c> where there is none.</summary>
+    public string CiteInWords => Citation.Tell(Cite);
+}
+
+/// <summary>A law that an action keeps.</summary>
+/// <param name="Clause">Its name.</param>
+/// <param name="Says">The author's sentence, else the law's formula.</param>
+/// <param name="Cite">Where the rules say so; null where the sheet names no page.</param>
+public sealed record KeptLaw(string Clause, string Says, Citation? Cite)
 {
     /// <summary>The citation in words; <c>no page</c> where there is none.</summary>
     public string CiteInWords => Citation.Tell(Cite);

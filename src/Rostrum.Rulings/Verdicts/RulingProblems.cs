@@ -9,6 +9,12 @@ internal static class RulingProblems
     public static Diagnostic NothingAsked(SourceSpan at) => new(
         "ROS0240", Severity.Error, at, "There is no question here.", "Give an action, such as its phrase in the sheet says, or a truth.");
 
+    public static Diagnostic AsAQuestion(SourceSpan at) => new(
+        "ROS0240", Severity.Error, at, "A truth is told as a statement, not asked as a question.", "Write 'C1 is empty' for 'is C1 empty?'.");
+
+    public static Diagnostic SeveralFit(SourceSpan at, IEnumerable<string> fitting) => new(
+        "ROS0244", Severity.Error, at, $"'{at.Text}' can mean {Prose.Or(fitting)}.", "Say which one is meant.");
+
     public static Diagnostic NoSuchAction(SourceSpan at, string written, ActionPhrase nearest) => new(
         "ROS0241", Severity.Error, at, $"No action reads '{written}'.", $"Write it as the sheet does: '{nearest.InWords}'.");
 
@@ -20,7 +26,7 @@ internal static class RulingProblems
 
     public static Diagnostic NotAThing(SourceSpan at, string? nearest, IEnumerable<string> kinds) => new(
         "ROS0242", Severity.Error, at, $"'{at.Text}' is no word for a piece or a card of this game.",
-        nearest is not null ? $"Did you mean '{nearest}'?" : $"{Prose.Sentence(string.Join(". ", kinds))}.");
+        nearest is not null ? $"Did you mean '{nearest}'?" : $"{string.Join(". ", kinds.Select(Prose.Sentence))}.");
 
     public static Diagnostic NotASpace(SourceSpan at, string choice, string noun, string nouns, string? nearest, IReadOnlyList<string> names) => new(
         "ROS0242", Severity.Error, at, $"There is no {noun} '{at.Text}' for '{choice}'.",

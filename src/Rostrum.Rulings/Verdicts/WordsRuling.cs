@@ -14,11 +14,14 @@ internal static class WordsRuling
     /// <summary>The ruling, or what is wrong with the words.</summary>
     public static RulingAnswer On(Position position, string words)
     {
-        SourceSpan at = new SourceText("question", words).Whole;
+        SourceSpan whole = new SourceText("question", words).Whole;
+        SourceSpan at = whole.Part(0, words.TrimEnd(' ', '?', '.').Length);
         var problems = new DiagnosticBag();
         Ruling? ruling = Prose.WordsOf(words).Length == 0 ? Nothing(at, problems) : Understand(position, words, at, problems);
-        return new RulingAnswer(ruling, problems.InOrder());
+        return new RulingAnswer(ruling is null || position.IsTurnSaid ? ruling : ruling with { Assumed = [TurnTaken(position), .. ruling.Assumed] }, problems.InOrder());
     }
+
+    private static string TurnTaken(Position position) => $"it is the turn of {new Naming(position.Sheet, position.Me).Seat(position.Me)}";
 
     private static Ruling? Nothing(SourceSpan at, DiagnosticBag problems)
     {
@@ -41,6 +44,12 @@ internal static class WordsRuling
         if (OutsideFormula.Bind(position.Sheet, FormulaText.Of(at), Sort.Truth, formulaProblems) is var (term, size))
         {
             return OnTruth(position, term, size);
+        }
+
+        if (Prose.WordsOf(words)[0] is "Is" or "is" or "Are" or "are")
+        {
+            problems.Add(RulingProblems.AsAQuestion(at));
+            return null;
         }
 
         problems.AddRange(actionProblems.Count > 0 ? actionProblems.InOrder() : Misspelt(position.Sheet, words, at) is { } misspelt ? [misspelt] : formulaProblems.InOrder());
@@ -67,7 +76,7 @@ internal static class WordsRuling
         Readings<Judgement> readings = Readings<Judgement>.Of(proposal.Position.Sheet, (setting, touched) => new ActionJudge(proposal, setting, touched).Judge());
         Judgement first = readings.All[0].Answer;
         Ruling ruling = readings.All.All(r => r.Answer.Is == first.Is) && first.Is != Kleene.Unknown
-            ? first.Is == Kleene.Yes ? new Ruling.Legal(first.Because, first.Price) : new Ruling.Illegal(first.Breaches)
+            ? first.Is == Kleene.Yes ? new Ruling.Legal(first.Because, first.Price) { Kept = first.Kept } : new Ruling.Illegal(first.Breaches)
             : Unsettled(readings, j => j.Is, j => j.Why, naming, isAction: true);
         return ruling with { Assumed = proposal.Assumed };
     }

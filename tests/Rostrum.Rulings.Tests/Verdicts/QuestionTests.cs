@@ -24,6 +24,7 @@ public sealed class QuestionTests
         actions:
           plant: {phrase: plant (what) on (spot), choose: {what: a tree in my cart, spot: a space in field}, do: move what to spot}
           store: {phrase: store (what), choose: {what: a basket in my shed}, do: move what to supply}
+          fell: {phrase: fell (what), choose: {what: one of trees in field}, do: move what to my cart}
           shake: {do: [shuffle my cart]}
           sow: {phrase: sow (what) on (spot), choose: {what: an apple tree in supply, spot: a space in field}, do: move what to spot}
           give: {phrase: give (gift), choose: {gift: 2 trees in supply}, do: move gift to my cart}
@@ -92,6 +93,46 @@ public sealed class QuestionTests
         Assert.Equal(at, problem.At.Text);
         Assert.Contains(hint, problem.Hint, StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData("seat 1: {cart: [apple tree, pear tree]}", "plant tree on A1", "'tree' can mean an apple tree or a pear tree.")]
+    [InlineData("field: {A1: apple tree, B1: apple tree}", "fell apple tree", "'apple tree' can mean the apple tree on A1 or the apple tree on B1.")]
+    public void Words_that_fit_several_things_are_not_guessed(string position, string words, string message) =>
+        Assert.Equal(message, Assert.Single(On(position, words).Problems).Message);
+
+    [Theory]
+    [InlineData("seat 1: {cart: [apple tree, apple tree]}\nfield: {B1: basket}", "plant tree on A1")]
+    [InlineData("field: {A1: apple tree, B1: apple tree}", "fell apple tree on B1")]
+    [InlineData("field: {A1: apple tree}", "fell the tree on A1.")]
+    public void A_thing_is_told_by_its_look_or_its_space(string position, string words) => Assert.Equal("legal", On(position, words).Ruling!.Verdict);
+
+    [Fact]
+    public void A_card_that_lies_elsewhere_is_not_assumed()
+    {
+        Ruling.Illegal illegal = Assert.IsType<Ruling.Illegal>(Ruling.On(Game.Kiln("E1"), "accept Commission 12").Ruling);
+
+        Assert.Equal("Commission 12 lies in your accepted", illegal.Breaches[0].Because);
+        Assert.Empty(illegal.Assumed);
+    }
+
+    [Fact]
+    public void Whose_turn_is_guessed_is_told() =>
+        Assert.Equal(["it is the turn of seat 1"], Ruling.On(Game.Position(Sheet, "seat 1: {cart: []}\nseat 2: {cart: []}\n"), "count(my cart) is 0").Ruling!.Assumed);
+
+    [Fact]
+    public void A_legal_action_names_the_laws_that_it_keeps()
+    {
+        Ruling.Legal legal = Assert.IsType<Ruling.Legal>(Ruling.On(Game.Kiln("copper-ash"), "place copper jug on B2").Ruling);
+
+        Assert.Equal(["lowest free shelf, Rulebook, page 5", "nothing on a lamp, Rulebook, page 5", "jugs, Rulebook, page 5", "copper and ash, Rulebook, page 5"], legal.Kept.Select(l => $"{l.Clause}, {l.CiteInWords}"));
+    }
+
+    [Fact]
+    public void A_space_named_twice_is_told() =>
+        Assert.Equal("C1 is named twice", Assert.IsType<Ruling.Illegal>(Ruling.On(Game.Kiln("E1"), "burn to swap C1 and C1").Ruling).Breaches[0].Because);
+
+    [Fact]
+    public void A_question_is_turned_into_a_statement() => Assert.Contains("Write 'C1 is empty'", Assert.Single(On("", "Is C1 empty?").Problems).Hint, StringComparison.Ordinal);
 
     [Fact]
     public void A_line_without_its_board_is_told_the_board()
