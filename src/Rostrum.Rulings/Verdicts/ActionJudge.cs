@@ -65,7 +65,7 @@ internal sealed class ActionJudge(Proposal proposal, Setting setting, ISet<int> 
             {
                 ActionFacts action = proposal.Action;
                 string be = chosen is Value.Many { Members.Length: > 1 } ? "are" : "is";
-            string because = $"{_laws.Naming.Of(chosen)} {be} not what may be chosen ({action.Choices[i].Words})";
+                string because = $"{_laws.Naming.Of(chosen)} {be} not what may be chosen ({action.Choices[i].Words})";
                 _breaches.Add(new Breach(action.Action.Name, Says(action), action.Cite, because, _laws.Naming.SpacesOf(chosen)));
             }
             else if (may.Is == Kleene.Unknown)

@@ -23,6 +23,7 @@ public sealed class QuestionTests
           shed: {heap of: basket, of: each player}
         actions:
           plant: {phrase: plant (what) on (spot), choose: {what: a tree in my cart, spot: a space in field}, do: move what to spot}
+          fence: {phrase: fence (v) by (w) by (k) by (y) by (z) now, choose: {v: a space in field, w: a space in field, k: a space in field, y: a space in field, z: a space in field}, do: nothing}
           store: {phrase: store (what), choose: {what: a basket in my shed}, do: move what to supply}
           shake: {do: [shuffle my cart]}
           sow: {phrase: sow (what) on (spot), choose: {what: an apple tree in supply, spot: a space in field}, do: move what to spot}
@@ -92,6 +93,13 @@ public sealed class QuestionTests
         Assert.Equal(at, problem.At.Text);
         Assert.Contains(hint, problem.Hint, StringComparison.Ordinal);
     }
+
+    // In how many ways a question could be read grows with a power of its length.
+    [Theory]
+    [InlineData("fence A1{0} now")]
+    [InlineData("fence A1{0} soon")]
+    public void A_long_question_is_answered_at_once(string words) =>
+        Assert.NotEmpty(On("", string.Format(null, words, string.Concat(Enumerable.Repeat(" by", 2000)))).Problems);
 
     [Fact]
     public void A_line_without_its_board_is_told_the_board()
