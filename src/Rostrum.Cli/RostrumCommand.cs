@@ -45,7 +45,7 @@ public static class RostrumCommand
         catch (Exception fault)
 #pragma warning restore CA1031
         {
-            return OurFault.Tell(talk, fault, args.Contains("--trace") || Environment.GetEnvironmentVariable(TraceVariable) is { Length: > 0 });
+            return OurFault.Tell(talk, fault is AggregateException { InnerExceptions: [var only] } ? only : fault, args.Contains("--trace") || Environment.GetEnvironmentVariable(TraceVariable) is { Length: > 0 });
         }
     }
 

@@ -15,11 +15,7 @@ namespace Rostrum.Lessons;
 /// <param name="Unchecked">The numbers that are said without a check, in the order of the file.</param>
 /// <param name="Problems">What is wrong, by place.</param>
 public sealed record LessonReport(
-    Lesson Lesson, ImmutableArray<CheckedClaim> Claims, ImmutableArray<CheckedShot> Shots, ImmutableArray<UncheckedNumber> Unchecked, ImmutableArray<Diagnostic> Problems)
-{
-    /// <summary>The statement at a place, with its answer.</summary>
-    public CheckedClaim Find(LessonRun.Claim claim) => Claims.First(c => ReferenceEquals(c.Claim, claim));
-}
+    Lesson Lesson, ImmutableArray<CheckedClaim> Claims, ImmutableArray<CheckedShot> Shots, ImmutableArray<UncheckedNumber> Unchecked, ImmutableArray<Diagnostic> Problems);
 
 /// <summary>Checks a lesson before it is filmed: its numbers, its rulings, its shots.</summary>
 public static class LessonCheck

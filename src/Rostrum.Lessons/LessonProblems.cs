@@ -55,6 +55,10 @@ internal static class LessonProblems
         said.Count == 1 ? $"{said[0]} is said without a check." : $"{said.Count} numbers are said without a check: {Some(said)}.",
         $"Write '{write ?? $"[{first}](fact:NAME)"}', or '[{first}](unchecked)' where no check is wanted.");
 
+    public static Diagnostic TooDeep(SourceSpan at) => new(
+        "ROS0610", Severity.Error, at, "Quotes or lists of this lesson lie more than a hundred deep in each other, so it cannot be read.",
+        "Take '>' or '-' away where a line begins with many of them.");
+
     private static string Some(IReadOnlyList<string> said) =>
         said.Count <= MostNamed ? Prose.And(said) : $"{string.Join(", ", said.Take(MostNamed))} and {said.Count - MostNamed} more";
 }

@@ -24,6 +24,15 @@ public class CheckTests
         """;
 
     [Fact]
+    public void Of_very_many_variants_a_hundred_are_checked_one_by_one_and_the_rest_is_told()
+    {
+        string variants = string.Concat(Enumerable.Range(1, 103).Select(i => $"  night {i}: {{facts: {{guests: {{is: {i}}}}}}}\n"));
+        using var game = new TempGame(("sheet.yaml", $"{TempGame.ScoringOnly}\nvariants:\n{variants}"));
+
+        Assert.Contains("3 variants were not checked", Told.By("check", game.Folder).Talk);
+    }
+
+    [Fact]
     public void Summary_of_the_demo_game_counts_what_was_looked_at()
     {
         Told told = Told.By("check", TempGame.KilnNight);

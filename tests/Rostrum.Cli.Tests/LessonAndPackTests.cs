@@ -212,6 +212,14 @@ public class LessonAndPackTests
         Assert.Contains("has no board", told.Talk);
     }
 
+    [Fact]
+    public void A_number_far_to_the_right_stands_apart_from_its_place()
+    {
+        using var game = new TempGame(("sheet.yaml", TempGame.ScoringOnly), ("lesson.md", $"## A\n{new string('\n', 998)}{string.Concat(Enumerable.Repeat("long ", 2000))}seven\n"));
+
+        Assert.Contains("  1000,10001 seven", Told.By("lesson", game.Folder).Output, StringComparison.Ordinal);
+    }
+
     private static int Number(JsonElement item, string key) => item.GetProperty(key).GetInt32();
 
     private static int SecondsOfFirstTopic(params string[] pace) =>

@@ -41,7 +41,7 @@ public class RuleTests
 
         JsonElement breach = Assert.Single(report.GetProperty("breaches").EnumerateArray());
         Assert.Equal(
-            ["format", "game", "position", "words", "verdict", "because", "spaces", "price", "breaches", "readings", "notModelled", "notGiven", "assumed"],
+            ["format", "game", "position", "words", "verdict", "because", "spaces", "price", "kept", "breaches", "readings", "notModelled", "notGiven", "assumed"],
             report.EnumerateObject().Select(p => p.Name));
         Assert.Equal(["clause", "says", "cite", "because", "spaces"], breach.EnumerateObject().Select(p => p.Name));
         Assert.Equal("illegal", report.GetProperty("verdict").GetString());

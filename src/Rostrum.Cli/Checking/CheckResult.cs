@@ -12,6 +12,9 @@ namespace Rostrum.Cli.Checking;
 /// <param name="IsSheetSound">False where the sheet has errors, so that positions wait.</param>
 internal sealed record CheckResult(string Game, ImmutableArray<Diagnostic> Problems, int Positions, int Expectations, int ExpectationsHeld, bool IsSheetSound)
 {
+    /// <summary>How many variants were not checked one by one, because there are so many; usually 0.</summary>
+    public int VariantsLeft { get; init; }
+
     /// <summary>How many errors there are, those included that no list keeps.</summary>
     public int Errors => Problems.Where(p => p.Severity == Severity.Error).Sum(p => 1 + p.Further);
 
@@ -28,7 +31,8 @@ internal sealed record CheckResult(string Game, ImmutableArray<Diagnostic> Probl
                 : $"{ExpectationsHeld} of {Prose.Count(Expectations, "expectation holds", "expectations hold")}";
             string positions = Prose.Count(Positions, "position", "positions");
             string table = IsSheetSound ? $"{positions}, {held}" : $"{positions} {(Positions == 1 ? "waits" : "wait")} until the sheet has no errors";
-            return $"{Game}: {table}; {Prose.Count(Errors, "error", "errors")}, {Prose.Count(Warnings, "warning", "warnings")}";
+            string left = VariantsLeft == 0 ? "" : $"; {Prose.Count(VariantsLeft, "variant was", "variants were")} not checked: name them with --variant";
+            return $"{Game}: {table}; {Prose.Count(Errors, "error", "errors")}, {Prose.Count(Warnings, "warning", "warnings")}{left}";
         }
     }
 }

@@ -4,6 +4,7 @@ using Rostrum.Pictures.Positions;
 using Rostrum.Rulings.Games;
 using Rostrum.Rulings.Positions;
 using Rostrum.Sheets.Loading;
+using Rostrum.Sheets.Model;
 using Rostrum.Text;
 
 namespace Rostrum.Cli.Checking;
@@ -13,6 +14,9 @@ namespace Rostrum.Cli.Checking;
 /// <param name="stop">Asked between two files.</param>
 internal sealed class GameCheck(Game game, CancellationToken stop)
 {
+    // Each takes a reading of the whole sheet, which holds all of them.
+    private const int MostVariants = 100;
+
     private readonly ProblemList _problems = new();
     private int _expectations;
     private int _held;
@@ -25,7 +29,8 @@ internal sealed class GameCheck(Game game, CancellationToken stop)
     {
         SheetReading basis = game.Sheet();
         _problems.Add(AllOf(basis));
-        IEnumerable<ImmutableArray<string>> sets = (basis.Sheet?.Variants ?? []).Select(v => ImmutableArray.Create(v.Name)).Append(variants);
+        ImmutableArray<VariantFacts> offered = basis.Sheet?.Variants ?? [];
+        IEnumerable<ImmutableArray<string>> sets = offered.Take(MostVariants).Select(v => ImmutableArray.Create(v.Name)).Append(variants);
         foreach ((ImmutableArray<string> set, Diagnostic[] problems) in sets.Where(s => !s.IsEmpty).AsParallel().AsOrdered().WithCancellation(stop)
             .Select(s => (s, AllOf(game.Sheet(s)).ToArray())))
         {
@@ -36,7 +41,7 @@ internal sealed class GameCheck(Game game, CancellationToken stop)
 
         _problems.Add(basis.IsSound && LessonCheck.Of(game) is { } lesson ? lesson.Problems : []);
         _problems.Add(idiomProblems);
-        return new CheckResult(basis.Sheet?.Game ?? game.Folder.Name, _problems.All, game.PositionNames.Length, _expectations, _held, basis.IsSound);
+        return new CheckResult(basis.Sheet?.Game ?? game.Folder.Name, _problems.All, game.PositionNames.Length, _expectations, _held, basis.IsSound) { VariantsLeft = Math.Max(0, offered.Length - MostVariants) };
     }
 
     // Reading shares the game's sheets and goes one by one; what positions expect is asked on every core, and told in their order.

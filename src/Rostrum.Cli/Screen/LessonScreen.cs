@@ -55,7 +55,7 @@ internal static class LessonScreen
         paper.Wrapped($"Said without a check. Write what is proposed, another check, or '[{Prose.Clip(numbers[0].Said)}](unchecked)' where none is wanted.", 0);
         foreach (UncheckedItem number in numbers.Take(ProblemScreen.Most))
         {
-            paper.Pair($"{number.Line},{number.Column}".PadRight(8) + Prose.Clip(number.Said, SaidWidth - 10), number.Write ?? "", SaidWidth);
+            paper.Pair($"{number.Line},{number.Column} ".PadRight(8) + Prose.Clip(number.Said, SaidWidth - 10), number.Write ?? "", SaidWidth);
         }
 
         if (numbers.Count > ProblemScreen.Most)

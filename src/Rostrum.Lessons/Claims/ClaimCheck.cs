@@ -84,7 +84,12 @@ public sealed class ClaimCheck(Game game)
         }
 
         Position position = opened.Position!;
-        int seat = target.Seat is { } number ? Math.Clamp(number - 1, 0, position.Seats - 1) : position.Me;
+        if (target.Seat < 1 || target.Seat > position.Seats)
+        {
+            return Unasked(claim, LessonProblems.Unknown(claim.TargetAt, "seat", $"{target.Seat}", Enumerable.Range(1, position.Seats).Select(s => $"{s}")));
+        }
+
+        int seat = target.Seat - 1 ?? position.Me;
         Tally tally = TallyOf(position, seat);
         TallyLine? line = tally.Lines.FirstOrDefault(l => l.Clause == target.Clause);
         if (line is null && target.Clause != Expectation.Total)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Rostrum.Text;
 
 namespace Rostrum.Lessons.Claims;
@@ -68,7 +69,7 @@ public abstract record ClaimTarget
         string? reading = condition < 0 ? null : clause[(condition + 4)..].Trim();
         string name = condition < 0 ? clause : clause[..condition].Trim();
         int seat = position.LastIndexOf(" seat ", StringComparison.Ordinal);
-        return seat > 0 && int.TryParse(position[(seat + 6)..], out int number)
+        return seat > 0 && int.TryParse(position[(seat + 6)..], NumberStyles.None, CultureInfo.InvariantCulture, out int number)
             ? new Tally(position[..seat], name, number, reading)
             : new Tally(position, name, null, reading);
     }

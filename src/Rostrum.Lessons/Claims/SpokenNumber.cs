@@ -13,16 +13,24 @@ public static class SpokenNumber
 
     private static readonly string[] Tens = ["", "", "twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"];
 
+    // 'nine hundred and ninety nine thousand nine hundred and ninety nine' has eleven; a stranger's lesson may say 'hundred' without end.
+    private const int MostWords = 12;
+
     /// <summary>The number that the words say; null where they say none.</summary>
     public static long? Read(string words)
     {
         ArgumentNullException.ThrowIfNull(words);
         string said = words.Trim().TrimEnd('.', ',', ';', '!', '?').ToLowerInvariant();
-        if (said.StartsWith("minus ", StringComparison.Ordinal) || said.StartsWith('-') || said.StartsWith('\u2212'))
+        return said switch
         {
-            return -Read(said.TrimStart('-', '\u2212') is var bare && bare.StartsWith("minus ", StringComparison.Ordinal) ? bare[6..] : said.TrimStart('-', '\u2212'));
-        }
+            _ when said.StartsWith("minus ", StringComparison.Ordinal) => -Positive(said["minus ".Length..].TrimStart()),
+            ['-' or '\u2212', ..] => -Positive(said[1..].TrimStart()),
+            _ => Positive(said),
+        };
+    }
 
+    private static long? Positive(string said)
+    {
         if (long.TryParse(said.Replace(",", "", StringComparison.Ordinal), NumberStyles.None, CultureInfo.InvariantCulture, out long number))
         {
             return number;
@@ -33,20 +41,25 @@ public static class SpokenNumber
             "no" or "none" or "nothing" => 0,
             "once" => 1,
             "twice" => 2,
-            _ => InWords(said.Split([' ', '-'], StringSplitOptions.RemoveEmptyEntries)),
+            _ => InWords(said.Split([' ', '-'], MostWords + 1, StringSplitOptions.RemoveEmptyEntries)),
         };
     }
 
     private static long? InWords(string[] parts)
     {
-        if (parts.Length == 0)
+        if (parts.Length is 0 or > MostWords)
         {
             return null;
         }
 
-        if (Array.FindIndex(parts, p => p is "hundred" or "thousand") is var large and >= 0)
+        if (Array.IndexOf(parts, "thousand") is var thousand and >= 0)
         {
-            return Large(parts[..large], parts[large] == "hundred" ? 100 : 1000, [.. parts[(large + 1)..].SkipWhile(p => p == "and")]);
+            return Large(parts, thousand, 1000);
+        }
+
+        if (Array.IndexOf(parts, "hundred") is var hundred and >= 0)
+        {
+            return Large(parts, hundred, 100);
         }
 
         int one = Array.IndexOf(Ones, parts[^1]);
@@ -60,7 +73,12 @@ public static class SpokenNumber
         };
     }
 
-    // 'a hundred', 'two hundred and five'.
-    private static long? Large(string[] how, int size, string[] rest) =>
-        (how is ["a"] ? 1 : InWords(how)) * size + (rest.Length == 0 ? 0 : InWords(rest));
+    // 'a hundred', 'two hundred and five'; what follows the large word is smaller than it.
+    private static long? Large(string[] parts, int at, int size)
+    {
+        string[] rest = [.. parts[(at + 1)..].SkipWhile(p => p == "and")];
+        long? many = parts[..at] is ["a"] ? 1 : InWords(parts[..at]);
+        long? more = rest.Length == 0 ? 0 : InWords(rest);
+        return more < size ? (many * size) + more : null;
+    }
 }

@@ -10,6 +10,9 @@ internal sealed class GameWords
     private const string Number = @"(?:\d+|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)";
     private const string NotBefore = @"(?<!\b(?:each|every|a|an|any|per|the|this|that|your|his|her|their|my|another|next|last|first|starting|other|further)\s)";
 
+    // Each is tried at each word of a lesson; a game with more cards than this says their names without numbers, or hears of a number too many.
+    private const int MostNames = 2000;
+
     private static readonly string[] Labels =
     [
         "page", "p.", "chapter", "section", "step", "example", "figure", "part", "question", "number", "no.", "version", "episode", "video", "line", "seat", "player",
@@ -49,7 +52,7 @@ internal sealed class GameWords
 
     // The longest first, so that none hides behind its own beginning.
     private static string Any(IEnumerable<string> words) =>
-        string.Join('|', words.Where(w => w.Length > 0).OrderByDescending(w => w.Length).Select(Regex.Escape).DefaultIfEmpty("(?!)"));
+        string.Join('|', words.Where(w => w.Length > 0).Take(MostNames).OrderByDescending(w => w.Length).Select(Regex.Escape).DefaultIfEmpty("(?!)"));
 
     private static IEnumerable<string> TitlesOf(Sheet sheet) =>
     [

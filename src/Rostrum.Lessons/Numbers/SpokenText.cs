@@ -14,7 +14,7 @@ internal sealed class SpokenText
     public SpokenText(ImmutableArray<LessonRun> passage)
     {
         var words = new StringBuilder();
-        foreach (LessonRun run in passage)
+        foreach (LessonRun run in passage.Where(r => r.Words.Length > 0))
         {
             _pieces.Add((words.Length, run.Words, PlaceOf(run)));
             words.Append(run.Words);
@@ -31,7 +31,7 @@ internal sealed class SpokenText
     /// <param name="length">How many characters.</param>
     public SourceSpan? PlaceOf(int start, int length)
     {
-        (int first, string words, SourceSpan? at) = _pieces.Last(p => p.Start <= start);
+        (int first, string words, SourceSpan? at) = PieceAt(start);
         if (at is not { } whole)
         {
             return null;
@@ -40,6 +40,20 @@ internal sealed class SpokenText
         // An escaped sign stands at the beginning of its piece, so the ends of piece and file agree.
         SourceSpan exact = whole.Part(start - first + whole.Length - words.Length, length);
         return exact.Length > 0 && Words.AsSpan(start, length).StartsWith(exact.Text) ? exact : whole;
+    }
+
+    // By halving: a paragraph of a stranger may have a hundred thousand pieces and as many numbers.
+    private (int Start, string Words, SourceSpan? At) PieceAt(int place)
+    {
+        int low = 0;
+        int high = _pieces.Count;
+        while (high - low > 1)
+        {
+            int middle = (low + high) / 2;
+            (low, high) = _pieces[middle].Start <= place ? (middle, high) : (low, middle);
+        }
+
+        return _pieces[low];
     }
 
     private static SourceSpan? PlaceOf(LessonRun run) => run switch

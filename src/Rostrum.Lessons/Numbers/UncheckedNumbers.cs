@@ -12,6 +12,9 @@ internal sealed class UncheckedNumbers
     /// <summary>How many are listed: a file that is no lesson at all would otherwise take minutes.</summary>
     public const int Most = 1000;
 
+    // Half an hour without drawing breath. Words of a sheet are sought in it, and that must not take longer than the search may.
+    private const int LongestPassage = 50_000;
+
     private readonly NumberFinder _finder;
     private readonly TargetProposal _proposal;
 
@@ -27,10 +30,11 @@ internal sealed class UncheckedNumbers
     {
         var numbers = new UncheckedNumbers(sheet, check);
         var found = ImmutableArray.CreateBuilder<UncheckedNumber>();
+        var shotOf = shots.ToDictionary<CheckedShot, LessonBlock>(s => s.Shot, ReferenceEqualityComparer.Instance);
         CheckedShot? seen = null;
         foreach (LessonBlock block in lesson.Topics.SelectMany(t => t.Blocks))
         {
-            seen = shots.FirstOrDefault(s => ReferenceEquals(s.Shot, block)) ?? seen;
+            seen = shotOf.GetValueOrDefault(block) ?? seen;
             found.AddRange(block.Passages.SelectMany(p => numbers.In(p, seen)).Take(Most - found.Count));
         }
 
@@ -40,7 +44,7 @@ internal sealed class UncheckedNumbers
     private IEnumerable<UncheckedNumber> In(ImmutableArray<LessonRun> passage, CheckedShot? seen)
     {
         var text = new SpokenText(passage);
-        return from number in _finder.In(text.Words)
+        return from number in _finder.In(text.Words[..Math.Min(text.Words.Length, LongestPassage)])
                let at = text.PlaceOf(number.Start, number.Said.Length)
                where at is not null
                select new UncheckedNumber(at.Value, number.Said, _proposal.For(text.Words, number.Start, number.Said, seen));

@@ -20,6 +20,8 @@ internal sealed class PageMaker(Game game, LessonReport report)
     private const double SlipShelf = 30;
 
     private readonly Sheet _sheet = game.Sheet().Sheet!;
+    private readonly Dictionary<LessonRun, CheckedClaim> _claims = report.Claims.ToDictionary<CheckedClaim, LessonRun>(c => c.Claim, ReferenceEqualityComparer.Instance);
+    private readonly Dictionary<LessonBlock, CheckedShot> _shots = report.Shots.ToDictionary<CheckedShot, LessonBlock>(s => s.Shot, ReferenceEqualityComparer.Instance);
     private readonly Dictionary<string, PageSlip> _slips = new(StringComparer.Ordinal);
 
     /// <summary>The page.</summary>
@@ -92,7 +94,7 @@ internal sealed class PageMaker(Game game, LessonReport report)
                 yield return new PageBlock.Quote(Runs(quote.Said), "");
                 break;
             case LessonBlock.Shot shot:
-                yield return Picture(report.Shots.First(s => ReferenceEquals(s.Shot, shot)));
+                yield return Picture(_shots[shot]);
                 break;
         }
     }
@@ -117,7 +119,7 @@ internal sealed class PageMaker(Game game, LessonReport report)
         LessonRun.Stressed soft => new PageRun.Emphasis(soft.Words),
         LessonRun.Code code => new PageRun.Code(code.Words),
         LessonRun.Link link => new PageRun.Link(link.Words, link.Target),
-        LessonRun.Claim claim => Value(report.Find(claim)),
+        LessonRun.Claim claim => Value(_claims[claim]),
         _ => new PageRun.Text(run.Words),
     };
 

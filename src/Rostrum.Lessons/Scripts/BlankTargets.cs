@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Rostrum.Text;
 
 namespace Rostrum.Lessons.Scripts;
 
@@ -9,8 +10,11 @@ internal static partial class BlankTargets
 {
     private const char Blank = '\uE000';
 
-    /// <summary>The text with these targets made whole; of the same length.</summary>
-    public static string Joined(string content) => Target().Replace(content, m => m.Value.Replace(' ', Blank).Replace('\t', Blank));
+    private static readonly string[] Kinds = ["tally", "rule", "value", "fact", "position", "unchecked"];
+
+    /// <summary>The text with these targets made whole, those included whose first word is misspelt; of the same length.</summary>
+    public static string Joined(string content) =>
+        Target().Replace(content, m => NearSpelling.Find(m.Groups["kind"].Value, Kinds) is null ? m.Value : m.Value.Replace(' ', Blank).Replace('\t', Blank));
 
     /// <summary>The words with their blanks again.</summary>
     public static string Restored(string words) => words.Replace(Blank, ' ');
@@ -18,6 +22,6 @@ internal static partial class BlankTargets
     /// <summary>True for a target whose blanks were replaced.</summary>
     public static bool IsOne(string target) => target.Contains(Blank, StringComparison.Ordinal);
 
-    [GeneratedRegex(@"(?<=\]\()(?:tally|rule|value|fact|position|unchecked):[^()<>\n]*[ \t][^()<>\n]*(?=\))", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"(?<=\]\()(?<kind>\p{L}{1,12}):(?>[^()<>\n]*)(?=\))", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Target();
 }

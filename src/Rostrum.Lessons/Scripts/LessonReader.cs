@@ -14,11 +14,11 @@ public static class LessonReader
 
     /// <summary>The lesson; what lies before the first level 2 heading belongs to a topic named after the lesson.</summary>
     /// <param name="source">The file.</param>
-    /// <param name="problems">Receives ROS0606 for a front matter line that cannot be read.</param>
+    /// <param name="problems">Receives ROS0606 for a front matter line that cannot be read, ROS0610 for quotes or lists too deep in each other.</param>
     public static Lesson Read(SourceText source, DiagnosticBag problems)
     {
         ArgumentNullException.ThrowIfNull(source);
-        MarkdownDocument document = Markdown.Parse(BlankTargets.Joined(source.Content), Pipeline);
+        MarkdownDocument document = Parsed(source, problems);
         Dictionary<string, string> front = FrontMatter(source, document.OfType<YamlFrontMatterBlock>().FirstOrDefault(), problems);
         string title = front.GetValueOrDefault("title") ?? FirstHeading(source, document) ?? source.Name;
         var topics = ImmutableArray.CreateBuilder<LessonTopic>();
@@ -40,6 +40,20 @@ public static class LessonReader
         Close(topics, topic, blocks);
         return new Lesson(
             source, title, front.GetValueOrDefault("presenter", ""), front.GetValueOrDefault("correct as of", ""), front.GetValueOrDefault("printing", ""), topics.ToImmutable());
+    }
+
+    private static MarkdownDocument Parsed(SourceText source, DiagnosticBag problems)
+    {
+        try
+        {
+            return Markdown.Parse(BlankTargets.Joined(source.Content), Pipeline);
+        }
+        catch (ArgumentException)
+        {
+            // The only text that the parser refuses; it keeps its own stack from running over.
+            problems.Add(LessonProblems.TooDeep(source.Span(0, 0)));
+            return [];
+        }
     }
 
     private static string? FirstHeading(SourceText source, MarkdownDocument document) =>

@@ -17,7 +17,7 @@ internal sealed class LookHands(Sheet sheet)
     private static readonly string[] AllColours = [Plain, "sea", "sun", "rust", "moss", "plum", "sky", "copper", "slate", "rose", "pine", "sand", "iron", "ash", "soot"];
     private static readonly string[] AllEmblems = ["spot", "bars", "ring", "cross", "peak", "stripes", "moon", "dots", "star", "wave", "gem", "arch"];
 
-    private static readonly string[] UsualSeats = ["sea", "rust", "sun", "plum"];
+    private static readonly string[] UsualSeats = ["sea", "rust", "sun", "plum", "pine", "slate"];
 
     private readonly string[] _outlines = Free(sheet, AllOutlines, sheet.Appearance.Outlines, OutlineNamed);
     private readonly string[] _colours = Free(sheet, [.. AllColours.Except(sheet.Kinds.Any(IsOwned) ? SeatColours(sheet) : [])], sheet.Appearance.Colours, ColourNamed);
@@ -32,9 +32,15 @@ internal sealed class LookHands(Sheet sheet)
     public LookPick Colours(Kind kind, AttributeFacts? by) =>
         new(by?.Attribute, [.. Bearers(kind, by).Select(b => ColourNamed(b.Name) ?? _colours[_nextColour++ % _colours.Length])]);
 
-    /// <summary>The colours of the players: those that their seats are called by, otherwise the usual ones.</summary>
-    public static string[] SeatColours(Sheet sheet) =>
-        [.. UsualSeats.Select((usual, seat) => (seat < sheet.SeatNames.Length ? ColourNamed(sheet.SeatNames[seat]) : null) ?? usual)];
+    /// <summary>The colours of the players: those that their seats are called by; the others have the usual ones that are left, while there are any.</summary>
+    public static string[] SeatColours(Sheet sheet)
+    {
+        string?[] named = [.. sheet.SeatNames.Select(ColourNamed)];
+        var left = new Queue<string>(UsualSeats.Except(named.OfType<string>()));
+        return [.. Enumerable.Range(0, Math.Max(named.Length, UsualSeats.Length)).Select(ColourOf)];
+
+        string ColourOf(int seat) => named.ElementAtOrDefault(seat) ?? (left.TryDequeue(out string? next) ? next : UsualSeats[seat % UsualSeats.Length]);
+    }
 
     /// <summary>True for a kind whose things belong to players, so that they have the colours of these.</summary>
     public static bool IsOwned(KindFacts facts) => facts.Supply.EachPlayer || facts.Attributes.Any(a => a.HoldsPlayer);

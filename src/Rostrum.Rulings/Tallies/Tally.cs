@@ -32,8 +32,8 @@ public sealed record Tally(
         get
         {
             TallyLine[] counted = [.. Lines.Where(l => !Without.Contains(l.Clause))];
-            bool isBelow = counted.Sum(l => l.Points.High) is { } high && Total.High < high;
-            bool isAbove = counted.Sum(l => l.Points.Low) is { } low && Total.Low > low;
+            bool isBelow = counted.All(l => l.Points.High is not null) && Total.High < counted.Sum(l => l.Points.High);
+            bool isAbove = counted.All(l => l.Points.Low is not null) && Total.Low > counted.Sum(l => l.Points.Low);
             return (isBelow, isAbove) switch
             {
                 (true, true) => "The lines cannot all be at their highest at once, nor all at their lowest.",

@@ -9,11 +9,14 @@ namespace Rostrum.Rulings.Verdicts;
 /// <param name="Gaps">The words that stand in each gap, by the name of the choice.</param>
 internal sealed record PhraseMatch(ActionFacts Action, ImmutableDictionary<string, SourceSpan> Gaps)
 {
-    /// <summary>Every way to read the words as an action of the sheet; the shortest gaps first.</summary>
+    // 'lay A1 on A2 on A3' is read in two ways; nobody says what could be read in hundreds.
+    private const int Most = 100;
+
+    /// <summary>The ways to read the words as an action of the sheet, at most a hundred; the shortest gaps first.</summary>
     public static IEnumerable<PhraseMatch> All(Sheet sheet, SourceSpan words)
     {
         ImmutableArray<SourceSpan> tokens = TokensOf(words);
-        return sheet.Actions.SelectMany(a => Fit(a.Action.Phrase.Parts, 0, tokens, 0, ImmutableDictionary<string, SourceSpan>.Empty).Select(g => new PhraseMatch(a, g)));
+        return sheet.Actions.SelectMany(a => Fits(a.Action.Phrase.Parts, tokens).Select(g => new PhraseMatch(a, g))).Take(Most);
     }
 
     /// <summary>The words one by one, with their places.</summary>
@@ -31,22 +34,48 @@ internal sealed record PhraseMatch(ActionFacts Action, ImmutableDictionary<strin
         return tokens.ToImmutable();
     }
 
+    private static IEnumerable<ImmutableDictionary<string, SourceSpan>> Fits(ImmutableArray<PhrasePart> parts, ImmutableArray<SourceSpan> tokens)
+    {
+        bool[][] isOpen = Open(parts, tokens);
+        return isOpen[0][0] ? Fit(parts, 0, tokens, 0, isOpen, ImmutableDictionary<string, SourceSpan>.Empty) : [];
+    }
+
+    // By part, then by token: whether the phrase from that part on can be read from that token on. Without it, words that end wrongly would be
+    // tried in every way before that is seen.
+    private static bool[][] Open(ImmutableArray<PhrasePart> parts, ImmutableArray<SourceSpan> tokens)
+    {
+        bool[][] isOpen = [.. Enumerable.Range(0, parts.Length + 1).Select(_ => new bool[tokens.Length + 1])];
+        isOpen[^1][tokens.Length] = true;
+        for (int part = parts.Length - 1; part >= 0; part--)
+        {
+            string[] said = Prose.WordsOf(parts[part].Words);
+            bool isGap = parts[part].IsGap;
+            for (int at = tokens.Length - 1; at >= 0; at--)
+            {
+                isOpen[part][at] = isGap ? isOpen[part + 1][at + 1] || isOpen[part][at + 1] : Stands(said, tokens, at) && isOpen[part + 1][at + said.Length];
+            }
+        }
+
+        return isOpen;
+    }
+
+    private static bool Stands(string[] said, ImmutableArray<SourceSpan> tokens, int at) =>
+        at + said.Length <= tokens.Length && !said.Where((w, i) => !string.Equals(w, tokens[at + i].Text, StringComparison.OrdinalIgnoreCase)).Any();
+
     private static IEnumerable<ImmutableDictionary<string, SourceSpan>> Fit(
-        ImmutableArray<PhrasePart> parts, int part, ImmutableArray<SourceSpan> tokens, int at, ImmutableDictionary<string, SourceSpan> gaps)
+        ImmutableArray<PhrasePart> parts, int part, ImmutableArray<SourceSpan> tokens, int at, bool[][] isOpen, ImmutableDictionary<string, SourceSpan> gaps)
     {
         if (part == parts.Length)
         {
-            return at == tokens.Length ? [gaps] : [];
+            return [gaps];
         }
 
         if (!parts[part].IsGap)
         {
-            string[] fixedWords = Prose.WordsOf(parts[part].Words);
-            bool stands = at + fixedWords.Length <= tokens.Length && fixedWords.Zip(tokens.Skip(at)).All(p => string.Equals(p.First, p.Second.Text, StringComparison.OrdinalIgnoreCase));
-            return stands ? Fit(parts, part + 1, tokens, at + fixedWords.Length, gaps) : [];
+            return Fit(parts, part + 1, tokens, at + Prose.WordsOf(parts[part].Words).Length, isOpen, gaps);
         }
 
-        return Enumerable.Range(1, Math.Max(0, tokens.Length - at)).SelectMany(length =>
-            Fit(parts, part + 1, tokens, at + length, gaps.SetItem(parts[part].Words, tokens[at].To(tokens[at + length - 1]))));
+        return Enumerable.Range(1, tokens.Length - at).Where(length => isOpen[part + 1][at + length]).SelectMany(length =>
+            Fit(parts, part + 1, tokens, at + length, isOpen, gaps.SetItem(parts[part].Words, tokens[at].To(tokens[at + length - 1]))));
     }
 }

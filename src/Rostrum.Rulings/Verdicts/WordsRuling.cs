@@ -31,13 +31,17 @@ internal static class WordsRuling
 
     private static Ruling? Understand(Position position, string words, SourceSpan at, DiagnosticBag problems)
     {
-        var actionProblems = new DiagnosticBag();
+        // Of the many ways to cut one slip at the gaps of a phrase, the first tells enough.
+        var actionProblems = new Dictionary<ActionFacts, DiagnosticBag>();
         foreach (PhraseMatch match in PhraseMatch.All(position.Sheet, at))
         {
-            if (new ChoiceFinder(match, position, at, actionProblems).Find() is { } proposal)
+            var own = new DiagnosticBag();
+            if (new ChoiceFinder(match, position, at, own).Find() is { } proposal)
             {
                 return OnAction(proposal);
             }
+
+            actionProblems.TryAdd(match.Action, own);
         }
 
         var formulaProblems = new DiagnosticBag();
@@ -52,7 +56,7 @@ internal static class WordsRuling
             return null;
         }
 
-        problems.AddRange(actionProblems.Count > 0 ? actionProblems.InOrder() : Misspelt(position.Sheet, words, at) is { } misspelt ? [misspelt] : formulaProblems.InOrder());
+        problems.AddRange(actionProblems.Count > 0 ? [.. actionProblems.Values.SelectMany(p => p.InOrder())] : Misspelt(position.Sheet, words, at) is { } misspelt ? [misspelt] : formulaProblems.InOrder());
         return null;
     }
 

@@ -33,14 +33,32 @@ internal static class NameHelp
     /// <summary>The message for a word that nobody declared, with the nearest name; names of several words are tried too.</summary>
     public static Diagnostic Unknown(Vocabulary names, ImmutableArray<Token> tokens, int at)
     {
-        if (Instead.TryGetValue(tokens[at].Text, out string? instead))
+        // 'total worht' is a misspelt name, and 'total' alone is another language's word.
+        string? instead = Instead.GetValueOrDefault(tokens[at].Text);
+        if (Nearest(names, tokens, at, instead is null ? 1 : 2) is { } nearest)
+        {
+            return nearest;
+        }
+
+        if (instead is not null)
         {
             return FormulaProblems.OtherWord(tokens[at].Span, tokens[at].Text, instead);
         }
 
+        if (at == 0 && tokens[at].Is("each"))
+        {
+            return FormulaProblems.EachIsAKey(tokens[at].Span);
+        }
+
+        return Lines(names, tokens[at]) ?? FormulaProblems.UnknownName(tokens[at].Span, tokens[at].Text, null, null);
+    }
+
+    // A declared name that is nearly written round the unknown word, with at least so many words.
+    private static Diagnostic? Nearest(Vocabulary names, ImmutableArray<Token> tokens, int at, int leastWords)
+    {
         for (int first = Math.Max(0, at - MostWords + 1); first <= at; first++)
         {
-            for (int length = MostWords; first + length > at && length > 0; length--)
+            for (int length = MostWords; first + length > at && length >= leastWords; length--)
             {
                 if (first + length <= tokens.Length - 1 && (length > 1 || first == at) && Near(tokens, first, length, names) is { } near)
                 {
@@ -51,12 +69,7 @@ internal static class NameHelp
             }
         }
 
-        if (at == 0 && tokens[at].Is("each"))
-        {
-            return FormulaProblems.EachIsAKey(tokens[at].Span);
-        }
-
-        return Lines(names, tokens[at]) ?? FormulaProblems.UnknownName(tokens[at].Span, tokens[at].Text, null, null);
+        return null;
     }
 
     /// <summary>The word of a look that a letter may be a misspelling of; null for one letter, or where none is near.</summary>

@@ -61,6 +61,15 @@ public class UncheckedNumbersTests
         Assert.Equal("twenty five", numbers[1].Said);
     }
 
+    // Each of these stopped the command, or kept it busy for minutes.
+    [Theory]
+    [InlineData("the quick brown fox ", 190_000, 0)]
+    [InlineData("[1](fact:bayz) ", 100_000, 0)]
+    [InlineData("![](position:E1)\n\n", 100_000, 0)]
+    [InlineData("4 forms. ", 100_000, UncheckedNumbers.Most)]
+    public void A_file_of_a_stranger_is_searched_in_seconds(string written, int times, int found) =>
+        Assert.Equal(found, In(string.Concat(Enumerable.Repeat(written, times))).Length);
+
     [Fact]
     public void All_numbers_are_one_warning()
     {

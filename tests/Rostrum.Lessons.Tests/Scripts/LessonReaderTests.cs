@@ -95,6 +95,22 @@ public class LessonReaderTests
     }
 
     [Fact]
+    public void Blanks_behind_other_words_stay_plain_words() =>
+        Assert.Equal("See [this](note: it is long).", string.Concat(Read("## A\n\nSee [this](note: it is long).\n").Topics[0].Blocks[0].Runs.Select(r => r.Words)));
+
+    [Fact]
+    public void A_target_that_never_ends_is_read_in_one_go() =>
+        Assert.Single(Read($"## A\n\n[x](fact:{string.Concat(Enumerable.Repeat("a ", 1_900_000))}").Topics);
+
+    [Fact]
+    public void Quotes_too_deep_in_each_other_are_told()
+    {
+        Diagnostic problem = Assert.Single(LessonCheck.Of(BenchGame.Game, new SourceText("lesson.md", $"## A\n\n{new string('>', 3000)} x\n")).Problems);
+
+        Assert.Equal(("ROS0610", Severity.Error), (problem.Id, problem.Severity));
+    }
+
+    [Fact]
     public void A_front_matter_line_without_a_colon_is_told()
     {
         var problems = new DiagnosticBag();

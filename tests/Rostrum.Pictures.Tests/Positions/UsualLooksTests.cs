@@ -45,8 +45,17 @@ public class UsualLooksTests
     [InlineData("pieces: {stone: {each player: 5}}\nsigns: {s: stone}\n", "s1 s2", "disc sea -, disc rust ring")]
     [InlineData("pieces: {stone: {each player: 5}, post: {}, wall: {}}\nsigns: {s: stone, p: post, w: wall}\n", "s1 s2 p w", "disc sea -, disc rust ring, square chalk -, wedge moss -")]
     [InlineData("seats: [Black, White]\npieces: {stone: {each player: 5}}\nsigns: {s: stone}\n", "s1 s2", "disc soot -, disc chalk ring")]
+    [InlineData("seats: [Red, Teal]\npieces: {stone: {each player: 5}}\nsigns: {s: stone}\n", "s1 s2", "disc rust -, disc sea ring")]
     public void What_the_sheet_says_or_names_is_kept_and_the_rest_is_told_apart(string sheet, string row, string expected) =>
         Assert.Equal(expected, string.Join(", ", Looks(sheet, row).Select(l => $"{l.Outline.Name} {l.Colour.Name} {l.Emblem?.Name ?? "-"}")));
+
+    [Theory]
+    [InlineData("", "sea, rust, sun, plum, pine, slate")]
+    [InlineData("seats: [Red, Blue, Yellow, Purple, Green, Black]\n", "rust, sea, sun, plum, moss, soot")]
+    [InlineData("seats: [Ann, Blue, Cleo, Dan, Eve, Black]\n", "rust, sea, sun, plum, pine, soot")]
+    public void Six_players_have_six_colours(string seats, string expected) => Assert.Equal(
+        expected,
+        string.Join(", ", Looks($"players: 6\n{seats}pieces: {{stone: {{each player: 5}}}}\nsigns: {{s: stone}}\n", "s1 s2 s3 s4 s5 s6").Select(l => l.Colour.Name)));
 
     [Theory]
     [InlineData("pieces: {lily: {}, frog: {}}\nsigns: {l: lily, f: frog}\n", "l f l", "Disc: lily; square: frog.")]
@@ -62,7 +71,7 @@ public class UsualLooksTests
     private static TablePicture Picture(string sheet, string row)
     {
         int count = row.Split(' ').Length;
-        string text = $"players: 2\n{sheet}boards: {{field: {{squares: {count} across 1 up}}}}\n";
+        string text = $"{(sheet.StartsWith("players:", StringComparison.Ordinal) ? "" : "players: 2\n")}{sheet}boards: {{field: {{squares: {count} across 1 up}}}}\n";
         var game = new Game(GameFolder.InMemory("test", ("sheet.yaml", text)), IdiomLibrary.Empty);
         string columns = string.Join(' ', "A B C D E F".Split(' ').Take(count));
         OpenedPosition opened = game.Open(new SourceText("positions/one.yaml", $"field: |\n  1 {row}\n  / {columns}\nturn of: seat 1\n"));

@@ -23,6 +23,7 @@ public sealed class QuestionTests
           shed: {heap of: basket, of: each player}
         actions:
           plant: {phrase: plant (what) on (spot), choose: {what: a tree in my cart, spot: a space in field}, do: move what to spot}
+          fence: {phrase: fence (v) by (w) by (k) by (y) by (z) now, choose: {v: a space in field, w: a space in field, k: a space in field, y: a space in field, z: a space in field}, do: nothing}
           store: {phrase: store (what), choose: {what: a basket in my shed}, do: move what to supply}
           fell: {phrase: fell (what), choose: {what: one of trees in field}, do: move what to my cart}
           shake: {do: [shuffle my cart]}
@@ -133,6 +134,13 @@ public sealed class QuestionTests
 
     [Fact]
     public void A_question_is_turned_into_a_statement() => Assert.Contains("Write 'C1 is empty'", Assert.Single(On("", "Is C1 empty?").Problems).Hint, StringComparison.Ordinal);
+
+    // In how many ways a question could be read grows with a power of its length.
+    [Theory]
+    [InlineData("fence A1{0} now")]
+    [InlineData("fence A1{0} soon")]
+    public void A_long_question_is_answered_at_once(string words) =>
+        Assert.NotEmpty(On("", string.Format(null, words, string.Concat(Enumerable.Repeat(" by", 2000)))).Problems);
 
     [Fact]
     public void A_line_without_its_board_is_told_the_board()

@@ -47,6 +47,8 @@ public sealed class SlipTests
         { "ROS0201", "words: {clash (waer v): v is v}\n" + Ware, "waer", "'waer' is not a kind of piece, a space, a line, 'number' or 'player'." },
         { "ROS0210", "words: {a1 word: not b1 word, b1 word: not a1 word}", "a1 word", "" },
         { "ROS0201", "tables: {worth: {one or so: 1}}", "one or so", "'one or so' is not a number, a range such as '3 to 5', '7 or more' or a value." },
+        { "ROS0201", "tables: {total worth: {1: 1, 2: 3}}\nscore: {all: {points: total worht of 2}}", "total worht", "Nothing is called 'total worht'." },
+        { "ROS0201", "score: {all: {points: total of 2}}", "total", "Nothing is called 'total'." },
         { "ROS0403", "tables: {worth: {1: 1, 4: 3}}", "{1: 1, 4: 3}", "'worth' says nothing for 2 to 3." },
         { "ROS0811", "tables: {worth: {rows: [1, 2]}}", "[1, 2]", "Here should stand the rows of the table, such as '1: 3', each with its name and a colon." },
         { "ROS0201", Lay + "laws: {free: {binds: lya, needs: 1 is 1}}", "lya", "'lya' is not an action." },
