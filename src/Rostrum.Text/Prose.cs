@@ -37,6 +37,15 @@ public static class Prose
     /// <summary>A sentence as a part of another: the first letter made small, the sign at its end left out.</summary>
     public static string Begun(string sentence) => sentence.TrimEnd('.', ':') is { Length: > 0 } words ? char.ToLowerInvariant(words[0]) + words[1..] : "";
 
+    /// <summary>The usual English plural: <c>jugs</c>, <c>dishes</c>, <c>berries</c>, <c>shelves</c>.</summary>
+    public static string Plural(string singular) => singular switch
+    {
+        _ when singular.EndsWith("shelf", StringComparison.Ordinal) || singular.EndsWith("leaf", StringComparison.Ordinal) => singular[..^1] + "ves",
+        _ when singular.EndsWith('s') || singular.EndsWith('x') || singular.EndsWith("ch", StringComparison.Ordinal) || singular.EndsWith("sh", StringComparison.Ordinal) => singular + "es",
+        _ when singular.Length > 1 && singular.EndsWith('y') && !"aeiou".Contains(singular[^2], StringComparison.Ordinal) => singular[..^1] + "ies",
+        _ => singular + "s",
+    };
+
     /// <summary>The first letter made large.</summary>
     public static string Sentence(string words) => words.Length == 0 ? words : char.ToUpperInvariant(words[0]) + words[1..];
 

@@ -33,7 +33,7 @@ public class TallyTests
 
         JsonElement seat = report.GetProperty("seats")[0];
         Assert.Equal(["format", "game", "position", "variants", "seats"], Keys(report));
-        Assert.Equal(["seat", "total", "atLeast", "totalAtMost", "inWords", "without", "lines", "readings", "notModelled", "notGiven"], Keys(seat));
+        Assert.Equal(["seat", "total", "atLeast", "totalAtMost", "inWords", "without", "rating", "lines", "readings", "notModelled", "notGiven"], Keys(seat));
         Assert.Equal(["clause", "says", "points", "atMost", "cite", "because"], Keys(seat.GetProperty("lines")[0]));
         Assert.Equal(["text", "spaces", "points", "atMost"], Keys(seat.GetProperty("lines")[0].GetProperty("because")[0]));
         Assert.Equal(["clause", "name", "points", "total"], Keys(seat.GetProperty("readings")[0]));

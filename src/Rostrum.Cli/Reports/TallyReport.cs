@@ -14,6 +14,7 @@ internal sealed record TallyReport(int Format, string Game, string Position, IRe
 /// <param name="Without">The clauses of which not even the least is known.</param>
 /// <param name="Lines">One for each scoring clause.</param>
 /// <param name="Readings">The alternatives of each open choice that matters here.</param>
+/// <param name="Rating">The step of the sheet's rating that the total reaches; null where it has none.</param>
 /// <param name="NotModelled">What the sheet does not say and the tally would need.</param>
 /// <param name="NotGiven">What the position does not say and the tally would need.</param>
 internal sealed record SeatItem(
@@ -23,6 +24,7 @@ internal sealed record SeatItem(
     long? TotalAtMost,
     string InWords,
     IReadOnlyList<string> Without,
+    string? Rating,
     IReadOnlyList<LineItem> Lines,
     IReadOnlyList<TallyReadingItem> Readings,
     IReadOnlyList<string> NotModelled,
@@ -36,6 +38,7 @@ internal sealed record SeatItem(
         tally.Without.IsEmpty ? tally.Total.High : null,
         tally.TotalInWords,
         [.. tally.Lines.Where(l => l.Points.Low is null).Select(l => l.Clause)],
+        tally.Rating?.Step,
         [.. tally.Lines.Select(LineItem.Of)],
         [.. tally.Readings.Select(TallyReadingItem.Of)],
         tally.NotModelled,

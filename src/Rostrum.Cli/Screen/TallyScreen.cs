@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Rostrum.Rulings.Tallies;
+using Rostrum.Sheets.Model;
 using Rostrum.Text;
 
 namespace Rostrum.Cli.Screen;
@@ -55,6 +56,12 @@ internal sealed class TallyScreen
 
         _paper.Line(new string(' ', TextWidth + _innerWidth + 2) + "  " + new string('-', _outerWidth));
         Row(0, "total", "", Amount(_tally.Total), "");
+        if (_tally.Rating is { } rating)
+        {
+            string credit = rating.Credit == 0 ? "" : $" (with {Math.Abs(rating.Credit).ToString(CultureInfo.InvariantCulture)} {(rating.Credit < 0 ? "taken off" : "added")})";
+            _paper.Edges($"rating: {rating.Step}{credit}", Citation.Tell(rating.Cite));
+        }
+
         string?[] notes = [_tally.Without.IsEmpty ? null : $"The total is without {Prose.And(_tally.Without)}.", _tally.TogetherInWords];
         foreach (string note in notes.OfType<string>())
         {

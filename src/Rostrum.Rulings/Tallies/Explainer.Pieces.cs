@@ -65,11 +65,20 @@ internal sealed partial class Explainer
             frame[extreme.Pick!.Slot] = member.Value;
             if (Evaluator.AsNumber(evaluator.Evaluate(extreme.Argument(0), frame)) is { IsKnown: true } number && number.Low == best)
             {
-                return Derive(extreme.Argument(0), frame, factor).Select(p => Named(member.Value, p));
+                return extreme is { Pick.Domain: Term.Listed listed } && extreme.Argument(0) is Term.Variable
+                    ? [Picked(listed.Items.First(i => Number(i, frame) == best), extreme.Operation.Name, frame, factor)]
+                    : Derive(extreme.Argument(0), frame, factor).Select(p => Named(member.Value, p));
             }
         }
 
         return [new Piece("there is none that counts", [], 0)];
+    }
+
+    // One of several numbers that stand in the formula: told as what it counts.
+    private Piece Picked(Term item, string which, Value[] frame, long factor)
+    {
+        Piece piece = Together([.. Derive(item, frame, factor)]);
+        return piece with { Text = piece.Text.Length == 0 ? $"the {which} of them" : $"{piece.Text}, the {which} of them" };
     }
 
     // The element first, then what it gives; spaces that the element names are not named twice.
@@ -105,7 +114,7 @@ internal sealed partial class Explainer
             Term.LookUp lookUp => TellLookUp(lookUp, frame),
             Term.Apply { Operation.Id: Op.Count } count => TellCount(count, frame),
             Term.Apply { Operation.Id: Op.Different } different => TellDifferent(different, frame),
-            Term.Apply { Operation.Id: Op.Down or Op.Up or Op.Nearest } rounded => TellRounded(rounded, frame),
+            Term.Apply { Operation.Id: Op.Down or Op.Up or Op.Nearest } rounded => TellRounded(rounded, frame, factor),
             Term.Apply { Operation.Id: Op.LongestWay or Op.MostPairs, Pick: { } pick } far => TellElements(far, pick, frame),
             _ => Tale.Of($"{_teller.Phrase(term, frame)} is {naming.Of(evaluator.Evaluate(term, frame))}"),
         };
@@ -147,13 +156,14 @@ internal sealed partial class Explainer
         return new Tale(found.Count == 0 ? "none" : Prose.And(found.Select((v, i) => at.Count == found.Count ? $"{naming.Of(v)} at {at[i]}" : naming.Of(v))), [.. at.Distinct()]);
     }
 
-    private Tale TellRounded(Term.Apply rounded, Value[] frame)
+    private Tale TellRounded(Term.Apply rounded, Value[] frame, long factor)
     {
         long by = Number(rounded.Argument(1), frame);
         long number = Number(rounded.Argument(0), frame);
         string amount = _teller.Amount(rounded.Argument(0), evaluator.Evaluate(rounded.Argument(0), frame), frame);
         string exact = by > 0 && number % by == 0 ? "" : $", rounded {(rounded.Operation.Id == Op.Nearest ? "to the nearest" : rounded.Operation.Name)}";
-        return Tale.Of($"{amount}, one for every {naming.Of(Value.Of(by))}{exact}");
+        string each = factor == 0 ? "nothing" : $"{(factor < 0 ? "minus " : "")}{Prose.Word(Math.Abs(factor))}";
+        return Tale.Of($"{amount}, {each} for every {naming.Of(Value.Of(by))}{exact}");
     }
 
     private Tale TellElements(Term.Apply far, Pick pick, Value[] frame)

@@ -27,7 +27,7 @@ internal sealed partial class Explainer(Evaluator evaluator, Naming naming)
         _teller = new Teller(evaluator, naming) { Counted = body.Each is null ? null : Nouns.Of(body.Each) };
         if (!ClausePoints.Raw(evaluator, body, frame).IsKnown)
         {
-            return [new TallyPart("it is the same whatever the facts that are not given", [], Points.Of(points.Low!.Value))];
+            return [new TallyPart("the same, whatever is not given", [], Points.Of(points.Low!.Value))];
         }
 
         ImmutableArray<TallyPart> parts = Limited(Parts(body, frame), body, frame, points.Low!.Value);

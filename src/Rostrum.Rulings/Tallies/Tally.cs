@@ -26,6 +26,9 @@ public sealed record Tally(
     /// <summary>The total as a person says it: <c>35</c>, <c>at least 20</c>, <c>31 without bowls</c>.</summary>
     public string TotalInWords => Without.IsEmpty ? Total.InWords : $"{Total.InWords} without {Rostrum.Text.Prose.And(Without)}";
 
+    /// <summary>The step of the rating that the total reaches; null where the sheet has no rating.</summary>
+    public TallyRating? Rating { get; init; }
+
     /// <summary>Why the total's bounds are narrower than the sums of the lines' bounds, as a sentence; null where they are not.</summary>
     public string? TogetherInWords
     {
@@ -60,6 +63,29 @@ public sealed record Tally(
         ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(seat, position.Seats);
         return new TallyBuilder(position, seat, only).Build();
     }
+}
+
+/// <summary>How a total is rated.</summary>
+/// <param name="Step">The name of the step; of the lowest and the highest where the total is not certain; <c>unknown</c> where nobody can say.</param>
+/// <param name="Credit">What variants that are on add before rating, 0 for nothing.</param>
+/// <param name="Cite">Where the rules say so; null where the sheet names no page.</param>
+public sealed record TallyRating(string Step, long Credit, Citation? Cite)
+{
+    /// <summary>The rating of a total.</summary>
+    internal static TallyRating? Of(Sheet sheet, Points total, bool isWhole)
+    {
+        if (sheet.Rating.IsEmpty)
+        {
+            return null;
+        }
+
+        long credit = sheet.RatingCredit.Where(c => sheet.VariantsOn.Contains(c.Variant)).Sum(c => c.Points);
+        string? lowest = isWhole && total.Low is { } low ? StepOf(sheet, low + credit) : null;
+        string? highest = isWhole && total.High is { } high ? StepOf(sheet, high + credit) : null;
+        return new TallyRating(lowest is null || highest is null ? "unknown" : lowest == highest ? lowest : $"{lowest} to {highest}", credit, sheet.RatingCite);
+    }
+
+    private static string StepOf(Sheet sheet, long total) => sheet.Rating.Last(s => s.From is null || s.From <= total).Name;
 }
 
 /// <summary>What one scoring clause gives.</summary>

@@ -20,14 +20,19 @@ internal sealed class TallyBuilder(Position position, int seat, IReadOnlySet<str
     {
         ImmutableArray<(ScoreClause Clause, Value.Number Points)> all = [.. position.Sheet.Score.Where(c => only is null || only.Contains(c.Name)).Select(c => (c, _first.Points(c)))];
         Blame blame = all.Aggregate(Blame.None, (sum, l) => sum + l.Points.Blame);
+        Points total = Told(Total(_first, all));
+        string[] without = [.. all.Where(l => Told(l.Points).IsUnknown).Select(l => l.Clause.Name)];
         return new Tally(
             seat,
-            Told(Total(_first, all)),
+            total,
             [.. all.Select(l => Line(l.Clause, l.Points))],
-            [.. all.Where(l => Told(l.Points).IsUnknown).Select(l => l.Clause.Name)],
+            [.. without],
             Readings(all),
             [.. blame.Gaps.Select(g => g.Listed).Distinct()],
-            _naming.Facts(blame.Blanks));
+            _naming.Facts(blame.Blanks))
+        {
+            Rating = only is null ? TallyRating.Of(position.Sheet, total, without.Length == 0) : null,
+        };
     }
 
     private static Value.Number Total(Reckoner reckoner, ImmutableArray<(ScoreClause Clause, Value.Number Points)> lines) =>

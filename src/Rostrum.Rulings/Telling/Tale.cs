@@ -16,8 +16,15 @@ internal sealed record Tale(string Text, ImmutableArray<string> Spaces)
     /// <summary>Several reasons as one.</summary>
     public static Tale Join(IEnumerable<Tale> tales, string between)
     {
-        Tale[] all = [.. tales.Aggregate(ImmutableArray<Tale>.Empty, (told, t) => told.Any(e => Says(e.Text, t.Text)) ? told : told.Add(t))];
+        Tale[] all = [.. tales.Aggregate(ImmutableArray<Tale>.Empty, (told, t) => told.Any(e => Says(e.Text, t.Text)) ? told : told.Add(t.Beside(told)))];
         return all is [var only] ? only : new Tale(string.Join(between, all.Select(t => t.Text)), [.. all.SelectMany(t => t.Spaces).Distinct()]);
+    }
+
+    // Of a word whose reason is told already, only the word is told.
+    private Tale Beside(ImmutableArray<Tale> told)
+    {
+        int colon = IsOfWord ? Text.IndexOf(": ", StringComparison.Ordinal) : -1;
+        return colon > 0 && told.Any(t => Says(t.Text, Text[(colon + 2)..])) ? this with { Text = Text[..colon], IsOfWord = false } : this;
     }
 
     // A reason that a longer one ends with, or goes on from, is said already.

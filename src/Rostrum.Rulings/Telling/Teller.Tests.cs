@@ -1,5 +1,6 @@
 using Rostrum.Rulings.Evaluation;
 using Rostrum.Sheets.Model;
+using Rostrum.Text;
 
 namespace Rostrum.Rulings.Telling;
 
@@ -21,13 +22,22 @@ internal sealed partial class Teller
         {
             Op.IsNothing => holds == Kleene.Yes ? TellAbsent(first, frame) : $"{Phrase(first, frame)} is {naming.Of(values[0])}",
             Op.NextTo => $"{naming.Of(values[0])} and {naming.Of(values[1])} are {not}neighbours",
-            Op.In => $"{naming.Of(values[0])} is {not}in {Container(test.Argument(1), frame)}",
+            Op.In when test.Argument(1) is Term.Apply { Operation.Id: Op.Most or Op.Least, Pick: not null } best => TellBest(best, values[0], holds == Kleene.Yes, frame),
+            Op.In => $"{naming.Of(values[0])} {(values[0] is Value.PlayerAt player && player.Seat == evaluator.Me ? "are" : "is")} {not}in {Container(test.Argument(1), frame)}",
             Op.Same => TellSame(test, values, holds == Kleene.Yes, frame),
             Op.Between => $"{Measured(first, values[0], frame)} {not}between {naming.Of(values[1])} and {naming.Of(values[2])}",
             _ => TellCompared(test, values, not, frame),
         };
         IEnumerable<Value> counted = test.Arguments.Select(a => a is Term.Apply { Operation.Id: Op.Count, Pick: { } pick } ? evaluator.Through(pick, frame) : Value.None);
         return new Tale(text, [.. values.Concat(counted).SelectMany(v => naming.SpacesOf(v)).Distinct()]);
+    }
+
+    // 'you have 5 crabs, the most', 'you have 2 crabs, not the most'
+    private string TellBest(Term.Apply best, Value subject, bool isBest, Value[] frame)
+    {
+        string amount = Evaluator.With(best.Pick!, subject, frame, best.Argument(0), (term, inner) => Amount(term, evaluator.Evaluate(term, inner), inner));
+        string has = subject is Value.PlayerAt player && player.Seat == evaluator.Me ? "have" : "has";
+        return $"{naming.Of(subject)} {has} {amount}, {(isBest ? "" : "not ")}the {best.Operation.Name}";
     }
 
     private string TellCompared(Term.Apply test, Value[] values, string not, Value[] frame)
@@ -58,6 +68,11 @@ internal sealed partial class Teller
             return $"there {Verb(values[0])} {Amount(count, values[0], frame)}{where}";
         }
 
+        if (test.Argument(0) is Term.Apply { Operation.Id: Op.Different })
+        {
+            return $"there {Verb(values[0])} {Amount(test.Argument(0), values[0], frame)}{(holds ? "" : $", not {naming.Of(values[1])}")}";
+        }
+
         string first = Phrase(test.Argument(0), frame);
         string value = naming.Of(values[0]);
         string start = first == value ? first : $"{first} is {value}";
@@ -83,6 +98,11 @@ internal sealed partial class Teller
                 : Nouns.KindOf(pick) is { } kind ? Nouns.Count(number, kind)
                 : pick.Element.Kind == SortKind.Space && Counted is not null ? Nouns.Count(number, Counted)
                 : pick.Element.Kind == SortKind.Space ? $"{number} {(number == 1 ? "space" : "spaces")}" : $"{number}";
+        }
+
+        if (value is Value.Number { IsKnown: true, Low: { } kinds } && term is Term.Apply { Operation.Id: Op.Different } different && different.Argument(0) is Term.Property property)
+        {
+            return $"{kinds} different {(kinds == 1 ? property.Attribute.Name : Prose.Plural(property.Attribute.Name))}";
         }
 
         return value is Value.Nothing ? "nothing" : term is Term.Number or Term.Apply ? naming.Of(value) : $"{Phrase(term, frame)} {naming.Of(value)}";

@@ -142,7 +142,7 @@ internal sealed class ActionJudge(Proposal proposal, Setting setting, ISet<int> 
         IEnumerable<(string Clause, string Says, Citation? Cite)> choices = _openChoices.Count == 0 ? [] : [(action.Action.Name, Says(action), action.Cite)];
         (string Clause, string Says, Citation? Cite)[] open = [.. choices, .. _open.Select(l => (l.Name, Says(l), l.Cite))];
         string names = Prose.Or(open.Select(o => $"'{o.Clause}'"));
-        _breaches.AddRange(open.Select(o => new Breach(o.Clause, o.Says, o.Cite, $"whatever the facts that are not given, {names} is broken", [])));
+        _breaches.AddRange(open.Select(o => new Breach(o.Clause, o.Says, o.Cite, $"whatever is not given, {names} is broken", [])));
         return Illegal();
     }
 

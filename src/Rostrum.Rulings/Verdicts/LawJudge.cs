@@ -73,7 +73,7 @@ internal sealed class LawJudge(Proposal proposal, Setting setting, ISet<int> tou
         LawDemand? broken = Body(evaluator, law).Demands.FirstOrDefault(d => Met(evaluator, law, d).Is == Kleene.No);
         if (broken is null)
         {
-            return Tale.Of("it is broken whatever the facts that are not given");
+            return Tale.Of("it is broken, whatever is not given");
         }
 
         Value[] frame = proposal.Frame(evaluator, law.FrameSize);

@@ -98,7 +98,7 @@ internal static class WordsRuling
 
         var evaluator = new Evaluator(position, position.Me, Setting.First, new SortedSet<int>());
         Tale tale = evaluator.Ask(term, Evaluator.Frame(size)).Is == Kleene.Unknown
-            ? Tale.Of("it is so whatever the facts that are not given")
+            ? Tale.Of("it is so, whatever is not given")
             : new Teller(evaluator, naming).Tell(term, Evaluator.Frame(size));
         return first.Is == Kleene.Yes ? new Ruling.Yes(tale.Text, tale.Spaces) : new Ruling.No(tale.Text, tale.Spaces);
     }

@@ -158,12 +158,6 @@ internal static class OutlineAsk
         }
     }
 
-    /// <summary>The usual English plural: <c>jugs</c>, <c>dishes</c>, <c>berries</c>, <c>shelves</c>.</summary>
-    public static string PluralOf(string singular) => singular switch
-    {
-        _ when singular.EndsWith("shelf", StringComparison.Ordinal) || singular.EndsWith("leaf", StringComparison.Ordinal) => singular[..^1] + "ves",
-        _ when singular.EndsWith('s') || singular.EndsWith('x') || singular.EndsWith("ch", StringComparison.Ordinal) || singular.EndsWith("sh", StringComparison.Ordinal) => singular + "es",
-        _ when singular.Length > 1 && singular.EndsWith('y') && !"aeiou".Contains(singular[^2], StringComparison.Ordinal) => singular[..^1] + "ies",
-        _ => singular + "s",
-    };
+    /// <summary>The usual English plural.</summary>
+    public static string PluralOf(string singular) => Rostrum.Text.Prose.Plural(singular);
 }

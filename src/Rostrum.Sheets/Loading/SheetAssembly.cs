@@ -60,6 +60,7 @@ internal sealed class SheetAssembly
             Ties = Section("ties", s => ClosingSections.Words(_context, s, "the tie-breaks in order")),
             Rating = rating,
             RatingCredit = credit,
+            RatingCite = (_tree.Find("rating")?.Value as OutlineMapping) is { } ladder ? _context.Cite(ladder) : null,
             Facts = Section("facts", s => ClosingSections.Facts(_context, s)),
             NotModelled = [.. Section("not modelled", s => ClosingSections.Words(_context, s, "what is left out")), .. _context.LeftOut],
             Questions = Section("open questions", s => ClosingSections.Questions(_context, s)),

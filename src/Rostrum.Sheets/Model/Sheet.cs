@@ -78,6 +78,9 @@ public sealed record Sheet
     /// <summary>The rating ladder: (lowest total, name), lowest first; the first step has no lower limit.</summary>
     public ImmutableArray<RatingStep> Rating { get; init; } = [];
 
+    /// <summary>Where the rules give the rating; null where the sheet names no page.</summary>
+    public Citation? RatingCite { get; init; }
+
     /// <summary>What variants take off or add before rating: (variant, points).</summary>
     public ImmutableArray<(string Variant, long Points)> RatingCredit { get; init; } = [];
 

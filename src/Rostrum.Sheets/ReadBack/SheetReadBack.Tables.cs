@@ -124,12 +124,12 @@ public static partial class SheetReadBack
         if (!sheet.Rating.IsEmpty)
         {
             string steps = string.Join(", ", sheet.Rating.Select(s => s.From is null ? s.Name : $"{s.From} {s.Name}"));
-            yield return new ReadClause("Scoring", "rating", $"Steps by total: {steps}.", null, null, ClauseStatus.NotYet, null, sheet.Tree.Find("rating")?.Key.Span);
+            yield return new ReadClause("Scoring", "rating", $"Steps by total: {steps}.", null, sheet.RatingCite, ClauseStatus.Settled, null, sheet.Tree.Find("rating")?.Key.Span);
         }
 
         foreach ((string variant, long points) in sheet.RatingCredit)
         {
-            yield return new ReadClause("Scoring", $"credit for {variant}", $"Before rating, {variant} counts {points}.", null, null, ClauseStatus.NotYet, null, sheet.Tree.Find("rating")?.Key.Span);
+            yield return new ReadClause("Scoring", $"credit for {variant}", $"Before rating, {variant} counts {points}.", null, sheet.RatingCite, ClauseStatus.Settled, null, sheet.Tree.Find("rating")?.Key.Span);
         }
     }
 

@@ -119,6 +119,31 @@ public sealed class TallyTests
         Assert.Equal("not given: your chamber", tally.Lines[0].Because[0].Text);
     }
 
+    [Theory]
+    [InlineData("30", "steady", "Rulebook, page 2")]
+    [InlineData("29", "calm", "Rulebook, page 2")]
+    [InlineData("2", "calm", "Rulebook, page 2")]
+    public void A_total_is_rated_where_the_sheet_has_steps(string coins, string step, string cite)
+    {
+        const string Steps = "  coins: {points: count(my purse)}\nsources: {book: {title: Rulebook, pages: 4}}\nrating: {cite: book 2, steps: {0: calm, 30: steady}}";
+
+        TallyRating rating = Purse(Steps, coins).Rating!;
+
+        Assert.Equal((step, 0L, cite), (rating.Step, rating.Credit, Citation.Tell(rating.Cite)));
+        Assert.Null(Tally.Of(Game.Kiln("E1"), 0).Rating);
+    }
+
+    // Page 10 of the demo game's rulebook takes 3 points off for the guild marks.
+    [Fact]
+    public void What_a_variant_counts_before_rating_is_taken_off() =>
+        Assert.Equal(-3, TallyRating.Of(Game.Sheet("kiln-night", "solo", "guild marks"), Points.Of(35), isWhole: true)!.Credit);
+
+    [Theory]
+    [InlineData("coins: {points: 3 times down(count(my purse), by 2)}", "4 coins, three for every 2")]
+    [InlineData("coins: {points: smallest((count(my purse), 9), it)}", "4 coins, the smallest of them")]
+    [InlineData("coins: {points: 7 if me is in most(p in players, count(purse of p)) otherwise 0}", "you have 4 coins, the most")]
+    public void Reasons_speak_of_what_is_counted(string score, string reason) => Assert.Equal(reason, Purse($"  {score}", "4").Lines[0].Because[0].Text);
+
     private static Tally Purse(string score, string coins) =>
         Tally.Of(Game.Position(Game.Of($"{Head}\nscore:\n{score}"), $"seat 1:\n  purse: {coins}\nturn of: seat 1\n"), 0);
 
