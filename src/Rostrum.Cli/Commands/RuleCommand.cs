@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Rostrum.Cli.Reports;
 using Rostrum.Cli.Screen;
+using Rostrum.Rulings.Positions;
 using Rostrum.Rulings.Verdicts;
 
 namespace Rostrum.Cli.Commands;
@@ -36,9 +37,14 @@ internal sealed class RuleCommand : PositionCommand
         }
         else
         {
-            Desk.Write(RulingScreen.Of(words, request.Heading, ruling));
+            Desk.Write(RulingScreen.Of(words, Heading(request), ruling));
         }
 
         return ruling is Ruling.Legal or Ruling.Yes ? ExitCode.Fine : ExitCode.Findings;
     }
+
+    // Who acts matters where several sit at the table.
+    private static string Heading(PositionRequest request) => request.Position is { Seats: > 1, IsTurnSaid: true } position
+        ? $"{request.Heading}, turn of {new PositionWords(position.Sheet, -1).Seat(position.Me)}"
+        : request.Heading;
 }

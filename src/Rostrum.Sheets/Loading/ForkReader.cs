@@ -29,7 +29,7 @@ internal static class ForkReader
 
         bool isConflict = entry.Key.Text == "conflict";
         ImmutableArray<OutlineEntry> inner = OutlineAsk.Entries(context, entry.Value, isConflict ? "what each source says" : "the readings");
-        ImmutableArray<OutlineEntry> alternatives = [.. inner.Where(e => !Deciders.Contains(e.Key.Text))];
+        ImmutableArray<OutlineEntry> alternatives = Alternatives(context, inner, isConflict);
         if (alternatives.IsEmpty)
         {
             return new Forked(null, [clause]);
@@ -60,7 +60,7 @@ internal static class ForkReader
             return null;
         }
 
-        ImmutableArray<OutlineEntry> alternatives = [.. inner.Entries.Where(e => !Deciders.Contains(e.Key.Text))];
+        ImmutableArray<OutlineEntry> alternatives = Alternatives(context, inner.Entries, entry.Key.Text == "conflict");
         if (alternatives.IsEmpty)
         {
             return null;
@@ -71,6 +71,16 @@ internal static class ForkReader
         Choice choice = Register(context, owner, cause, alternatives, OutlineMerge.Lay(value, deciders), entry.Key);
         return (choice, [.. alternatives.Select(a => a.Value)]);
     }
+
+    // Readings as they are written; of sources that disagree the weightiest first, so that an answer under the first of them is the likeliest.
+    private static ImmutableArray<OutlineEntry> Alternatives(LoadContext context, IEnumerable<OutlineEntry> entries, bool isConflict)
+    {
+        IEnumerable<OutlineEntry> all = entries.Where(e => !Deciders.Contains(e.Key.Text));
+        return [.. isConflict ? all.OrderBy(e => Rank(context, Prose.Fold(e.Key.Text))) : all];
+    }
+
+    private static int Rank(LoadContext context, string cite) =>
+        context.Sources.Where(s => $"{cite} ".StartsWith($"{s.Key} ", StringComparison.OrdinalIgnoreCase)).Select(s => s.Value.Rank ?? int.MaxValue).DefaultIfEmpty(int.MaxValue).Min();
 
     /// <summary>A conflict that stands beside a clause and speaks of its wording only.</summary>
     public static Choice? OfWording(LoadContext context, OutlineMapping clause, string owner) => OfValue(context, clause, owner)?.Choice;

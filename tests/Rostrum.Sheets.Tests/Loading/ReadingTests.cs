@@ -38,6 +38,17 @@ public sealed class ReadingTests
     }
 
     [Fact]
+    public void Of_sources_that_disagree_the_weightiest_comes_first()
+    {
+        const string Ranked = "sources: {book: {title: Book, pages: 9, rank: 2}, note: {title: Note, pages: 1, rank: 1}}\n";
+
+        ScoreClause clause = Loaded.Of(Ranked + "score: {jugs: {points: 1, conflict: {book 2: {}, note 1: {points: 2}}}}").Sheet.Score[0];
+
+        Assert.Equal(["note 1", "book 2"], clause.Choice!.Names);
+        Assert.Equal([2L, 1L], clause.Bodies.Select(b => ((Term.Number)b.Points).Amount));
+    }
+
+    [Fact]
     public void A_cell_of_a_card_may_have_two_values()
     {
         Sheet sheet = Loaded.Of(Sources + "cards:\n  order:\n    file: orders.csv\n    columns: {pay: number}\n    changes:\n      First order:\n        pay: {conflict: {card: 3, book 4: 6}}\n").Sheet;
