@@ -4,8 +4,8 @@ namespace Rostrum.Text;
 
 /// <summary>Finds the word that an author most likely meant.</summary>
 /// <remarks>Distance: optimal string alignment (one insertion, deletion, change or swap of neighbours counts 1), case ignored.
-/// Cut-off: at most 2, and at most a third of the written word's length, but 1 for words of two to five letters
-/// and 0 for one letter or more than 200.</remarks>
+/// Cut-off: at most 2, and at most a third of the written word's length, but 1 for words of three to five letters
+/// and 0 for fewer or for more than 200.</remarks>
 public static class NearSpelling
 {
     // The cost grows with the product of both lengths; nobody misspells a name of this length by one letter.
@@ -48,7 +48,7 @@ public static class NearSpelling
 
     private static int CutOff(int length) => length switch
     {
-        < 2 => 0,
+        < 3 => 0,
         < 6 => 1,
         <= LongestWord => 2,
         _ => 0,

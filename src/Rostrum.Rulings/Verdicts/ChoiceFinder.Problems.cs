@@ -16,9 +16,13 @@ internal sealed partial class ChoiceFinder
         {
             ReportSpace(choice, words, domain);
         }
+        else if (IsThing(choice) && Sheet.Boards.Any(b => b.Spaces.Any(s => Same(s.Name.Name, Prose.Fold(words.Text)))))
+        {
+            problems.Add(RulingProblems.NothingThere(words, choice.Name));
+        }
         else if (IsThing(choice) && UnknownWord(words) is { } unknown)
         {
-            string? near = NearSpelling.Find(words.Text, ThingWords()) ?? (unknown.Text.Any(char.IsDigit) ? null : NearSpelling.Find(unknown.Text, ThingWords()));
+            string? near = unknown.Text.Any(char.IsDigit) ? null : NearSpelling.Find(words.Text, ThingWords()) ?? NearSpelling.Find(unknown.Text, ThingWords());
             problems.Add(RulingProblems.NotAThing(unknown, near, Told([.. KindsAt(choice)])));
         }
         else
@@ -55,11 +59,12 @@ internal sealed partial class ChoiceFinder
     private IEnumerable<KindFacts> KindsAt(ActionChoice choice) => Sheet.Kinds.Where(k => Held(choice) is var held && (held.IsEmpty || held.Contains(k.Kind)));
 
     // 'a ware is bowl, jug, plate or lamp; ash, iron or copper', 'there are foxes and hens'
-    private static IEnumerable<string> Told(KindFacts[] kinds)
+    private IEnumerable<string> Told(KindFacts[] kinds)
     {
-        string[] plain = [.. kinds.Where(k => k.Attributes.IsEmpty).Select(k => k.Kind.Plural).Take(MostExamples)];
+        string[] cards = [.. Sheet.CardTables.Where(t => t.Rows.Length > 0 && kinds.Any(k => ReferenceEquals(k.Kind, t.Kind))).Select(t => $"{Prose.A(t.Kind.Name)} is named as in '{t.Rows[0].Card.Name}'")];
+        string[] plain = [.. kinds.Where(k => k.Attributes.IsEmpty && k.Kind.Family != KindFamily.Card).Select(k => k.Kind.Plural).Take(MostExamples)];
         IEnumerable<string> looks = kinds.Where(k => !k.Attributes.IsEmpty).Take(MostExamples).Select(k =>
             $"{Prose.A(k.Kind.Name)} is {string.Join("; ", k.Attributes.Where(a => !a.HoldsPlayer).Select(a => Prose.Or(a.Values.Select(v => v.Name))))}");
-        return plain.Length == 0 ? looks : [$"there are {Prose.And(plain)}", .. looks];
+        return [.. plain.Length == 0 ? [] : new[] { $"there are {Prose.And(plain)}" }, .. looks, .. cards];
     }
 }

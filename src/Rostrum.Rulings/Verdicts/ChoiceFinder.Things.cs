@@ -16,6 +16,11 @@ internal sealed partial class ChoiceFinder
     private Value? Thing(ActionChoice choice, SourceSpan span, Value.Many domain, List<Value> taken)
     {
         (string words, string? on) = Placed(Prose.Fold(span.Text));
+        if (IsThing(choice) && domain.Members.Select(m => m.Value).LastOrDefault(v => _naming.SpacesOf(v) is [var space] && Same(space, words)) is Value.ThingAt top)
+        {
+            return top;
+        }
+
         if (!IsThing(choice) || LookOf(words) is not { } look || (look.Kind is null && look.Card is null))
         {
             return null;

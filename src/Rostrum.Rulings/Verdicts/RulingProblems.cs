@@ -12,6 +12,9 @@ internal static class RulingProblems
     public static Diagnostic AsAQuestion(SourceSpan at) => new(
         "ROS0240", Severity.Error, at, "A truth is told as a statement, not asked as a question.", "Write 'C1 is empty' for 'is C1 empty?'.");
 
+    public static Diagnostic NothingThere(SourceSpan at, string choice) => new(
+        "ROS0242", Severity.Error, at, $"Nothing lies on '{at.Text}' that '{choice}' could be.", "Name a space where such a thing lies, or the thing.");
+
     public static Diagnostic SeveralFit(SourceSpan at, IEnumerable<string> fitting) => new(
         "ROS0244", Severity.Error, at, $"'{at.Text}' can mean {Prose.Or(fitting)}.", "Say which one is meant.");
 

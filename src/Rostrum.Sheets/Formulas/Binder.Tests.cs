@@ -135,7 +135,10 @@ internal sealed partial class Binder
             || (other.Sort.Kind == SortKind.Value && subject.Sort.Kind == SortKind.Number && declared.HasNumbers(other.Sort.Of));
         if (!numeral && subject.Sort.Join(other.Sort) is null)
         {
-            problems.Add(Placed(FormulaProblems.WrongSort(choice.Span, other.Sort, subject.Sort)));
+            bool isUncounted = other.Sort.Kind == SortKind.Number && (subject.Sort.IsMany || subject.Sort.Kind is SortKind.Place or SortKind.Line);
+            problems.Add(Placed(isUncounted
+                ? FormulaProblems.WrongSort(test.Subject.Span, subject.Sort, Sort.Number)
+                : FormulaProblems.WrongSort(choice.Span, other.Sort, subject.Sort)));
             return Broken(test, Sort.Truth);
         }
 

@@ -102,7 +102,7 @@ internal sealed partial class FormulaParser
     }
 
     private static bool IsLabel(Token token) =>
-        token.Kind == TokenKind.Number || (token.Kind == TokenKind.Word && !Vocabulary.GrammarWords.Contains(token.Text));
+        token.Kind == TokenKind.Number || (token.Kind == TokenKind.Word && (token.Text == "A" || !Vocabulary.GrammarWords.Contains(token.Text)));
 
     private static bool IsNoun(Named symbol) =>
         symbol is LineFamily or OperationName { Operation.Form: OperationForm.Noun } or StepName or Model.Attribute or Column or Table or Mark

@@ -84,7 +84,10 @@ public sealed class QuestionTests
     [Theory]
     [InlineData("plant aple tree on A1", "aple", "'apple'")]
     [InlineData("plant palm tree on A1", "palm", "A tree is apple or pear.")]
-    [InlineData("plant apple tree on A9", "A9", "'A1'")]
+    [InlineData("plant apple tree on A9", "A9", "are A1 to C2.")]
+    [InlineData("fell B2", "B2", "where such a thing lies")]
+    [InlineData("my cart is 2", "my cart", "count(…)")]
+    [InlineData("file A is full", "file A", "file A of field")]
     [InlineData("plant apple tree on the gate", "the gate", "are A1 to C2.")]
     [InlineData("plant apple tree", "plant apple tree", "plant (what) on (spot)")]
     public void A_wrong_word_is_underlined_and_has_a_way_out(string words, string at, string hint)
@@ -105,6 +108,7 @@ public sealed class QuestionTests
     [InlineData("seat 1: {cart: [apple tree, apple tree]}\nfield: {B1: basket}", "plant tree on A1")]
     [InlineData("field: {A1: apple tree, B1: apple tree}", "fell apple tree on B1")]
     [InlineData("field: {A1: apple tree}", "fell the tree on A1.")]
+    [InlineData("field: {A1: [pear tree, apple tree]}", "fell A1")]
     public void A_thing_is_told_by_its_look_or_its_space(string position, string words) => Assert.Equal("legal", On(position, words).Ruling!.Verdict);
 
     [Fact]
