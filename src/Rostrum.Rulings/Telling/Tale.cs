@@ -16,8 +16,10 @@ internal sealed record Tale(string Text, ImmutableArray<string> Spaces)
     /// <summary>Several reasons as one.</summary>
     public static Tale Join(IEnumerable<Tale> tales, string between)
     {
-        Tale[] all = [.. tales.Aggregate(ImmutableArray<Tale>.Empty, (told, t) => told.Any(e => Says(e.Text, t.Text)) ? told : told.Add(t.Beside(told)))];
-        return all is [var only] ? only : new Tale(string.Join(between, all.Select(t => t.Text)), [.. all.SelectMany(t => t.Spaces).Distinct()]);
+        Tale[] all = [.. tales];
+        Tale[] told = [.. all.Aggregate(ImmutableArray<Tale>.Empty, (sum, t) => sum.Any(e => Says(e.Text, t.Text)) ? sum : sum.Add(t.Beside(sum)))];
+        ImmutableArray<string> spaces = [.. all.SelectMany(t => t.Spaces).Distinct()];
+        return told is [var only] ? only with { Spaces = spaces } : new Tale(string.Join(between, told.Select(t => t.Text)), spaces);
     }
 
     // Of a word whose reason is told already, only the word is told.
