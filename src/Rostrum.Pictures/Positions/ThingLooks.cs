@@ -7,7 +7,7 @@ namespace Rostrum.Pictures.Positions;
 internal sealed class ThingLooks(Position position)
 {
     private readonly Sheet _sheet = position.Sheet;
-    private readonly PositionWords _words = new(position);
+    private readonly PositionWords _words = PositionWords.ForAudience(position.Sheet);
     private readonly UsualLooks _usual = new(position.Sheet);
     private readonly LookLegend _legend = new();
 
