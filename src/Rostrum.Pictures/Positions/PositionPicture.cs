@@ -7,7 +7,7 @@ namespace Rostrum.Pictures.Positions;
 
 /// <summary>What a picture of a position shall point out.</summary>
 /// <param name="Title">Written above it.</param>
-/// <param name="Caption">A sentence below; null for none but a legend, where the sheet leaves the looks of pieces to the picture.</param>
+/// <param name="Caption">A sentence below, before the legend where the sheet leaves the looks of pieces to the picture; null for none.</param>
 /// <param name="Marks">Spaces of the acting player's board, or of the table's, by name; a name that the board lacks is left out.</param>
 public sealed record PictureWish(string Title, string? Caption, ImmutableArray<(string Space, MarkKind Kind, string Label)> Marks)
 {
@@ -38,19 +38,20 @@ public static class PositionPicture
             throw new ArgumentException("The sheet has no board to draw.", nameof(position));
         }
 
+        Heap[] heaps = [.. Heaps(position, seats, looks).Select(h => Beside(boards, h.Heap, h.Seat))];
         return new TablePicture(wish.Title, [.. boards.Select(b => b.Picture)])
         {
             ShowsTitle = wish.ShowsTitle,
-            Caption = wish.Caption ?? looks.Legend,
+            Caption = string.Join(' ', ((string?[])[wish.Caption, looks.Legend]).OfType<string>()) is { Length: > 0 } caption ? caption : null,
             Marks = [.. wish.Marks.Select(m => Mark(position, boards, m)).OfType<SpaceMark>()],
-            Heaps = [.. Heaps(position, seats, looks).Select(h => Beside(boards, h.Heap, h.Seat))],
+            Heaps = [.. heaps],
             View = boards[0].Facts.IsUpright ? TableView.Front : TableView.Above,
             Names = SpaceNames.Edges,
         };
     }
 
-    // The acting player's board is drawn even where nothing is said of it.
-    private static IEnumerable<int> SeatsIn(Position position) => Enumerable.Range(0, position.Seats).Where(seat => seat == position.Me
+    /// <summary>The 0-based seats whose things are shown; the acting player's board is drawn even where nothing is said of it.</summary>
+    public static IEnumerable<int> SeatsIn(Position position) => Enumerable.Range(0, position.Seats).Where(seat => seat == position.Me
         || position.Sheet.Boards.Where((b, i) => b.Place.EachPlayer && position.Boards[i][seat].Any(s => s.IsGiven)).Any()
         || position.Sheet.Places.Where((p, i) => p.Place.EachPlayer && HasThings(position.Places[i][seat])).Any());
 
