@@ -73,26 +73,20 @@ internal static class FerryMarket
         """;
 
     /// <summary>The game.</summary>
-    public static Game Game { get; } = Open(Sheet);
-
-    /// <summary>The game with a source that nobody weighs against another.</summary>
-    public static Game Unweighed { get; } = Open(Sheet.Replace(", rank: 1", "", StringComparison.Ordinal));
+    public static Game Game { get; } = new(
+        GameFolder.InMemory("ferry-market", ("sheet.yaml", Sheet), ("positions/evening.yaml", Evening), ("positions/busy.yaml", "variants: [market day]\n" + Evening)), ShippedGames.Idioms);
 
     /// <summary>A file of the pack of a lesson in these words.</summary>
-    public static string Pack(string file, string lesson, Game? game = null)
+    public static string Pack(string file, string lesson)
     {
-        Game of = game ?? Game;
-        LessonReport report = LessonCheck.Of(of, new SourceText("lesson.md", $"---\ntitle: Ferry Market\n---\n\n## A\n\n{lesson}\n"));
-        return Encoding.UTF8.GetString(LessonPack.Of(of, report).Single(f => f.Name == file).Bytes.AsSpan());
+        LessonReport report = LessonCheck.Of(Game, new SourceText("lesson.md", $"---\ntitle: Ferry Market\n---\n\n## A\n\n{lesson}\n"));
+        return Encoding.UTF8.GetString(LessonPack.Of(Game, report).Single(f => f.Name == file).Bytes.AsSpan());
     }
 
     /// <summary>The words of a page as a reader meets them, with one blank between them.</summary>
-    public static string Words(string lesson, Game? game = null) => Told(Pack("lesson.html", lesson, game));
+    public static string Words(string lesson) => Told(Pack("lesson.html", lesson));
 
     /// <summary>The words of a page without its style, drawings and marks.</summary>
     public static string Told(string page) =>
         Prose.Fold(System.Net.WebUtility.HtmlDecode(Regex.Replace(Regex.Replace(page, "<(style|svg).*?</\\1>", "", RegexOptions.Singleline), "<[^>]+>", " ")));
-
-    private static Game Open(string sheet) => new(
-        GameFolder.InMemory("ferry-market", ("sheet.yaml", sheet), ("positions/evening.yaml", Evening), ("positions/busy.yaml", "variants: [market day]\n" + Evening)), ShippedGames.Idioms);
 }
