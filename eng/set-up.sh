@@ -39,7 +39,7 @@ publish_rostrum() {
     log=$(dotnet publish "$root/src/Rostrum.Cli" -c Release -r "$platform" "$@" -p:ArtifactsPath="$built/build" -p:RunAnalyzers=false \
       -p:EnforceCodeStyleInBuild=false -p:GenerateDocumentationFile=false -p:DebugType=none -o "$next" --nologo -v quiet 2>&1)
   }
-  say "building the command for $platform (a minute or two; only when its sources changed)"
+  say "building the command for $platform (a few minutes; only when its sources changed)"
   if ! { can_link && publish --self-contained true -p:PublishAot=true; }; then
     say "the command cannot be compiled to machine code here, so it will start more slowly"
     if ! publish --self-contained false -p:PublishReadyToRun=true; then

@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization.Metadata;
+using Rostrum.Cli.Disk;
 using Rostrum.Cli.Reports;
 using Rostrum.Text;
 
@@ -8,8 +9,9 @@ namespace Rostrum.Cli;
 /// <param name="input">Standard input.</param>
 /// <param name="output">Receives data; flushed before every word of talk, so that a terminal shows both in order.</param>
 /// <param name="talk">Receives talk.</param>
+/// <param name="json">True where the user wants answers in JSON, so that a refusal is one as well.</param>
 /// <param name="stop">Cancelled by Ctrl-C.</param>
-internal sealed class Desk(TextReader input, TextWriter output, TextWriter talk, CancellationToken stop)
+internal sealed class Desk(TextReader input, TextWriter output, TextWriter talk, bool json, CancellationToken stop)
 {
     /// <summary>Standard input.</summary>
     public TextReader Input => input;
@@ -45,11 +47,20 @@ internal sealed class Desk(TextReader input, TextWriter output, TextWriter talk,
         talk.Flush();
     }
 
-    /// <summary>Says a complaint.</summary>
+    /// <summary>Says complaints; where JSON is wanted, they are the answer as well.</summary>
     /// <returns><see cref="ExitCode.WrongUsage"/>.</returns>
-    public int Refuse(string complaint)
+    public int Refuse(params IReadOnlyList<string> complaints)
     {
-        Say(complaint);
+        if (json)
+        {
+            Write(new RefusalReport(ReportJson.Format, string.Join(' ', complaints)), r => r.RefusalReport);
+        }
+
+        foreach (string complaint in complaints)
+        {
+            Say(complaint);
+        }
+
         return ExitCode.WrongUsage;
     }
 
@@ -65,7 +76,7 @@ internal sealed class Desk(TextReader input, TextWriter output, TextWriter talk,
         }
         catch (IOException problem)
         {
-            throw new UnwritableOutputException($"The answer cannot be written to the output: {problem.Message}", problem);
+            throw new UnwritableOutputException($"The answer cannot be written to the output: {DiskTrouble.Of(problem)}", problem);
         }
     }
 }

@@ -22,7 +22,7 @@ public static class RostrumCommand
     public static int Run(IReadOnlyList<string> args, TextReader input, TextWriter output, TextWriter talk, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(args);
-        var desk = new Desk(input, output, talk, stop);
+        var desk = new Desk(input, output, talk, args.TakeWhile(a => a != "--").Contains("--json"), stop);
         try
         {
             int code = Carry(args, desk);
@@ -37,15 +37,28 @@ public static class RostrumCommand
         }
         catch (UnwritableOutputException problem)
         {
-            talk.Write($"rostrum: {problem.Message}\n");
-            talk.Flush();
-            return ExitCode.WrongUsage;
+            return Refuse(desk, problem, talk);
         }
 #pragma warning disable CA1031 // The outermost door: whatever went wrong, the user gets a sentence instead of a stack.
         catch (Exception fault)
 #pragma warning restore CA1031
         {
             return OurFault.Tell(talk, fault is AggregateException { InnerExceptions: [var only] } ? only : fault, args.Contains("--trace") || Environment.GetEnvironmentVariable(TraceVariable) is { Length: > 0 });
+        }
+    }
+
+    // Where standard output itself takes nothing, there is only the talk left.
+    private static int Refuse(Desk desk, UnwritableOutputException problem, TextWriter talk)
+    {
+        try
+        {
+            return desk.Refuse(problem.Message);
+        }
+        catch (UnwritableOutputException)
+        {
+            talk.Write($"rostrum: {problem.Message}\n");
+            talk.Flush();
+            return ExitCode.WrongUsage;
         }
     }
 
@@ -56,12 +69,7 @@ public static class RostrumCommand
         IReadOnlyList<string> complaints = parse.Action is null or ParseErrorAction or GameAction ? WrongUsage.Of(parse) : [];
         if (complaints.Count > 0)
         {
-            foreach (string complaint in complaints)
-            {
-                desk.Say(complaint);
-            }
-
-            return desk.Refuse($"'{HelpText.NameOf(parse.CommandResult.Command)} --help' shows how it is used.");
+            return desk.Refuse([.. complaints, $"'{HelpText.NameOf(parse.CommandResult.Command)} --help' shows how it is used."]);
         }
 
         return parse.Invoke(new InvocationConfiguration { Output = desk.Output, Error = desk.Talk, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null });

@@ -32,7 +32,7 @@ public static class TablePainter
             .. Ground(picture.View, layout),
             .. layout.Titles,
             .. layout.Boards.Select(place => new SceneNode.Group(place.Board.Name, [.. new BoardPainter(place, picture.Names, picture.View).Paint()])),
-            .. layout.Rack.Paint(layout.RackCorner),
+            .. layout.Racks.SelectMany(rack => rack.Rack.Paint(rack.Corner)),
             .. picture.Marks.SelectMany(marks.Ring),
             .. picture.Marks.SelectMany(marks.Tag),
             .. picture.Arrows.SelectMany(marks.Arrow),

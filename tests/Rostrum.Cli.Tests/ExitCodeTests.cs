@@ -83,7 +83,7 @@ public class ExitCodeTests
         int code = RostrumCommand.Run(["tally", Kiln, "E1"], TextReader.Null, new FullWriter(), talk, TestContext.Current.CancellationToken);
 
         Assert.Equal(2, code);
-        Assert.Contains("The answer cannot be written to the output: No space left on device", talk.ToString());
+        Assert.Contains("The answer cannot be written to the output: the disk is full.", talk.ToString());
     }
 
     private sealed class BrokenReader : TextReader
@@ -93,6 +93,6 @@ public class ExitCodeTests
 
     private sealed class FullWriter : StringWriter
     {
-        public override void Write(string? value) => throw new IOException("No space left on device");
+        public override void Write(string? value) => throw new IOException("No space left on device", hresult: 28);
     }
 }

@@ -154,6 +154,7 @@ public class LessonAndPackTests
     [Theory]
     [InlineData("E1.svg", "<svg")]
     [InlineData("E1.png", "PNG")]
+    [InlineData("E1.pdf", "%PDF-")]
     public void Drawing_is_what_its_ending_says(string name, string sign)
     {
         using var game = new TempGame();
@@ -186,7 +187,7 @@ public class LessonAndPackTests
         Told told = Told.By("draw", TempGame.KilnNight, "E1", "-o", Path.Combine(game.PathOf("taken"), "E1.svg"));
 
         Assert.Equal(2, told.Code);
-        Assert.Contains("cannot be written", told.Talk);
+        Assert.Equal($"rostrum: '{game.PathOf("taken/E1.svg")}' cannot be written: '{game.PathOf("taken")}' is a file and no folder.\n", told.Talk);
         Assert.Equal([game.PathOf("taken")], Directory.EnumerateFileSystemEntries(game.Folder));
     }
 
@@ -198,6 +199,7 @@ public class LessonAndPackTests
         Told told = Told.By("draw", TempGame.KilnNight, "E1", "-o", game.PathOf("E1.svg"));
 
         Assert.Equal(2, told.Code);
+        Assert.EndsWith("cannot be written: it is a folder. Name a file in it.\n", told.Talk);
         Assert.Equal([game.PathOf("E1.svg")], Directory.EnumerateFileSystemEntries(game.Folder));
     }
 

@@ -10,6 +10,12 @@ internal static class WrongUsage
     /// <summary>The sentences; empty for a command line that can be carried out.</summary>
     public static IReadOnlyList<string> Of(ParseResult parse)
     {
+        Command command = parse.CommandResult.Command;
+        if (command is RootCommand && parse.UnmatchedTokens.FirstOrDefault(t => !t.StartsWith('-')) is { } first)
+        {
+            return [NoCommand(command, first)];
+        }
+
         // A positional argument swallows a misspelt option, and the errors that follow speak of the wrong word: look for those first.
         string[] misspelt = [.. MisspeltOptions(parse)];
         if (misspelt.Length > 0)
@@ -17,10 +23,9 @@ internal static class WrongUsage
             return misspelt;
         }
 
-        Command command = parse.CommandResult.Command;
         if (command is RootCommand)
         {
-            return [NoCommand(command, parse.UnmatchedTokens)];
+            return [$"Say what to do: {Prose.Or(command.Subcommands.Select(c => c.Name))}."];
         }
 
         if (Missing(parse) is { Length: > 0 } missing)
@@ -33,8 +38,8 @@ internal static class WrongUsage
             return [$"Say where it goes: '{wanted.Name} {wanted.HelpName}'."];
         }
 
-        return parse.UnmatchedTokens is [var first, ..]
-            ? [$"'{Prose.Clip(first)}' is one word too many. Put words that belong together between quotes."]
+        return parse.UnmatchedTokens is [var more, ..]
+            ? [$"'{Prose.Clip(more)}' is one word too many. Put words that belong together between quotes."]
             : [.. parse.Errors.Select(e => e.Message).Distinct()];
     }
 
@@ -52,15 +57,12 @@ internal static class WrongUsage
         ? $"Did you mean '{near}'?"
         : $"There are {Prose.And(known.Where(k => k.StartsWith("--", StringComparison.Ordinal)))}.";
 
-    private static string NoCommand(Command root, IReadOnlyList<string> words)
+    private static string NoCommand(Command root, string word)
     {
         string[] known = [.. root.Subcommands.Select(c => c.Name)];
-        return words switch
-        {
-            [] => $"Say what to do: {Prose.Or(known)}.",
-            [var first, ..] when NearSpelling.Find(first, known) is { } near => $"There is no command '{first}'. Did you mean '{near}'?",
-            [var first, ..] => $"There is no command '{Prose.Clip(first)}'. There are {Prose.And(known)}.",
-        };
+        return NearSpelling.Find(word, known) is { } near
+            ? $"There is no command '{Prose.Clip(word)}'. Did you mean '{near}'?"
+            : $"There is no command '{Prose.Clip(word)}'. There are {Prose.And(known)}.";
     }
 
     private static string[] Missing(ParseResult parse) =>

@@ -18,12 +18,12 @@ internal sealed class DrawCommand : PositionCommand
 
     /// <summary>The command at a desk.</summary>
     public DrawCommand(Desk desk)
-        : this(desk, OutputOption.Named("FILE", "Where the picture goes; the ending says what it is: .svg or .png."), new Option<bool>("--dark") { Description = "Draw on a dark ground." })
+        : this(desk, OutputOption.Named("FILE", "Where the picture goes; the ending says what it is: .svg, .png or .pdf."), new Option<bool>("--dark") { Description = "Draw on a dark ground." })
     {
     }
 
     private DrawCommand(Desk desk, Option<string> output, Option<bool> dark)
-        : base(desk, "draw", "Draws a position as a picture, SVG or PNG.", "rostrum draw games/kiln-night E1 -o E1.svg", output, dark)
+        : base(desk, "draw", "Draws a position as a picture, SVG, PNG or PDF.", "rostrum draw games/kiln-night E1 -o E1.svg", output, dark)
     {
         _output = output;
         _dark = dark;
@@ -34,9 +34,9 @@ internal sealed class DrawCommand : PositionCommand
     {
         string path = parse.GetRequiredValue(_output);
         string ending = Path.GetExtension(path).ToLowerInvariant();
-        if (ending is not (".svg" or ".png"))
+        if (ending is not (".svg" or ".png" or ".pdf"))
         {
-            return Desk.Refuse($"'{path}' does not say what to draw: end it in .svg or .png.");
+            return Desk.Refuse($"'{path}' does not say what to draw: end it in .svg, .png or .pdf.");
         }
 
         if (request.Position.Sheet.Boards.All(b => b.Spaces.IsEmpty))
@@ -46,7 +46,12 @@ internal sealed class DrawCommand : PositionCommand
 
         Palette palette = parse.GetValue(_dark) ? Palette.Dark : Palette.Light;
         Scene scene = TablePainter.Paint(PositionPicture.Of(request.Position, new PictureWish(request.Title, request.File.Says, [])));
-        byte[] content = ending == ".svg" ? Encoding.UTF8.GetBytes(SvgWriter.Write(scene, SvgOptions.StandAlone(palette))) : PngWriter.Write(scene, PngScale, palette);
+        byte[] content = ending switch
+        {
+            ".svg" => Encoding.UTF8.GetBytes(SvgWriter.Write(scene, SvgOptions.StandAlone(palette))),
+            ".pdf" => PdfWriter.Write(scene, palette),
+            _ => PngWriter.Write(scene, PngScale, palette),
+        };
         AtomicFile.Write(path, content);
         Tell(path, content.Length, scene, request.Json);
         return ExitCode.Fine;

@@ -6,6 +6,7 @@ using Rostrum.Cli.Reports;
 using Rostrum.Cli.Screen;
 using Rostrum.Lessons;
 using Rostrum.Lessons.Pack;
+using Rostrum.Sheets.Loading;
 using Rostrum.Text;
 
 namespace Rostrum.Cli.Commands;
@@ -17,7 +18,7 @@ internal sealed class PackCommand : ScriptCommand
 
     /// <summary>The command at a desk.</summary>
     public PackCommand(Desk desk)
-        : this(desk, OutputOption.Named("FOLDER", "Where the files go; the folder is made, and files of the same name are replaced."))
+        : this(desk, OutputOption.Named("FOLDER", "Where the files go: a folder of its own, which is made; files of the same name are replaced."))
     {
     }
 
@@ -28,6 +29,13 @@ internal sealed class PackCommand : ScriptCommand
     protected override int Answer(GameRequest request, LessonReport report, ParseResult parse)
     {
         string folder = parse.GetRequiredValue(_output);
+        if (folder.Length == 0 || File.Exists(Path.Combine(folder, SheetReader.FileName)))
+        {
+            return Desk.Refuse(folder.Length == 0
+                ? "Say where the pack goes: '-o' names no folder."
+                : $"'{folder}' is the folder of a game, and a pack is published: it would mix with what is only yours. Name a folder of its own, such as '{Path.Combine(folder, "pack")}'.");
+        }
+
         ImmutableArray<PackFile> files = LessonPack.Of(request.Game, report);
         Write(folder, files);
         Tell(folder, files, report, request.Json);

@@ -20,7 +20,7 @@ internal static class AtomicFile
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
             Forget(beside);
-            throw new UnwritableOutputException($"'{path}' cannot be written: {problem.Message.Replace(beside, path, StringComparison.Ordinal)}", problem);
+            throw new UnwritableOutputException($"'{path}' cannot be written: {DiskTrouble.Of(problem, full)}", problem);
         }
     }
 

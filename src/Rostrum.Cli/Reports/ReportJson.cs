@@ -15,6 +15,7 @@ namespace Rostrum.Cli.Reports;
 [JsonSerializable(typeof(DrawReport))]
 [JsonSerializable(typeof(LessonItem))]
 [JsonSerializable(typeof(PackReport))]
+[JsonSerializable(typeof(RefusalReport))]
 internal sealed partial class ReportJson : JsonSerializerContext
 {
     /// <summary>The version of the shape, the value of <c>format</c> in every report.</summary>

@@ -32,6 +32,14 @@ public abstract record ClaimTarget
     /// <param name="Name">Its name.</param>
     public sealed record Fact(string Name) : ClaimTarget;
 
+    /// <summary>The name of the position that is asked about; null where none is needed.</summary>
+    public string? OnPosition => this switch
+    {
+        Tally tally => tally.Position,
+        Rule rule => rule.Position,
+        _ => null,
+    };
+
     /// <summary>True where a link's target is meant to be checked, misspelt or not: <c>fact:bays</c>, <c>Fact:bays</c>, <c>fcat:bays</c>.</summary>
     public static bool Looks(string target)
     {

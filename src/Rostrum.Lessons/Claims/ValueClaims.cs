@@ -39,7 +39,7 @@ internal static class ValueClaims
     private static Citation? CiteOf(Sheet sheet, Term term) => term switch
     {
         Term.LookUp look => sheet.Tables[look.Table.Index].Cite,
-        Term.CardCell { Subject: Term.CardNamed named } => sheet.Cards(named.Card.Kind).Rows[named.Card.Index].Cite,
+        Term.CardCell { Subject: Term.CardNamed named } => sheet.Cards(named.Card.Kind).Rows[named.Card.Index].Cite ?? sheet.KindOf(named.Card.Kind).Cite,
         Term.Call call => sheet.Meanings[call.Word.Index].Cite,
         _ => null,
     };

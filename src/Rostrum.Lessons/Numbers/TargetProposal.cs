@@ -13,7 +13,8 @@ namespace Rostrum.Lessons.Numbers;
 internal sealed class TargetProposal(ImmutableArray<Fact> facts, ClaimCheck check)
 {
     // A fact must be named behind the number or twice before it, and one of a single word right behind it: 'two to four shelves with a form' says
-    // nothing of how many forms there are. A line of the position on show may be named anywhere near.
+    // nothing of how many forms there are. A line of the position on show may be named anywhere near, but right behind the number only where
+    // points are spoken of: 'two hens' counts hens.
     private const double LeastForWord = 3;
     private const double LeastForFact = 2;
     private const double LeastForLine = 1;
@@ -36,7 +37,7 @@ internal sealed class TargetProposal(ImmutableArray<Fact> facts, ClaimCheck chec
         (string Target, double Fit)[] fits =
         [
             .. facts.Where(f => f.Number == number).Select(f => ($"fact:{f.Name}", near.Fit(f.Name, f.Name.Contains(' ', StringComparison.Ordinal) ? LeastForFact : LeastForWord))),
-            .. Lines(number, seen).Select(l => ($"tally:{seen!.PositionName}/{l}", l == Expectation.Total ? OfATotal.Max(w => near.Fit(w, LeastForLine)) : near.Fit(l, LeastForLine))),
+            .. Lines(number, seen).Select(l => ($"tally:{seen!.PositionName}/{l}", l == Expectation.Total ? OfATotal.Max(w => near.Fit(w, LeastForLine)) : near.Counts(l) ? 0 : near.Fit(l, LeastForLine))),
         ];
         double best = fits.Select(f => f.Fit).DefaultIfEmpty(0).Max();
         return best > 0 && fits.Count(f => f.Fit == best) == 1 ? fits.First(f => f.Fit == best).Target : null;

@@ -12,6 +12,9 @@ internal sealed partial class WordsAround
 
     private static readonly string[] Small = ["a", "an", "the", "of", "in", "on", "to", "for", "each", "at", "with", "and", "or", "from", "per", "without", "more"];
 
+    private static readonly string[] OfPoints = ["point", "score", "scoring", "worth", "make", "give", "total"];
+
+    private readonly string? _next;
     private readonly Dictionary<string, double> _weights = new(StringComparer.Ordinal);
 
     /// <summary>Takes the words of the sentence.</summary>
@@ -23,6 +26,7 @@ internal sealed partial class WordsAround
         string before = SentenceEnd().Split(text[Math.Max(0, start - Far)..start])[^1];
         string behind = SentenceEnd().Split(text[end..Math.Min(text.Length, end + Far)])[0];
         string[] next = [.. Stems(behind).Take(Reach)];
+        _next = next.FirstOrDefault();
         for (int i = 0; i < next.Length; i++)
         {
             Weigh(next[i], i == 0 ? 3 : 2);
@@ -44,6 +48,9 @@ internal sealed partial class WordsAround
         double met = words.Sum(w => _weights.GetValueOrDefault(w));
         return met < least || far * 3 > words.Length ? 0 : met - ((double)far / words.Length);
     }
+
+    /// <summary>True where a name stands right behind the number and nothing near speaks of points: then the number tells how many there are of it.</summary>
+    public bool Counts(string name) => Stems(name).Any(w => w == _next) && !OfPoints.Any(w => _weights.ContainsKey(w));
 
     private void Weigh(string word, double weight) => _weights[word] = Math.Max(weight, _weights.GetValueOrDefault(word));
 

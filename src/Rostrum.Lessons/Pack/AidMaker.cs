@@ -69,7 +69,7 @@ internal sealed class AidMaker
 
     private AidClause Clause(ReadClause clause) => new(clause.Says, clause.Cite?.Page is { } page ? $"p. {page}" : "")
     {
-        Note = _sheet.Choices.FirstOrDefault(c => c.IsOpen && Bears(c, clause)) is { } open ? $"Open in the rulebook: {Question(open)}." : "",
+        Note = _sheet.Choices.FirstOrDefault(c => c.IsOpen && Bears(c, clause)) is { } open ? $"The rules leave open: {Question(open)}." : "",
     };
 
     // A clause is open where it has readings itself or speaks of a table or word that has.
@@ -79,5 +79,9 @@ internal sealed class AidMaker
         return clause.Choice == choice || (isNamed && clause.Meaning?.Contains(choice.Owner, StringComparison.Ordinal) == true);
     }
 
-    private string Question(Choice choice) => _sheet.Questions.FirstOrDefault(q => q.About == choice.Owner)?.Name ?? Prose.Or(choice.Names);
+    private string Question(Choice choice) => _sheet.Questions.FirstOrDefault(q => q.About == choice.Owner)?.Name ?? Alternatives(choice);
+
+    private static string Alternatives(Choice choice) => choice.Cause == ChoiceCause.Conflict
+        ? $"{choice.Owner} (the sources disagree)"
+        : $"this can be read as {Prose.Or(choice.Names.Select(n => $"‘{n}’"))}";
 }

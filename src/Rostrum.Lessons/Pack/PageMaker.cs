@@ -39,7 +39,7 @@ internal sealed class PageMaker(Game game, LessonReport report)
             Topics = topics,
             Slips = [.. _slips.Values.Select(s => s.Id == openingSlip ? s with { IsOpenAtFirst = true } : s)],
             Sources = [.. SourceTable.Of(_sheet)],
-            Questions = [.. QuestionList.Of(game, _sheet)],
+            Questions = [.. QuestionList.Of(game, _sheet, VariantsShown())],
             Claims = Summary(),
             UnofficialNote = Unofficial,
         };
@@ -49,18 +49,35 @@ internal sealed class PageMaker(Game game, LessonReport report)
     internal static string Day(string words) =>
         DateOnly.TryParseExact(words, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day) ? day.ToString("d MMMM yyyy", CultureInfo.InvariantCulture) : words;
 
+    // What a variant leaves open concerns readers only where the lesson shows a table with that variant.
+    private IEnumerable<string> VariantsShown()
+    {
+        HashSet<string> on = [.. report.Shots.Select(s => s.Position).Concat(PositionsAsked()).OfType<Position>().SelectMany(p => p.Sheet.VariantsOn)];
+        return _sheet.Variants.Select(v => v.Name).Where(on.Contains);
+    }
+
+    private IEnumerable<Position?> PositionsAsked() =>
+        from name in report.Claims.Select(c => ClaimTarget.Read(c.Claim.Target)?.OnPosition).OfType<string>().Distinct()
+        let text = game.PositionText(name).Text
+        where text is not null
+        select game.Open(text).Position;
+
     // A position is called as the lesson calls it in its first shot. One that no shot shows is called as its file says, and is drawn on the slip.
     private SlipTable TableOf(string name)
     {
         if (report.Shots.FirstOrDefault(s => s.PositionName == name && s.Position is not null) is { } shown)
         {
-            return new SlipTable(shown.Shot.Caption, null);
+            return new SlipTable(shown.Shot.Caption, null, SeatNames(shown.Position!));
         }
 
         PositionFile? file = game.PositionText(name).Text is { } text ? game.Open(text).File : null;
         string title = file?.Says?.TrimEnd('.') ?? $"Position {name}";
-        return new SlipTable(title, file?.Position is { Sheet.Boards.IsEmpty: false } position ? Figure(position, title) : null);
+        return new SlipTable(title, file?.Position is { Sheet.Boards.IsEmpty: false } position ? Figure(position, title) : null, file?.Position is { } counted ? SeatNames(counted) : []);
     }
+
+    private static ImmutableArray<string> SeatNames(Position position) => PositionPicture.SeatsIn(position).Count() > 1
+        ? [.. Enumerable.Range(0, position.Seats).Select(PositionWords.ForAudience(position.Sheet).Seat)]
+        : [];
 
     private PageBlock.Figure Figure(Position position, string title)
     {
@@ -70,8 +87,9 @@ internal sealed class PageMaker(Game game, LessonReport report)
 
     private ClaimsSummary Summary() => new(
         report.Claims.Count(c => c.Status == ClaimStatus.Right),
-        report.Claims.Count(c => c.Status is ClaimStatus.Wrong or ClaimStatus.Unasked),
+        report.Claims.Count(c => c.Status == ClaimStatus.Wrong),
         report.Claims.Count(c => c.Status == ClaimStatus.Unsettled),
+        report.Claims.Count(c => c.Status == ClaimStatus.Unasked),
         [.. report.Claims.Select(c => c.Problem).Concat(report.Shots.Select(s => s.Problem)).OfType<Diagnostic>().Select(p => p.Message).Distinct()]);
 
     private PageTopic Topic(LessonTopic topic, int index, LessonBlock.Shot? opening) =>

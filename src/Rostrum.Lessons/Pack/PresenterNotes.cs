@@ -1,6 +1,7 @@
 using System.Text;
 using Rostrum.Lessons.Page;
 using Rostrum.Rulings.Games;
+using Rostrum.Sheets.Model;
 
 namespace Rostrum.Lessons.Pack;
 
@@ -26,8 +27,21 @@ internal static class PresenterNotes
 
         notes.Append("- ").Append(page.CorrectAsOf.Length == 0 ? "The lesson names no day up to which it is correct. Write `correct as of:` at its head." : $"The page says: correct as of {page.CorrectAsOf}. Look for news from the publisher before that day grows old.").Append('\n');
         Section(notes, "What the check found", report.Problems.Select(p => $"Line {p.At.StartPosition.Line}: {p.Message} {p.Hint}".TrimEnd()), "Nothing is wrong.");
-        Section(notes, "Questions for the publisher", QuestionList.Of(game, game.Sheet().Sheet!).Where(q => q.IsOpen).Select(q => $"{q.Words} ({q.Pages})"), "None.");
+        Section(notes, "Questions for the publisher", Questions(game).Select(Question), "None.");
         return notes.ToString();
+    }
+
+    private static IEnumerable<PageQuestion> Questions(Game game)
+    {
+        Sheet sheet = game.Sheet().Sheet!;
+        return QuestionList.Of(game, sheet, sheet.Variants.Select(v => v.Name)).Where(q => q.IsOpen);
+    }
+
+    private static string Question(PageQuestion question)
+    {
+        string answers = string.Concat(question.Answers.Select(a => $" {a.Who}{(a.Says.Length > 0 ? " " : "")}{a.Says}"));
+        string[] where = [.. ((string[])[question.Pages, question.Variant.Length > 0 ? $"only with {question.Variant}" : ""]).Where(w => w.Length > 0)];
+        return $"{question.Title}: {question.Words}{answers}{(where.Length > 0 ? $" ({string.Join("; ", where)})" : "")}";
     }
 
     private static void Section(StringBuilder notes, string title, IEnumerable<string> lines, string none)

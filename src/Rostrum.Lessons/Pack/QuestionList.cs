@@ -6,20 +6,24 @@ using Rostrum.Text;
 
 namespace Rostrum.Lessons.Pack;
 
-/// <summary>Where the sources are silent or disagree: open questions, readings and conflicts, those of the variants included.</summary>
+/// <summary>Where the sources are silent or disagree: open questions, readings and conflicts, those of variants included.</summary>
 internal static class QuestionList
 {
-    public static IEnumerable<PageQuestion> Of(Game game, Sheet sheet)
+    /// <summary>The questions of the rules without a variant, then what each variant adds.</summary>
+    /// <param name="game">The game.</param>
+    /// <param name="sheet">Its sheet without a variant.</param>
+    /// <param name="variants">The variants that are of interest.</param>
+    public static IEnumerable<PageQuestion> Of(Game game, Sheet sheet, IEnumerable<string> variants)
     {
         PageQuestion[] own = [.. OfSheet(sheet)];
         var seen = own.Select(Key).ToHashSet();
         return own.Concat(
-            from variant in sheet.Variants
-            let with = game.Sheet(variant.Name).Sheet
+            from variant in variants
+            let with = game.Sheet(variant).Sheet
             where with is not null
             from question in OfSheet(with)
             where seen.Add(Key(question))
-            select question with { Variant = variant.Name });
+            select question with { Variant = variant });
     }
 
     private static (string Title, string Words, int Answers) Key(PageQuestion question) => (question.Title, question.Words, question.Answers.Length);

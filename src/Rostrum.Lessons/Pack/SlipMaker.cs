@@ -23,14 +23,16 @@ internal static class SlipMaker
     /// <summary>The slip of a statement; <paramref name="tableOf"/> tells a position's title and draws it; null where the sheet gave no answer to write down.</summary>
     public static PageSlip? Make(CheckedClaim claim, string id, Func<string, SlipTable> tableOf) => (claim.Answer, ClaimTarget.Read(claim.Claim.Target)) switch
     {
-        (ClaimAnswer.OfTally tally, ClaimTarget.Tally target) => On(tableOf(target.Position), OfTally(tally, id)),
+        (ClaimAnswer.OfTally tally, ClaimTarget.Tally target) => On(tableOf(target.Position), OfTally(tally, id), tally.Whole.Seat),
         (ClaimAnswer.OfRuling ruling, ClaimTarget.Rule target) => On(tableOf(target.Position), OfRuling(ruling.Ruling, target, id)),
         (ClaimAnswer.OfFact fact, _) => new PageSlip(id, Prose.Sentence(fact.Fact.Name), new SlipAnswer.Fact(fact.Fact.Words), SlipBasis.Stated) { Cite = Citation.Tell(fact.Fact.Cite) },
         (ClaimAnswer.OfValue value, _) => new PageSlip(id, Prose.Sentence(value.Formula), new SlipAnswer.Fact(Points.Of(value.Number).InWords), SlipBasis.Exact) { Cite = Citation.Tell(value.Cite) },
         _ => null,
     };
 
-    private static PageSlip On(SlipTable table, PageSlip slip) => slip with { Where = table.Title, Figure = table.Figure };
+    // Where the table shows several seats, readers must know whose points these are.
+    private static PageSlip On(SlipTable table, PageSlip slip, int? seat = null) =>
+        slip with { Where = seat is { } counted && table.SeatNames.Length > 1 ? $"{table.Title}, {table.SeatNames[counted]}" : table.Title, Figure = table.Figure };
 
     private static PageSlip OfTally(ClaimAnswer.OfTally answer, string id)
     {
@@ -108,4 +110,5 @@ internal static class SlipMaker
 /// <summary>The table that a slip speaks of.</summary>
 /// <param name="Title">What readers call it.</param>
 /// <param name="Figure">Its drawing; null where the page shows it already.</param>
-internal sealed record SlipTable(string Title, PageBlock.Figure? Figure);
+/// <param name="SeatNames">Every seat of the game by name where several are shown; else empty.</param>
+internal sealed record SlipTable(string Title, PageBlock.Figure? Figure, ImmutableArray<string> SeatNames);

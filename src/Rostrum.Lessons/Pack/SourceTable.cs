@@ -8,7 +8,7 @@ namespace Rostrum.Lessons.Pack;
 /// <summary>The sources of a sheet with the pages that its clauses lean on.</summary>
 internal static class SourceTable
 {
-    /// <summary>A row for each source, weightiest first.</summary>
+    /// <summary>A row for each source, weightiest first; those without a rank in the order of the sheet.</summary>
     public static IEnumerable<PageSource> Of(Sheet sheet)
     {
         ILookup<RuleSource, int?> pages = SheetReadBack.Of(sheet).Select(c => c.Cite).OfType<Citation>().ToLookup(c => c.Source, c => c.Page);
@@ -18,7 +18,7 @@ internal static class SourceTable
     private static PageSource Row(RuleSource source, int[] pages)
     {
         string printing = source.Printing is not null ? $"{source.Printing} printing" : source.Date ?? "";
-        return new PageSource(source.Title, printing, source.Rank ?? 99, Ranges(pages));
+        return new PageSource(source.Title, printing, source.Rank, Ranges(pages));
     }
 
     /// <summary><c>2 to 9, 11, 12</c>.</summary>

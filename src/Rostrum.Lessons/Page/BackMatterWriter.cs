@@ -74,19 +74,41 @@ internal static class BackMatterWriter
         }
     }
 
+    // A rank is shown where it tells something: of one source, or of none that is weighed, it would not.
     private static void WriteSources(PageContext page, ImmutableArray<PageSource> sources)
     {
-        page.Out.Leaf("p", "Where two sources disagree, the one that stands higher here is followed.").Line()
-            .Open("table", ("class", "plain")).Leaf("caption", "Sources, weightiest first", ("class", "unseen")).Open("thead").Open("tr")
-            .Leaf("th", "Rank", ("scope", "col")).Leaf("th", "Source", ("scope", "col")).Leaf("th", "Printing", ("scope", "col"))
-            .Leaf("th", "Pages", ("scope", "col")).Close().Close().Open("tbody").Line();
+        bool isWeighed = sources.Count(source => source.Rank is not null) > 1;
+        if (isWeighed)
+        {
+            page.Out.Leaf("p", sources.All(source => source.Rank is not null)
+                ? "Where two sources disagree, the one that stands higher here is followed."
+                : "Where two sources with a rank disagree, the one that stands higher here is followed.").Line();
+        }
+
+        page.Out.Open("table", ("class", "plain")).Leaf("caption", isWeighed ? "Sources, weightiest first" : "Sources", ("class", "unseen")).Open("thead").Open("tr");
+        foreach (string head in (string[])[.. isWeighed ? ["Rank"] : Array.Empty<string>(), "Source", "Printing or date", "Pages"])
+        {
+            page.Out.Leaf("th", head, ("scope", "col"));
+        }
+
+        page.Out.Close().Close().Open("tbody").Line();
         foreach (PageSource source in sources)
         {
-            page.Out.Open("tr").Leaf("td", source.Rank.ToString(CultureInfo.InvariantCulture)).Leaf("th", source.Title, ("scope", "row"))
-                .Leaf("td", source.Printing).Leaf("td", source.Pages).Close().Line();
+            WriteSource(page, source, isWeighed);
         }
 
         page.Out.Close().Close().Line();
+    }
+
+    private static void WriteSource(PageContext page, PageSource source, bool isWeighed)
+    {
+        page.Out.Open("tr");
+        if (isWeighed)
+        {
+            page.Out.Leaf("td", source.Rank?.ToString(CultureInfo.InvariantCulture) ?? "");
+        }
+
+        page.Out.Leaf("th", source.Title, ("scope", "row")).Leaf("td", source.Printing).Leaf("td", source.Pages).Close().Line();
     }
 
     private static void WriteChecked(PageContext page, LessonPage lesson)

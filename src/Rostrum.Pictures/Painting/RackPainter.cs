@@ -4,7 +4,10 @@ using System.Globalization;
 namespace Rostrum.Pictures;
 
 /// <summary>Draws the heaps beside the boards as a narrow rack, one compartment a heap.</summary>
-internal sealed class RackPainter(ValueList<Heap> heaps, TableMeasures measures)
+/// <param name="heaps">What it holds, from the top.</param>
+/// <param name="first">How many heaps the racks before it hold, so that every compartment has a name of its own.</param>
+/// <param name="measures">All lengths.</param>
+internal sealed class RackPainter(ValueList<Heap> heaps, int first, TableMeasures measures)
 {
     private const int PiecesInRow = 4;
 
@@ -38,7 +41,7 @@ internal sealed class RackPainter(ValueList<Heap> heaps, TableMeasures measures)
         {
             double height = CompartmentHeight(heaps[i]);
             yield return new SceneNode.Group(
-                string.Create(CultureInfo.InvariantCulture, $"heap-{i}"),
+                string.Create(CultureInfo.InvariantCulture, $"heap-{first + i}"),
                 [.. Compartment(heaps[i], new Box(outer.X + measures.FrameWidth, top, InnerWidth, height))]);
             top += height + measures.PlankHeight;
         }

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace Rostrum.Pictures;
 
-/// <summary>Where everything of a table picture goes: boards side by side on one foot line, the rack beside them, the slip below.</summary>
+/// <summary>Where everything of a table picture goes: boards side by side on one foot line, racks beside them, the slip below.</summary>
 internal sealed class TableLayout
 {
     // Titles and slips need this many label heights of width, however narrow the boards are.
@@ -17,32 +17,28 @@ internal sealed class TableLayout
     {
         _picture = picture;
         Measures = measures;
-        Rack = new RackPainter(picture.Heaps, measures);
         _labelColumn = picture.Names == SpaceNames.None ? 0 : picture.Boards.SelectMany(board => board.Rows).Max(row => LabelWidth(row.Label));
-        double boards = picture.Boards.Sum(BoardWidth) + ((picture.Boards.Count - 1) * measures.Gap);
-        double rack = picture.Heaps.Count == 0 ? 0 : Rack.Width + measures.Gap;
-        _content = Math.Max(boards + rack, LeastWidthInLabels * measures.LabelSize);
+        Strip[] strips = [.. Strips()];
+        double side = strips.Sum(strip => strip.Width) + ((strips.Length - 1) * measures.Gap);
+        _content = Math.Max(side, LeastWidthInLabels * measures.LabelSize);
         Slip = new SlipPainter(SlipText(), _content, measures);
         ImmutableArray<string> title = !picture.ShowsTitle ? [] : TextFlow.Lines(picture.Title, _content, measures.TitleSize, FontWeight.Bold);
         double top = measures.Margin + (title.Length * TableMeasures.LineHeight(measures.TitleSize)) + (measures.Shelf * 0.2);
-        _foot = top + Math.Max(picture.Boards.Max(BoardHeight), Rack.Height);
-        Boards = [.. Places()];
-        RackCorner = new Point(measures.Margin + boards + measures.Gap, _foot);
+        _foot = top + strips.Max(strip => strip.Rack?.Height ?? BoardHeight(strip.Board!));
+        (Boards, Racks) = Places(strips);
         SlipCorner = new Point(measures.Margin, _foot + Labels + (measures.Shelf * 0.3));
         Titles = [.. TitleNodes(title), .. Boards.SelectMany(BoardTitle)];
     }
 
     public TableMeasures Measures { get; }
 
-    public RackPainter Rack { get; }
+    public ImmutableArray<(RackPainter Rack, Point Corner)> Racks { get; }
 
     public SlipPainter Slip { get; }
 
     public ImmutableArray<BoardPlace> Boards { get; }
 
     public ImmutableArray<SceneNode> Titles { get; }
-
-    public Point RackCorner { get; }
 
     public Point SlipCorner { get; }
 
@@ -72,16 +68,58 @@ internal sealed class TableLayout
 
     private double BoardHeight(BoardPicture board) => BoardTitleHeight + (board.Rows.Count * Measures.Shelf) + (2 * Measures.FrameWidth);
 
-    private IEnumerable<BoardPlace> Places()
+    // What stands side by side: each board with the rack of its own heaps, at the end the rack of what belongs to no board that is shown.
+    private IEnumerable<Strip> Strips()
     {
-        double x = Measures.Margin;
-        foreach (BoardPicture board in _picture.Boards)
+        int heaps = 0;
+        foreach (BoardPicture? board in _picture.Boards.Append(null))
         {
-            double height = board.Rows.Count * Measures.Shelf;
-            Box grid = new(x + _labelColumn + Measures.FrameWidth, _foot - Measures.FrameWidth - height, board.Columns.Count * Measures.Shelf, height);
-            yield return new BoardPlace(board, grid, Measures);
-            x += BoardWidth(board) + Measures.Gap;
+            if (board is not null)
+            {
+                yield return new Strip(board, null, BoardWidth(board));
+            }
+
+            Heap[] own = [.. _picture.Heaps.Where(heap => BoardOf(heap) == board)];
+            if (own.Length > 0)
+            {
+                var rack = new RackPainter([.. own], heaps, Measures);
+                heaps += own.Length;
+                yield return new Strip(null, rack, rack.Width);
+            }
         }
+    }
+
+    // Beside the last board stands one rack for everything.
+    private BoardPicture? BoardOf(Heap heap) =>
+        _picture.Boards.FirstOrDefault(board => board.Name == heap.Board) is { } board && board != _picture.Boards[^1] ? board : null;
+
+    private (ImmutableArray<BoardPlace> Boards, ImmutableArray<(RackPainter Rack, Point Corner)> Racks) Places(Strip[] strips)
+    {
+        var boards = ImmutableArray.CreateBuilder<BoardPlace>();
+        var racks = ImmutableArray.CreateBuilder<(RackPainter Rack, Point Corner)>();
+        double x = Measures.Margin;
+        foreach (Strip strip in strips)
+        {
+            if (strip.Board is { } board)
+            {
+                boards.Add(PlaceOf(board, x));
+            }
+            else
+            {
+                racks.Add((strip.Rack!, new Point(x, _foot)));
+            }
+
+            x += strip.Width + Measures.Gap;
+        }
+
+        return (boards.ToImmutable(), racks.ToImmutable());
+    }
+
+    private BoardPlace PlaceOf(BoardPicture board, double x)
+    {
+        double height = board.Rows.Count * Measures.Shelf;
+        Box grid = new(x + _labelColumn + Measures.FrameWidth, _foot - Measures.FrameWidth - height, board.Columns.Count * Measures.Shelf, height);
+        return new BoardPlace(board, grid, Measures);
     }
 
     private IEnumerable<SceneNode> TitleNodes(ImmutableArray<string> lines) => lines.Select((line, index) => new SceneNode.Text(
@@ -109,4 +147,7 @@ internal sealed class TableLayout
             .. _picture.Marks.Where(mark => mark.Label.Length > 0 && !marks.Fits(mark)).Select(mark => TableWords.MarkLine(mark, _picture)),
         ];
     }
+
+    // A board or a rack.
+    private sealed record Strip(BoardPicture? Board, RackPainter? Rack, double Width);
 }

@@ -11,7 +11,7 @@ internal static class TableWords
             .. picture.Boards.SelectMany(Board),
             .. picture.Marks.Select(mark => Mark(mark, picture)),
             .. picture.Arrows.Select(arrow => Arrow(arrow, picture)),
-            .. picture.Heaps.Select(Heap),
+            .. picture.Heaps.Select(heap => Heap(heap, picture)),
             .. picture.Caption is { } caption ? [Sentence(caption)] : Array.Empty<string>(),
         ]);
 
@@ -47,12 +47,13 @@ internal static class TableWords
     private static string Arrow(SpaceArrow arrow, TablePicture picture) => Sentence(
         $"An arrow leads from {Name(arrow.From, picture)} to {Name(arrow.To, picture)}{(arrow.Label.Length > 0 ? ": " + arrow.Label : "")}");
 
-    private static string Heap(Heap heap)
+    private static string Heap(Heap heap, TablePicture picture)
     {
         IEnumerable<string> pieces = heap.Pieces.Select(each =>
             each.Says ?? (each.Count == 1 ? each.Look.Says : string.Create(CultureInfo.InvariantCulture, $"{each.Count} times {each.Look.Says}")));
         IEnumerable<string> parts = heap.Text is { Length: > 0 } text ? pieces.Prepend(text) : pieces;
-        return Sentence($"Beside the board, {heap.Name}: {string.Join(", ", parts)}");
+        string beside = picture.Boards.Count == 1 ? "Beside the board, " : "";
+        return Sentence($"{beside}{heap.Name}: {string.Join(", ", parts)}");
     }
 
     private static string Name(SpaceAt space, TablePicture picture)

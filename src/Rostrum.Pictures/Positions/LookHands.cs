@@ -9,11 +9,11 @@ internal sealed class LookHands(Sheet sheet)
     /// <summary>The colour of what nobody coloured.</summary>
     public const string Plain = "chalk";
 
-    /// <summary>The silhouette of a value to which the sheet gives none although it gives one to others.</summary>
-    public const string Forgotten = "disc";
+    /// <summary>The silhouette of what looks as the sheet says.</summary>
+    public const string Plainest = "disc";
 
     // Neighbours in these lists differ most, in grey too.
-    private static readonly string[] AllOutlines = [Forgotten, "square", "wedge", "drum", "hex", "figure", "kite", "hut", "tile", "rod", "plate", "bowl", "lamp", "jug"];
+    private static readonly string[] AllOutlines = [Plainest, "square", "wedge", "drum", "hex", "figure", "kite", "hut", "tile", "rod", "plate", "bowl", "lamp", "jug"];
     private static readonly string[] AllColours = [Plain, "sea", "sun", "rust", "moss", "plum", "sky", "copper", "slate", "rose", "pine", "sand", "iron", "ash", "soot"];
     private static readonly string[] AllEmblems = ["spot", "bars", "ring", "cross", "peak", "stripes", "moon", "dots", "star", "wave", "gem", "arch"];
 
@@ -26,7 +26,10 @@ internal sealed class LookHands(Sheet sheet)
 
     /// <summary>The silhouettes of a kind: one, or one for each value.</summary>
     public LookPick Outlines(Kind kind, AttributeFacts? by) =>
-        new(by?.Attribute, [.. Bearers(kind, by).Select(b => OutlineNamed(b.Name) ?? _outlines[_nextOutline++ % _outlines.Length])]);
+        new(by?.Attribute, [.. Bearers(kind, by).Select(b => OutlineNamed(b.Name) ?? (IsTold(b) ? Plainest : _outlines[_nextOutline++ % _outlines.Length]))]);
+
+    // To a value that the sheet forgot, or gave a silhouette that there is none of, falls one that no other has.
+    private bool IsTold(Named named) => sheet.Appearance.Outlines.Any(o => ReferenceEquals(o.Of, named) && OutlineNamed(o.Drawn) is not null);
 
     /// <summary>The colours of a kind: one, or one for each value.</summary>
     public LookPick Colours(Kind kind, AttributeFacts? by) =>

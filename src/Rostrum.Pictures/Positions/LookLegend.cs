@@ -2,14 +2,14 @@ using Rostrum.Text;
 
 namespace Rostrum.Pictures.Positions;
 
-/// <summary>Tells which piece is which, where the sheet leaves their looks to the picture and nobody could know.</summary>
+/// <summary>Tells which piece is which, where nobody could know: a bowl looks like a bowl, a plum that is drawn as a disc does not.</summary>
 internal sealed class LookLegend
 {
     private const int Most = 8;
 
     private readonly List<PieceLook> _drawn = [];
 
-    /// <summary>Notes a look that the picture chose; each is told once.</summary>
+    /// <summary>Notes a look that needs a word; each is told once.</summary>
     public void Add(PieceLook look)
     {
         if (_drawn.All(d => d.Says != look.Says))

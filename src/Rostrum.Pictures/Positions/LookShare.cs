@@ -22,7 +22,7 @@ internal sealed record LookShare(LookPick Outlines, LookPick Colours, LookPick? 
         AttributeFacts? skin = Says(told.Emblems, facts) ? null : apart.FirstOrDefault(a => a != form);
         bool isCard = facts.Kind.Family == KindFamily.Card;
         return new LookShare(
-            isCard ? new LookPick(null, ["card"]) : Says(told.Outlines, facts) ? new LookPick(shaped?.Attribute, [LookHands.Forgotten]) : hands.Outlines(facts.Kind, form),
+            isCard ? new LookPick(null, ["card"]) : shaped is null && Says(told.Outlines, facts) ? new LookPick(null, [LookHands.Plainest]) : hands.Outlines(facts.Kind, form),
             Says(told.Colours, facts) || (skin is null && LookHands.IsOwned(facts)) ? new LookPick(null, [LookHands.Plain]) : hands.Colours(facts.Kind, skin),
             skin is not null ? LookHands.Emblems(skin) : null,
             facts.Attributes.FirstOrDefault(a => a.HoldsPlayer)?.Attribute);

@@ -7,7 +7,7 @@ namespace Rostrum.Pictures.Positions;
 
 /// <summary>What a picture of a position shall point out.</summary>
 /// <param name="Title">Written above it.</param>
-/// <param name="Caption">A sentence below; null for none but a legend, where the sheet leaves the looks of pieces to the picture.</param>
+/// <param name="Caption">A sentence below, before the legend where the sheet leaves the looks of pieces to the picture; null for none.</param>
 /// <param name="Marks">Spaces of the acting player's board, or of the table's, by name; a name that the board lacks is left out.</param>
 public sealed record PictureWish(string Title, string? Caption, ImmutableArray<(string Space, MarkKind Kind, string Label)> Marks)
 {
@@ -19,9 +19,10 @@ public sealed record PictureWish(string Title, string? Caption, ImmutableArray<(
 }
 
 /// <summary>Turns a position into the values that the painter draws.</summary>
+/// <remarks>Whoever looks at a picture is no player: nothing in it is <c>yours</c>. Where it shows things of several seats, each says whose it is.</remarks>
 public static class PositionPicture
 {
-    /// <summary>The picture of what lies before the acting player and on the table; of more than one player, every player's board.</summary>
+    /// <summary>The picture of what lies on the table and before each player of whom the position says anything.</summary>
     /// <param name="position">The position.</param>
     /// <param name="wish">What it shall point out.</param>
     /// <exception cref="ArgumentException">The sheet has no board.</exception>
@@ -30,17 +31,18 @@ public static class PositionPicture
         ArgumentNullException.ThrowIfNull(position);
         ArgumentNullException.ThrowIfNull(wish);
         var looks = new ThingLooks(position);
-        ImmutableArray<(BoardFacts Facts, BoardPicture Picture, int Seat)> boards = [.. Boards(position, looks)];
+        int[] seats = [.. SeatsIn(position)];
+        ImmutableArray<(BoardFacts Facts, BoardPicture Picture, int Seat)> boards = [.. Boards(position, seats, looks)];
         if (boards.IsEmpty)
         {
             throw new ArgumentException("The sheet has no board to draw.", nameof(position));
         }
 
-        Heap[] heaps = [.. Heaps(position, looks)];
+        Heap[] heaps = [.. Heaps(position, seats, looks).Select(h => Beside(boards, h.Heap, h.Seat))];
         return new TablePicture(wish.Title, [.. boards.Select(b => b.Picture)])
         {
             ShowsTitle = wish.ShowsTitle,
-            Caption = wish.Caption ?? looks.Legend,
+            Caption = string.Join(' ', ((string?[])[wish.Caption, looks.Legend]).OfType<string>()) is { Length: > 0 } caption ? caption : null,
             Marks = [.. wish.Marks.Select(m => Mark(position, boards, m)).OfType<SpaceMark>()],
             Heaps = [.. heaps],
             View = boards[0].Facts.IsUpright ? TableView.Front : TableView.Above,
@@ -48,22 +50,29 @@ public static class PositionPicture
         };
     }
 
-    private static IEnumerable<(BoardFacts Facts, BoardPicture Picture, int Seat)> Boards(Position position, ThingLooks looks)
+    /// <summary>The 0-based seats whose things are shown; the acting player's board is drawn even where nothing is said of it.</summary>
+    public static IEnumerable<int> SeatsIn(Position position) => Enumerable.Range(0, position.Seats).Where(seat => seat == position.Me
+        || position.Sheet.Boards.Where((b, i) => b.Place.EachPlayer && position.Boards[i][seat].Any(s => s.IsGiven)).Any()
+        || position.Sheet.Places.Where((p, i) => p.Place.EachPlayer && HasThings(position.Places[i][seat])).Any());
+
+    private static IEnumerable<(BoardFacts Facts, BoardPicture Picture, int Seat)> Boards(Position position, int[] seats, ThingLooks looks)
     {
-        for (int board = 0; board < position.Sheet.Boards.Length; board++)
-        {
-            BoardFacts facts = position.Sheet.Boards[board];
-            for (int seat = 0; seat < position.Boards[board].Length; seat++)
-            {
-                bool isShown = facts.Spaces.Length > 0 && (seat == position.Me || position.Boards[board].Length == 1 || position.Boards[board][seat].Any(s => s.IsGiven));
-                if (isShown)
-                {
-                    string? title = position.Boards[board].Count(s => s.Any(x => x.IsGiven)) > 1 ? Prose.Sentence(new PositionWords(position).Place(facts.Place, seat)) : null;
-                    yield return (facts, Board(position, board, seat, title, looks), seat);
-                }
-            }
-        }
+        (int Board, int Seat)[] shown =
+        [
+            .. from board in Enumerable.Range(0, position.Sheet.Boards.Length)
+               where position.Sheet.Boards[board].Spaces.Length > 0
+               from seat in position.Sheet.Boards[board].Place.EachPlayer ? seats : [0]
+               where seat == position.Me || position.Boards[board].Length == 1 || position.Boards[board][seat].Any(s => s.IsGiven)
+               select (board, seat),
+        ];
+        return from each in shown
+               let facts = position.Sheet.Boards[each.Board]
+               let title = shown.Length > 1 ? NameOf(position, facts.Place, each.Seat, seats) : null
+               select (facts, Board(position, each.Board, each.Seat, title, looks), each.Seat);
     }
+
+    private static string NameOf(Position position, Place place, int seat, int[] seats) =>
+        Prose.Sentence(place.EachPlayer && seats.Length > 1 ? PositionWords.ForAudience(position.Sheet).Place(place, seat) : place.Name);
 
     private static BoardPicture Board(Position position, int board, int seat, string? title, ThingLooks looks)
     {
@@ -109,25 +118,27 @@ public static class PositionPicture
         return null;
     }
 
-    // Only what lies there: an empty heap and one that is not given would be nothing but words.
-    private static IEnumerable<Heap> Heaps(Position position, ThingLooks looks)
-    {
-        var words = new PositionWords(position);
-        for (int place = 0; place < position.Places.Length; place++)
-        {
-            PlaceFacts facts = position.Sheet.Places[place];
-            int seat = facts.Place.EachPlayer ? position.Me : 0;
-            ImmutableArray<Stack> slots = position.Places[place][seat];
-            if (slots.All(s => s.IsGiven) && slots.Any(s => !s.Things.IsEmpty))
-            {
-                yield return HeapOf(facts, [.. slots.SelectMany(s => s.Things)], words, looks);
-            }
-        }
-    }
+    // Only what lies there: an empty heap and one that is not given would be nothing but words. What belongs to a seat comes first.
+    private static IEnumerable<(Heap Heap, int? Seat)> Heaps(Position position, int[] seats, ThingLooks looks) =>
+        from place in Enumerable.Range(0, position.Places.Length)
+        let facts = position.Sheet.Places[place]
+        from seat in facts.Place.EachPlayer ? seats : [0]
+        let slots = position.Places[place][seat]
+        where HasThings(slots)
+        let owner = facts.Place.EachPlayer ? seat : (int?)null
+        orderby owner ?? int.MaxValue
+        select (HeapOf(position, NameOf(position, facts.Place, seat, seats), [.. slots.SelectMany(s => s.Things)], looks), owner);
 
-    private static Heap HeapOf(PlaceFacts facts, ImmutableArray<Thing> things, PositionWords words, ThingLooks looks)
+    private static bool HasThings(ImmutableArray<Stack> slots) => slots.All(s => s.IsGiven) && slots.Any(s => !s.Things.IsEmpty);
+
+    // Of several seats, each one's things lie beside its board.
+    private static Heap Beside(ImmutableArray<(BoardFacts Facts, BoardPicture Picture, int Seat)> boards, Heap heap, int? seat) =>
+        heap with { Board = boards.LastOrDefault(b => b.Facts.Place.EachPlayer && b.Seat == seat).Picture?.Name };
+
+    private static Heap HeapOf(Position position, string name, ImmutableArray<Thing> things, ThingLooks looks)
     {
-        string name = Prose.Sentence(facts.Place.Name);
+        var words = PositionWords.ForAudience(position.Sheet);
+
         // Cards are told by name, equal pieces by one of them and their number.
         if (things.Any(t => t.Card is not null))
         {

@@ -7,11 +7,11 @@ namespace Rostrum.Pictures.Positions;
 internal sealed class ThingLooks(Position position)
 {
     private readonly Sheet _sheet = position.Sheet;
-    private readonly PositionWords _words = new(position);
+    private readonly PositionWords _words = PositionWords.ForAudience(position.Sheet);
     private readonly UsualLooks _usual = new(position.Sheet);
     private readonly LookLegend _legend = new();
 
-    /// <summary>Which piece is which, of those whose silhouette the sheet does not say; null where there is nothing to tell.</summary>
+    /// <summary>Which piece is which, of those that do not look like what they are called; null where there is nothing to tell.</summary>
     public string? Legend => _legend.InWords;
 
     /// <summary>What stands for something that the position does not give.</summary>
@@ -32,7 +32,7 @@ internal sealed class ThingLooks(Position position)
         Emblem? emblem = Named(drawn.Emblems, thing) is { } e && Emblems.TryFind(e, out Emblem? mark) ? mark : _usual.EmblemOf(kind, thing);
         Flaw? flaw = thing.IsFaceUp == false || outline == Outlines.Anything ? Flaws.Hidden : Named(drawn.Flaws, thing) is { } f && Flaws.TryFind(f, out Flaw? broken) ? broken : null;
         var look = new PieceLook(outline, colour, emblem, flaw, says);
-        if (Named(drawn.Outlines, thing) is null && flaw != Flaws.Hidden)
+        if (flaw != Flaws.Hidden && (Named(drawn.Outlines, thing) is null || !says.Contains(outline.Name, StringComparison.Ordinal)))
         {
             _legend.Add(look);
         }

@@ -85,7 +85,11 @@ public sealed record SpaceArrow(SpaceAt From, SpaceAt To, string Label = "");
 /// <param name="Name">What they are, such as <c>Sticks</c>.</param>
 /// <param name="Text">What is to be said of them, such as <c>4</c>; null where the pieces say it.</param>
 /// <param name="Pieces">What lies there, kind by kind.</param>
-public sealed record Heap(string Name, string? Text, ValueList<HeapPieces> Pieces);
+public sealed record Heap(string Name, string? Text, ValueList<HeapPieces> Pieces)
+{
+    /// <summary>Name of the board that it belongs to and lies beside; null where it lies beside all boards.</summary>
+    public string? Board { get; init; }
+}
 
 /// <summary>Equal pieces in a heap.</summary>
 /// <param name="Look">How each looks.</param>

@@ -32,9 +32,9 @@ public static class PngWriter
     {
         SKBitmap bitmap = new(new SKImageInfo(Size(scene.Width, scale), Size(scene.Height, scale), SKColorType.Rgba8888, SKAlphaType.Opaque));
         using SKCanvas canvas = new(bitmap);
-        canvas.Clear(PngCanvas.Colour(palette[Tones.Surround]));
+        canvas.Clear(SkiaCanvas.Colour(palette[Tones.Surround]));
         canvas.Scale((float)scale);
-        using PngCanvas target = new(canvas, palette);
+        using SkiaCanvas target = new(canvas, palette);
         target.DrawAll(scene.Nodes);
         return bitmap;
     }

@@ -17,6 +17,9 @@ public sealed class PositionWords(Sheet sheet, int me)
     {
     }
 
+    /// <summary>Words for whoever looks on and is no player: every seat is called by its name, nothing is <c>yours</c>.</summary>
+    public static PositionWords ForAudience(Sheet sheet) => new(sheet, -1);
+
     /// <summary>A thing without article: <c>copper jug</c>, <c>cracked ash bowl</c>, <c>jug whose glaze is not given</c>, <c>Commission 12</c>,
     /// <c>commission whose face is not given</c>, <c>your king</c>; <c>thing of unknown kind</c> where not even the kind is given.</summary>
     public string Thing(Thing thing)

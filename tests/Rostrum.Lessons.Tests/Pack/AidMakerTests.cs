@@ -23,8 +23,8 @@ public sealed class AidMakerTests
         Assert.Equal([section], Aid.Sections.Where(s => s.Clauses.Any(c => c.Sentence == sentence)).Select(s => s.Title));
 
     [Theory]
-    [InlineData("Each upright run", "Open in the rulebook: runs of five and six bowls.")]
-    [InlineData("Score 1 point a ware", "Open in the rulebook: a cracked ware inside a group.")]
+    [InlineData("Each upright run", "The rules leave open: runs of five and six bowls.")]
+    [InlineData("Score 1 point a ware", "The rules leave open: a cracked ware inside a group.")]
     [InlineData("A jug scores", "")]
     public void A_clause_that_the_rulebook_leaves_open_says_so(string begins, string note) =>
         Assert.Equal(note, Aid.Sections.SelectMany(s => s.Clauses).Single(c => c.Sentence.StartsWith(begins, StringComparison.Ordinal)).Note);

@@ -10,7 +10,7 @@ namespace Rostrum.Lessons.Tests.Pack;
 public sealed class QuestionListTests
 {
     private static readonly Game Kiln = ShippedGames.Open("kiln-night");
-    private static readonly ImmutableArray<PageQuestion> Questions = [.. QuestionList.Of(Kiln, Kiln.Sheet().Sheet!)];
+    private static readonly ImmutableArray<PageQuestion> Questions = [.. QuestionList.Of(Kiln, Kiln.Sheet().Sheet!, Kiln.Sheet().Sheet!.Variants.Select(v => v.Name))];
 
     [Fact]
     public void A_conflict_tells_what_each_source_says_which_is_followed_and_why()

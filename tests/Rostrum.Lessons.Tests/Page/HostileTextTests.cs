@@ -25,7 +25,7 @@ public sealed class HostileTextTests
         Slips = [Slip("opening"), Slip(Evil), new("plain", Evil, new SlipAnswer.Fact(Evil), new(FigureKind.OwnLog, Evil)) { Cite = Evil }],
         Sources = [new(Evil, Evil, 1, Evil)],
         Questions = [new(Evil, Evil, Evil, [new(Evil, Evil, true)], Evil) { Variant = Evil }],
-        Claims = new(1, 1, 1, [Evil]),
+        Claims = new(1, 1, 1, 1, [Evil]),
         UnofficialNote = Evil,
     };
 

@@ -25,7 +25,7 @@ internal static partial class SamplePage
             new("Commission cards", "first printing", 4, "card 11"),
         ],
         Questions = SampleQuestions.All,
-        Claims = new(Right: 29, Wrong: 0, Unsettled: 1, ["\u201cA run of five scores 15\u201d: page 8 does not say. The lesson says so too."]),
+        Claims = new(Right: 29, Wrong: 0, Unsettled: 1, Unasked: 0, ["\u201cA run of five scores 15\u201d: page 8 does not say. The lesson says so too."]),
         UnofficialNote = "Unofficial. Rules in our own words; check the rulebook.",
     };
 

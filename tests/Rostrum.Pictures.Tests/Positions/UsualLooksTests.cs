@@ -41,6 +41,7 @@ public class UsualLooksTests
     [InlineData("pieces: {gem: {attributes: {hue: [mauve, red, blue]}}}\nsigns: {g: gem, m: mauve, r: red, b: blue}\n", "gm gr gb g", "disc chalk spot, disc rust bars, disc sea ring, disc chalk -")]
     [InlineData("pieces: {bit: {attributes: {form: [pot, cup], hue: [pale, dark]}}}\nsigns: {p: pot, c: cup, l: pale, d: dark}\n", "pl cd p d", "disc chalk spot, square sea bars, disc chalk -, anything sea bars")]
     [InlineData("pieces: {bit: {attributes: {form: [pot, cup]}, outlines: {pot: jug}}}\nsigns: {p: pot, c: cup}\n", "p c", "jug chalk -, disc chalk -")]
+    [InlineData("pieces: {bit: {attributes: {form: [pot, cup, pan]}, outlines: {pot: disc, cup: diamond}}}\nsigns: {p: pot, c: cup, n: pan}\n", "p c n", "disc chalk -, square chalk -, wedge chalk -")]
     [InlineData("pieces: {bit: {outlines: rod, colours: moss, emblems: star}}\nsigns: {b: bit}\n", "b", "rod moss star")]
     [InlineData("pieces: {stone: {each player: 5}}\nsigns: {s: stone}\n", "s1 s2", "disc sea -, disc rust ring")]
     [InlineData("pieces: {stone: {each player: 5}, post: {}, wall: {}}\nsigns: {s: stone, p: post, w: wall}\n", "s1 s2 p w", "disc sea -, disc rust ring, square chalk -, wedge moss -")]
@@ -61,14 +62,19 @@ public class UsualLooksTests
     [InlineData("pieces: {lily: {}, frog: {}}\nsigns: {l: lily, f: frog}\n", "l f l", "Disc: lily; square: frog.")]
     [InlineData("pieces: {lily: {}, frog: {}}\nsigns: {l: lily, f: frog}\n", "l l l", null)]
     [InlineData("pieces: {gem: {attributes: {hue: [mauve, red]}}, hut: {}}\nsigns: {g: gem, m: mauve, r: red, h: hut}\n", "gm gr h", "Chalk disc with spot: mauve gem; rust disc with bars: red gem.")]
+    [InlineData("pieces: {bit: {attributes: {form: [pot, cup]}, outlines: {pot: disc, cup: square}}}\nsigns: {p: pot, c: cup}\n", "p c", "Disc: pot; square: cup.")]
     [InlineData("pieces: {coin: {outlines: drum}, hut: {outlines: hut}}\nsigns: {c: coin, h: hut}\n", "c h", null)]
     public void Pieces_whose_look_the_picture_chose_are_told_below_it(string sheet, string row, string? legend) =>
         Assert.Equal(legend, Picture(sheet, row).Caption);
 
+    [Fact]
+    public void What_the_position_says_stands_before_the_legend() =>
+        Assert.Equal("At noon. Disc: lily; square: frog.", Picture("pieces: {lily: {}, frog: {}}\nsigns: {l: lily, f: frog}\n", "l f", "At noon.").Caption);
+
     private static PieceLook[] Looks(string sheet, string row) =>
         [.. Picture(sheet, row).Boards[0].Rows[0].Cells.Select(c => Assert.IsType<CellPicture.Stack>(c).Pieces[0])];
 
-    private static TablePicture Picture(string sheet, string row)
+    private static TablePicture Picture(string sheet, string row, string? caption = null)
     {
         int count = row.Split(' ').Length;
         string text = $"{(sheet.StartsWith("players:", StringComparison.Ordinal) ? "" : "players: 2\n")}{sheet}boards: {{field: {{squares: {count} across 1 up}}}}\n";
@@ -76,6 +82,6 @@ public class UsualLooksTests
         string columns = string.Join(' ', "A B C D E F".Split(' ').Take(count));
         OpenedPosition opened = game.Open(new SourceText("positions/one.yaml", $"field: |\n  1 {row}\n  / {columns}\nturn of: seat 1\n"));
         Assert.Empty(opened.Problems.Where(p => p.Severity == Severity.Error).Select(p => $"{p.At}: {p.Message} {p.Hint}"));
-        return PositionPicture.Of(opened.Position!, PictureWish.Plain("one"));
+        return PositionPicture.Of(opened.Position!, PictureWish.Plain("one") with { Caption = caption });
     }
 }

@@ -3,7 +3,7 @@ using SkiaSharp;
 namespace Rostrum.Pictures;
 
 /// <summary>Draws scene nodes on a Skia canvas.</summary>
-internal sealed class PngCanvas(SKCanvas canvas, Palette palette) : IDisposable
+internal sealed class SkiaCanvas(SKCanvas canvas, Palette palette) : IDisposable
 {
     private readonly SKPaint _brush = new()
     {
