@@ -41,6 +41,7 @@ publish_rostrum() {
   }
   say "building the command for $platform (a few minutes; only when its sources changed)"
   if ! { can_link && publish --self-contained true -p:PublishAot=true; }; then
+    [ -z "${log:-}" ] || printf '%s\n' "$log" | grep -m 1 -i error >&2
     say "the command cannot be compiled to machine code here, so it will start more slowly"
     if ! publish --self-contained false -p:PublishReadyToRun=true; then
       printf '%s\n' "$log" >&2

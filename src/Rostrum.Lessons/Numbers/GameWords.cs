@@ -36,7 +36,7 @@ internal sealed class GameWords
         _names = new Regex(
             $@"\b(?:{titles})\b|{NotBefore}\b(?:(?:{Any(singular)})\s{Number}(?:[–-]{Number})?|(?:{Any(plural)})\s{Number}{chain})\b",
             RegexOptions.IgnoreCase | RegexOptions.CultureInvariant,
-            TimeSpan.FromSeconds(1));
+            TimeSpan.FromSeconds(20));
         _counted = new HashSet<string>(Counted.Concat(CountedIn(sheet).SelectMany(Prose.WordsOf)), StringComparer.OrdinalIgnoreCase);
     }
 
@@ -46,7 +46,7 @@ internal sealed class GameWords
     /// <summary>True where a word of the game is one of the next two: <c>one drying board</c>, <c>one more stick</c>.</summary>
     public bool Follow(string rest)
     {
-        Match next = Regex.Match(rest, @"\A[\s-](?!(?:of|the|by|after|at|in|on|with|and|or|is|that)\b)(?<word>\p{L}+)(?:[\s-](?<word>\p{L}+))?", RegexOptions.CultureInvariant, TimeSpan.FromSeconds(1));
+        Match next = Regex.Match(rest, @"\A[\s-](?!(?:of|the|by|after|at|in|on|with|and|or|is|that)\b)(?<word>\p{L}+)(?:[\s-](?<word>\p{L}+))?", RegexOptions.CultureInvariant, TimeSpan.FromSeconds(20));
         return next.Groups["word"].Captures.Any(w => _counted.Contains(w.Value));
     }
 

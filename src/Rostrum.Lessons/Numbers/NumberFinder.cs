@@ -33,19 +33,19 @@ internal sealed partial class NumberFinder(GameWords words)
 
     private bool CountsOne(string text, Match one) => !Pronoun().IsMatch(text[Math.Max(0, one.Index - Reach)..one.Index]) && words.Follow(text[(one.Index + one.Length)..Math.Min(text.Length, one.Index + Reach)]);
 
-    [GeneratedRegex(@"(?<![\w.:/#§]|\p{L}-)(?:minus\s)?(?:\d{1,3}(?:,\d{3})+|\d+)(?:\.\d+)?(?!\d|[:/]\d|(?:st|nd|rd|th)\b|\p{Lu})", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"(?<![\w.:/#§]|\p{L}-)(?:minus\s)?(?:\d{1,3}(?:,\d{3})+|\d+)(?:\.\d+)?(?!\d|[:/]\d|(?:st|nd|rd|th)\b|\p{Lu})", RegexOptions.CultureInvariant, 20_000)]
     private static partial Regex Digits();
 
-    [GeneratedRegex($@"(?<![\w'’]|\w-)(?:minus\s)?(?:{Large}|{Small}|twice)(?![\w'’])", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex($@"(?<![\w'’]|\w-)(?:minus\s)?(?:{Large}|{Small}|twice)(?![\w'’])", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 20_000)]
     private static partial Regex Words();
 
-    [GeneratedRegex($@"\d{{4}}-\d{{1,2}}-\d{{1,2}}|\d{{1,2}}[:/]\d{{1,2}}(?:[:/]\d{{2,4}})?|\b\d{{1,2}}\s(?:{Months})\b(?:\s\d{{4}})?|\b(?:{Months})\s\d{{1,4}}\b(?:,?\s\d{{4}})?|\b(?:in|since|from|of|until|before|after)\s(?:19|20)\d\d\b(?!\s\p{{Ll}})", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex($@"\d{{4}}-\d{{1,2}}-\d{{1,2}}|\d{{1,2}}[:/]\d{{1,2}}(?:[:/]\d{{2,4}})?|\b\d{{1,2}}\s(?:{Months})\b(?:\s\d{{4}})?|\b(?:{Months})\s\d{{1,4}}\b(?:,?\s\d{{4}})?|\b(?:in|since|from|of|until|before|after)\s(?:19|20)\d\d\b(?!\s\p{{Ll}})", RegexOptions.CultureInvariant, 20_000)]
     private static partial Regex Dates();
 
     // What was meant for a link and is told as such.
-    [GeneratedRegex(@"\[[^\[\]]*\]\([^()]*\)", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"\[[^\[\]]*\]\([^()]*\)", RegexOptions.CultureInvariant, 20_000)]
     private static partial Regex LinksThatAreNone();
 
-    [GeneratedRegex(@"\b(?:the|this|that|these|which|each|every|no|any|another|other|either|neither)\s$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"\b(?:the|this|that|these|which|each|every|no|any|another|other|either|neither)\s$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 20_000)]
     private static partial Regex Pronoun();
 }

@@ -25,8 +25,8 @@ public sealed class FerryMarketTests
     {
         string words = FerryMarket.Words("Come in.");
 
-        Assert.Contains("Worth of Baker Two sources disagree. Rules leaflet, page 2: 4. Publisher's web page: 6. Followed here. The web page is newer.", words, StringComparison.Ordinal);
-        Assert.Contains("Worth of Innkeeper Two sources disagree. Rules leaflet, page 2: 5. Publisher's web page: 8.", words, StringComparison.Ordinal);
+        Assert.Contains("Worth of Baker Two sources disagree. Publisher's web page: 6. Followed here. Rules leaflet, page 2: 4. The web page is newer.", words, StringComparison.Ordinal);
+        Assert.Contains("Worth of Innkeeper Two sources disagree. Publisher's web page: 8. Rules leaflet, page 2: 5.", words, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -18,7 +18,7 @@ public sealed class QuestionListTests
         PageQuestion question = Questions.Single(q => q.Title == "Worth of Commission 11");
 
         Assert.Equal("Two sources disagree.", question.Words);
-        Assert.Equal([new("Commission cards:", "7.", false), new("Rulebook, page 12:", "6.", true)], question.Answers);
+        Assert.Equal([new("Rulebook, page 12:", "6.", true), new("Commission cards:", "7.", false)], question.Answers);
         Assert.Equal("The publisher's note says that the list is right.", question.Why);
     }
 
