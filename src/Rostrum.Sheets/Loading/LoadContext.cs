@@ -70,12 +70,21 @@ internal sealed class LoadContext(GameFolder folder, IdiomLibrary idioms, Diagno
             return;
         }
 
+        if (symbol is Place && symbol.DeclaredAt is { } there && OtherNumber(symbol.Name) is { } twin)
+        {
+            Problems.Add(SheetProblems.OneNameTwice(there, symbol.Name, twin));
+        }
+
         Declared.Names.Add(symbol.Name, symbol);
         if (plural is not null && plural != symbol.Name)
         {
             Declared.Names.Add(plural, symbol, isPlural: true);
         }
     }
+
+    // A place whose name is the plural of this one, or the singular.
+    private Place? OtherNumber(string name) => Declared.Names.All.Select(n => n.Symbol).OfType<Place>()
+        .FirstOrDefault(p => OutlineAsk.PluralOf(p.Name) == name || OutlineAsk.PluralOf(name) == p.Name);
 
     /// <summary>Binds a formula of the sheet in a scope.</summary>
     public FormulaReader Formulas(Scope scope) => new(this, scope, Declared.Names, []);

@@ -128,6 +128,19 @@ internal static class OutlineAsk
         return null;
     }
 
+    /// <summary>The number of a value that may not be less than something; null (with a message) where it is no such number.</summary>
+    public static long? Number(LoadContext context, OutlineNode node, string what, long least)
+    {
+        long? number = Number(context, node, what);
+        if (number >= least || number is null)
+        {
+            return number;
+        }
+
+        context.Problems.Add(SheetProblems.NumberTooSmall(node.Span, ((OutlineScalar)node).Text, what, least));
+        return null;
+    }
+
     /// <summary>The number that a text is: digits, a number word to twelve, <c>minus 2</c>; null for anything else.</summary>
     public static long? NumberIn(string text)
     {

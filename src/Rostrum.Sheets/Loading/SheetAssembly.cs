@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Rostrum.Sheets.Formulas;
 using Rostrum.Sheets.Loading.Sections;
 using Rostrum.Sheets.Model;
+using Rostrum.Text;
 using Rostrum.Text.Outline;
 
 namespace Rostrum.Sheets.Loading;
@@ -34,7 +35,7 @@ internal sealed class SheetAssembly
         ImmutableArray<(string, ImmutableArray<Step>, Citation?)> blocks = _actions.Blocks(_tree);
         ImmutableArray<EndRule> ends = Section("end", s => EndSection.Read(_context, s));
         ImmutableArray<ScoreClause> score = Section("score", s => ScoreSection.Read(_context, s));
-        (ImmutableArray<RatingStep> rating, ImmutableArray<(string, long)> credit) = _tree.Find("rating") is { } r ? ClosingSections.Rating(_context, r.Value) : ([], []);
+        (ImmutableArray<RatingStep> rating, ImmutableArray<(string, long)> credit) = _tree.Find("rating") is { } r ? ClosingSections.Rating(_context, r.Value, VariantNames()) : ([], []);
         Declarations declared = _context.Declared;
         return new Sheet
         {
@@ -57,7 +58,7 @@ internal sealed class SheetAssembly
             Powers = powers,
             Ends = ends,
             Score = score,
-            Ties = Section("ties", s => ClosingSections.Words(_context, s, "the tie-breaks in order")),
+            Ties = Section("ties", s => TiesSection.Read(_context, s)),
             Rating = rating,
             RatingCredit = credit,
             Facts = Section("facts", s => ClosingSections.Facts(_context, s)),
@@ -72,6 +73,8 @@ internal sealed class SheetAssembly
             Scope = declared,
         };
     }
+
+    private string[] VariantNames() => [.. (_tree.Find("variants")?.Value as OutlineMapping)?.Entries.Select(e => Prose.Fold(e.Key.Text)) ?? []];
 
     private ImmutableArray<string> DeclareNames()
     {

@@ -31,6 +31,31 @@ internal static class SheetProblems
     public static Diagnostic WantedNumber(SourceSpan at, string found, string what) => new(
         "ROS0813", Severity.Error, at, $"'{Prose.Clip(found)}' is not a number, and {what} is one.", "Write it in digits, such as 12.");
 
+    public static Diagnostic NumberTooSmall(SourceSpan at, string found, string what, long least) => new(
+        "ROS0813", Severity.Error, at, $"'{Prose.Clip(found)}' is less than {least}, and {what} cannot be.", $"Write {least} or more, in digits.");
+
+    public static Diagnostic NoTieBreak(SourceSpan at, string found, string? near, SourceSpan first) => new(
+        "ROS0831", Severity.Error, at, $"'{Prose.Clip(found)}' does not say who comes first of equal players.",
+        near is null ? "Write 'fewer', 'more', 'lower' or 'higher' and what is compared, as in 'fewer my shards'; or 'shared', or 'not modelled'." : $"Write '{near}' in place of '{first.Text}'.")
+    {
+        Fix = near is null ? null : Fix.Replace(first, near, FixGrade.Choice),
+    };
+
+    public static Diagnostic NearlyRemoved(SourceSpan at, string found) => new(
+        "ROS0201", Severity.Error, at, $"'{Prose.Clip(found)}' takes nothing out of the base.", "Write 'removed', or, if it is the value that is meant, put it in double quotes.")
+    {
+        Fix = Fix.Replace(at, "removed", FixGrade.Choice),
+    };
+
+    public static Diagnostic NoDate(SourceSpan at, string found) => new(
+        "ROS0505", Severity.Warning, at, $"'{Prose.Clip(found)}' is no date of the calendar.", "Write it like '3 March 2026', 'March 2026', '2026' or '2026-03-03'; it stays as it is until then.");
+
+    public static Diagnostic OneNameTwice(SourceSpan at, string name, Named other) => new(
+        "ROS0212", Severity.Error, at, $"'{name}' and '{other.Name}' are one name in singular and plural, so a slip of one letter would mean the other.", "Give one of the two another name.")
+    {
+        Related = other.DeclaredAt is { } first ? [new RelatedPlace(first, $"'{other.Name}' is declared here")] : [],
+    };
+
     public static Diagnostic Missing(SourceSpan at, string owner, string key, string example) => new(
         "ROS0814", Severity.Error, at, $"'{owner}' does not say its '{key}'.", $"Add a line such as '{example}'.");
 
@@ -169,6 +194,9 @@ internal static class SheetProblems
 
     public static Diagnostic NoShape(SourceSpan at, string board) => new(
         "ROS0823", Severity.Error, at, $"The board '{Prose.Clip(board)}' has no shape.", "Add 'squares: 5 across 4 up' or a drawing under 'drawn'.");
+
+    public static Diagnostic TwoShapes(SourceSpan at, string board, string first, string second) => new(
+        "ROS0823", Severity.Error, at, $"The board '{Prose.Clip(board)}' has two shapes, '{first}' and '{second}'.", $"Keep one of the two; a variant takes the other out with '{first}: removed'.");
 
     public static Diagnostic UnknownBoardSign(SourceSpan at, string sign) => new(
         "ROS0824", Severity.Error, at, $"'{Prose.Clip(sign)}' means nothing in the drawing of a board.", "Draw '.' for a space and '-' where there is none.");

@@ -154,7 +154,7 @@ public sealed class SectionTests
         Sheet sheet = Loaded.Of("""
             end:
               full: {if: 1 is 1, then: every other player once more, winner: nobody}
-            ties: [fewer coins, shared]
+            ties: [fewer players, shared]
             rating: {credit: {Steps: -4}, steps: {0: damp, 30: dry}}
             not modelled: [swaps]
             open questions:
@@ -164,7 +164,7 @@ public sealed class SectionTests
             """).Sheet;
 
         Assert.Equal(("every other player once more", "nobody"), (sheet.Ends[0].Then, sheet.Ends[0].Winner));
-        Assert.Equal(["fewer coins", "shared"], sheet.Ties);
+        Assert.Equal(["fewer players", "shared"], sheet.Ties);
         Assert.Equal([("Steps", -4L)], sheet.RatingCredit);
         Assert.Equal([(null, "damp"), (30L, "dry")], sheet.Rating.Select(r => (r.From, r.Name)));
         Assert.Equal(["swaps"], sheet.NotModelled);

@@ -21,9 +21,15 @@ internal sealed record ShapeSpace(string Name, int Column, int Row, SourceSpan A
 internal static class BoardShapeReader
 {
     private const int MostAcross = 60;
+    private static readonly string[] Shapes = ["squares", "drawn", "hexes", "ring", "track", "points", "file"];
 
     public static BoardShape? Read(LoadContext context, OutlineScalar key, OutlineMapping mapping)
     {
+        if (mapping.Entries.Where(e => Shapes.Contains(e.Key.Text)).ToArray() is [var first, var second, ..])
+        {
+            context.Problems.Add(SheetProblems.TwoShapes(second.Key.Span, key.Text, first.Key.Text, second.Key.Text));
+        }
+
         if (mapping.Find("drawn")?.Value is OutlineScalar drawn)
         {
             return Drawn(context, mapping, DrawingText.Read(drawn, context.Problems));

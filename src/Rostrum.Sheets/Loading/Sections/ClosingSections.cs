@@ -80,7 +80,8 @@ internal static class ClosingSections
         return owner;
     }
 
-    public static (ImmutableArray<RatingStep> Steps, ImmutableArray<(string Variant, long Points)> Credit) Rating(LoadContext context, OutlineNode section)
+    public static (ImmutableArray<RatingStep> Steps, ImmutableArray<(string Variant, long Points)> Credit) Rating(
+        LoadContext context, OutlineNode section, IReadOnlyCollection<string> variants)
     {
         if (section is not OutlineMapping mapping)
         {
@@ -92,9 +93,14 @@ internal static class ClosingSections
         var credit = ImmutableArray.CreateBuilder<(string, long)>();
         foreach (OutlineEntry entry in mapping.Find("credit") is { } c ? OutlineAsk.Entries(context, c.Value, "variants with points") : [])
         {
-            if (OutlineAsk.Number(context, entry.Value, "points") is { } points)
+            string variant = Prose.Fold(entry.Key.Text);
+            if (!variants.Contains(variant))
             {
-                credit.Add((Prose.Fold(entry.Key.Text), points));
+                context.Problems.Add(SheetProblems.UnknownVariant(entry.Key.Span, variant, variants));
+            }
+            else if (OutlineAsk.Number(context, entry.Value, "points") is { } points)
+            {
+                credit.Add((variant, points));
             }
         }
 

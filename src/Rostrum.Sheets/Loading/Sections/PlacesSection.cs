@@ -141,7 +141,13 @@ internal static class PlacesSection
         string[] ends = words.Split(" to ", 2);
         if (OutlineAsk.NumberIn(ends[0]) is { } low)
         {
-            return (Sort.Number, low, OutlineAsk.NumberIn(ends[^1]));
+            long? high = OutlineAsk.NumberIn(ends[^1]);
+            if (high is null || high < low)
+            {
+                context.Problems.Add(SheetProblems.WantedNumber(holds.Span, words, "what the mark holds, from the lowest to the highest, such as '0 to 20',"));
+            }
+
+            return (Sort.Number, low, high);
         }
 
         if (SubjectSorts.Find(context, words) is { } sort)
