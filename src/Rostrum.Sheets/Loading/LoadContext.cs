@@ -42,6 +42,12 @@ internal sealed class LoadContext(GameFolder folder, IdiomLibrary idioms, Diagno
     /// <summary>What the author left out by <c>not modelled</c> in the place of a section or an entry, in words.</summary>
     public List<string> LeftOut { get; } = [];
 
+    /// <summary>How often words stand by themselves in the sheet, as a key or as a text.</summary>
+    public Func<string, int> Uses { get; set; } = _ => 0;
+
+    /// <summary>What was found before all names were known.</summary>
+    public ImmutableArray<Diagnostic> OfNames { get; set; } = [];
+
     /// <summary>Notes that something is not modelled.</summary>
     public void LeaveOut(string what) => LeftOut.Add(what);
 

@@ -108,6 +108,15 @@ internal static class OutlineAsk
         return null;
     }
 
+    /// <summary>Every key and every text below a node.</summary>
+    public static IEnumerable<OutlineScalar> TextsOf(OutlineNode node) => node switch
+    {
+        OutlineScalar scalar => [scalar],
+        OutlineSequence list => list.Items.SelectMany(TextsOf),
+        OutlineMapping mapping => mapping.Entries.SelectMany(e => TextsOf(e.Value).Prepend(e.Key)),
+        _ => [],
+    };
+
     /// <summary>The prose under a key, blanks folded; null where there is none.</summary>
     public static string? Prose(OutlineMapping mapping, string key) => mapping.Find(key)?.Value is OutlineScalar scalar ? Rostrum.Text.Prose.Fold(scalar.Text) : null;
 

@@ -26,7 +26,10 @@ internal sealed class SheetAssembly
     /// <summary>The typed tree.</summary>
     public Sheet Assemble()
     {
+        var uses = new Lazy<ILookup<string, OutlineScalar>>(() => OutlineAsk.TextsOf(_tree).ToLookup(t => Prose.Fold(t.Text)));
+        _context.Uses = words => uses.Value[words].Count();
         ImmutableArray<string> seats = DeclareNames();
+        _context.OfNames = _context.Problems.InOrder();
         ImmutableArray<TableFacts> tables = _tables.All;
         ImmutableArray<CardTable> cards = _cards.Bind();
         ImmutableArray<ActionFacts> actions = _actions.Bind();

@@ -104,6 +104,26 @@ internal static class SheetProblems
     public static Diagnostic LabelsDoNotFit(SourceSpan at, int labels, int lines, string what) => new(
         "ROS0819", Severity.Error, at, $"There are {labels} labels for {Prose.Count(lines, what, what + "s")}.", "Give each line one label, as in 'bay A to E'.");
 
+    public static Diagnostic ValuesWithoutComma(SourceSpan at, string[] values) => new(
+        "ROS0832", Severity.Error, at, $"'{Prose.Clip(at.Text)}' is read as one value, for no comma parts it.", $"Write '{Prose.Clip(string.Join(", ", values), 80)}'.")
+    {
+        Fix = Fix.Replace(at, string.Join(", ", values), FixGrade.Choice),
+    };
+
+    public static Diagnostic SignsWait(SourceSpan first, string[] signs, int cells) => new(
+        "ROS0213", Severity.Warning, first, $"{Prose.Count(cells, "sign", "signs")} of drawings cannot be read: nothing says yet what {Prose.And(signs)} {(signs.Length == 1 ? "means" : "mean")}.",
+        "Mend the errors under 'pieces', 'cards' and 'signs' first; what is still unknown then is told sign by sign.");
+
+    public static Diagnostic LabelsWithDash(SourceSpan at, string found, string near) => new(
+        "ROS0819", Severity.Error, at, $"'{Prose.Clip(found)}' does not say from which label to which.", $"Write '{near}'.")
+    {
+        Fix = Fix.Replace(at, near, FixGrade.Choice),
+    };
+
+    public static Diagnostic RowOfAnotherLength(SourceSpan at, int cells, int columns) => new(
+        "ROS0833", Severity.Error, at, $"This row draws {Prose.Count(cells, "cell", "cells")}, and the line of labels below names {Prose.Count(columns, "column", "columns")}.",
+        "Draw one cell a column: '.' for a space, '-' where there is none.");
+
     public static Diagnostic UnknownSign(SourceSpan at, char sign, string legend) => new(
         "ROS0213", Severity.Error, at, $"No sign '{sign}' is declared, so this cell cannot be read.", legend);
 

@@ -236,6 +236,16 @@ internal static class OutlineProblems
         Fix = grade is { } known ? new Fix("put a colon at the end of the line", known, [new TextEdit(words.Part(words.Length, 0), ":")]) : null,
     };
 
+    public static Diagnostic MissingComma(SourceSpan key, SourceSpan value) => new(
+        "ROS0123",
+        Severity.Error,
+        key,
+        $"Before '{Prose.Clip(key.Text)}:' a comma is missing.",
+        $"Write '{Prose.Clip(value.Text)}, {Prose.Clip(key.Text)}: …'; if one text is meant, put it in double quotes.")
+    {
+        Fix = new Fix("put a comma before it", FixGrade.Choice, [new TextEdit(value.Part(value.Length, 0), ",")]),
+    };
+
     // Before a '#' the blank would make a comment of what follows; between digits the colon belongs to a time.
     private static bool MayBeMeant(SourceSpan colon)
     {
