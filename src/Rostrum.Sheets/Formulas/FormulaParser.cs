@@ -125,9 +125,26 @@ internal sealed partial class FormulaParser
         }
     }
 
+    // Where fewer brackets close than open, the one that is open here is most likely the one that was forgotten.
+    private Diagnostic NotClosed(Token open)
+    {
+        if (Current.Kind == TokenKind.End)
+        {
+            return FormulaProblems.Unclosed(open.Span, null);
+        }
+
+        bool isShort = _tokens.Count(t => t.Is("(")) > _tokens.Count(t => t.Is(")"));
+        return isShort && Vocabulary.GrammarWords.Contains(Current.Text) ? FormulaProblems.Unclosed(open.Span, _tokens[_at - 1].Span) : Unexpected();
+    }
+
     private Diagnostic Unexpected()
     {
         Token token = Current;
+        if (token.Text == "." && _at > 0 && _tokens[_at - 1].Kind == TokenKind.Number && _tokens[_at + 1].Kind == TokenKind.Number)
+        {
+            return FormulaProblems.NotWhole(_tokens[_at - 1].Span.To(_tokens[_at + 1].Span));
+        }
+
         if (token.Kind == TokenKind.Stray)
         {
             return FormulaProblems.StraySign(token.Span, token.Text);

@@ -20,6 +20,7 @@ internal static class NameHelp
         ["equals"] = "'is'",
         ["more"] = "'is more than' behind what is compared",
         ["less"] = "'is less than' behind what is compared",
+        ["fewer"] = "'is less than' behind what is compared",
         ["greater"] = "'is more than'",
         ["then"] = "it the other way round, as in '5 if count(my apples) is more than 3 otherwise 0'",
         ["else"] = "'otherwise'",
@@ -30,9 +31,18 @@ internal static class NameHelp
         ["min"] = "'smallest(what, number of each)'",
     }.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
 
+    // `less then 3`
+    private static readonly FrozenDictionary<string, string> Compared = new Dictionary<string, string> { ["less"] = "less", ["fewer"] = "less", ["more"] = "more", ["greater"] = "more" }
+        .ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
+
     /// <summary>The message for a word that nobody declared, with the nearest name; names of several words are tried too.</summary>
     public static Diagnostic Unknown(Vocabulary names, ImmutableArray<Token> tokens, int at)
     {
+        if (tokens[at + 1].Is("then") && Compared.TryGetValue(tokens[at].Text, out string? compared))
+        {
+            return FormulaProblems.ThenForThan(tokens[at].Span.To(tokens[at + 1].Span), compared);
+        }
+
         if (Instead.TryGetValue(tokens[at].Text, out string? instead))
         {
             return FormulaProblems.OtherWord(tokens[at].Span, tokens[at].Text, instead);

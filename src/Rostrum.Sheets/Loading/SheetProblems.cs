@@ -146,11 +146,18 @@ internal static class SheetProblems
         Fix = near is null ? null : new Fix($"write '{near}'", FixGrade.Safe, [new TextEdit(at.Part(0, name.Length), near)]),
     };
 
+    public static Diagnostic PageInWords(SourceSpan at, string found, string near) => new(
+        "ROS0501", Severity.Error, at, $"'{Prose.Clip(found)}' is more than a source and a number.", $"Write '{near}'.")
+    {
+        Fix = Fix.Replace(at, near),
+    };
+
     public static Diagnostic NoSuchPage(SourceSpan at, string title, int page, int pages) => new(
         "ROS0502", Severity.Error, at, $"{title} has no page {page}; it has {Prose.Count(pages, "page", "pages")}.", $"Name a page from 1 to {pages}, or mend 'pages' of that source.");
 
-    public static Diagnostic NoCitation(SourceSpan at, string clause) => new(
-        "ROS0503", Severity.Warning, at, $"'{clause}' names no page.", "Add 'cite: book 8', with the source and page where the rule stands.");
+    public static Diagnostic NoCitation(SourceSpan at, string clause, string example) => new(
+        "ROS0503", Severity.Warning, at, $"'{clause}' names no page.",
+        $"Add 'cite: {example}', with the source and page where the rule stands.");
 
     public static Diagnostic UnknownAlternative(SourceSpan at, string found, IEnumerable<string> known)
     {

@@ -66,6 +66,10 @@ public sealed class SlipTests
         { "ROS0501", "sources: {book: Rulebook}\nfacts: {a: {is: 1, cite: bok 2}}", "bok 2", "No source is called 'bok'." },
         { "ROS0502", "sources: {book: {pages: 4}}\nfacts: {a: {is: 1, cite: book 5}}", "book 5", "Book has no page 5; it has 4 pages." },
         { "ROS0502", "sources: {book: {pages: 4}}\nfacts: {a: {is: 1, cite: [book 1, book 9]}}", "book 9", "Book has no page 9; it has 4 pages." },
+        { "ROS0501", "sources: {book: {pages: 4}}\nfacts: {a: {is: 1, cite: book page 2}}", "book page 2", "'book page 2' is more than a source and a number." },
+        { "ROS0501", "sources: {book: {pages: 4}}\nfacts: {a: {is: 1, cite: book p. 2}}", "book p. 2", "'book p. 2' is more" },
+        { "ROS0501", "sources: {book: {pages: 4}}\nfacts: {a: {is: 1, cite: book p.2}}", "book p.2", "'book p.2' is more" },
+        { "ROS0501", "sources: {book: {pages: 4}}\nfacts: {a: {is: 1, cite: 'book, page 2'}}", "'book, page 2'", "'book, page 2' is more" },
         { "ROS0503", "sources: {book: {pages: 4}}\nfacts: {a: {is: 1}}", "a", "'a' names no page." },
         { "ROS0811", "pieces: {cod: 12}\nplaces: {nets: {heap of: cod}}", "12", "Here should stand what 'cod' is like." },
         { "ROS0811", Ware + "places: {shelf: heap}", "heap", "Here should stand what the place holds and whose it is." },
@@ -132,6 +136,14 @@ public sealed class SlipTests
         Assert.Empty(Loaded.Of(mended).Told);
         Assert.All(loaded.Reading.Problems, p => Assert.Equal(FixGrade.Safe, p.Fix!.Grade));
     }
+
+    [Theory]
+    [InlineData("book: {pages: 4}", "Add 'cite: book 4', with")]
+    [InlineData("book: {pages: 40}", "Add 'cite: book 8', with")]
+    [InlineData("card: Cards, rules: {pages: 6}", "Add 'cite: rules 6', with")]
+    [InlineData("card: Cards", "Add 'cite: card', with")]
+    public void A_page_that_is_proposed_is_there(string sources, string hint) =>
+        Assert.StartsWith(hint, Loaded.Problem($"sources: {{{sources}}}\nfacts: {{a: {{is: 1}}}}").Hint, StringComparison.Ordinal);
 
     [Fact]
     public void Five_slips_in_five_sections_give_five_messages_in_one_run()
