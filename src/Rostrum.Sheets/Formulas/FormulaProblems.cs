@@ -13,6 +13,17 @@ internal static class FormulaProblems
             : before is not null && Model.Operations.All.Any(o => o.Name == before && o.FormInWords.StartsWith($"{before}(", StringComparison.Ordinal)) ? $"Write '{before}(…)', with brackets."
             : "Finish the part before it, or join the two with a word such as 'and', 'times' or a comma in brackets.");
 
+    /// <param name="at">From the article, if there is one, to the place.</param>
+    /// <param name="word">The word for anything.</param>
+    /// <param name="place">The place, in words.</param>
+    /// <param name="isOne">Whether one of them is meant.</param>
+    public static Diagnostic ThingIn(SourceSpan at, string word, string place, bool isOne) => new(
+        "ROS0201", Severity.Error, at, $"Nothing is called '{Prose.Clip(word)}': what lies in a place needs no word.",
+        isOne ? $"Write 'one of {Prose.Clip(place)}'." : $"Write '{Prose.Clip(place)}' by itself, as in 'count({Prose.Clip(place)})'.")
+    {
+        Fix = Fix.Replace(at, isOne ? $"one of {place}" : place, FixGrade.Choice),
+    };
+
     public static Diagnostic OtherWord(SourceSpan at, string written, string instead) => new(
         "ROS0201", Severity.Error, at, $"Nothing is called '{written}'.", $"Write {instead}.");
 

@@ -62,7 +62,7 @@ public static partial class SheetReadBack
     {
         string whose = board.Place.EachPlayer ? "Each player has one" : "One for the table";
         string lines = string.Join(", ", board.Families.Select(f => Labels(f, f.AreColumns ? board.Columns : board.Rows)));
-        string holds = board.MostInSpace is { } most ? $"; each {board.Noun.Name} holds {most}" : "";
+        string holds = board.MostInSpace is { } most ? $"; each {board.Noun.Name} holds {most}{Kinds(board, most)}" : "";
         string shape = board.Spaces.Length == board.Columns.Length * board.Rows.Length ? "" : $"; {Steps(board)}";
         string touch = board.Neighbours switch
         {
@@ -73,6 +73,9 @@ public static partial class SheetReadBack
         string stands = $"{(board.IsUpright ? ", upright" : "")}{(board.Wraps ? ", round and round" : "")}";
         return $"{whose}{stands}: {Prose.Count(board.Spaces.Length, board.Noun.Name, board.Noun.Plural)}{(lines.Length == 0 ? "" : $" ({lines})")}{shape}{holds}{touch}.";
     }
+
+    private static string Kinds(BoardFacts board, int most) =>
+        board.Holds.IsEmpty ? "" : $" {Prose.Or(board.Holds.Select(k => most == 1 ? k.Name : k.Plural))}";
 
     // `bays of 2, 3, 4, 5 and 6`: how many spaces each column of a drawn board has.
     private static string Steps(BoardFacts board)

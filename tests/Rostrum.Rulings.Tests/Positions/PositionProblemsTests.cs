@@ -42,6 +42,7 @@ public sealed class PositionProblemsTests
         { "ROS0145", "seat 1:\n  has passed: maybe\n", "2,15", "'maybe' cannot be the value of 'has passed', which holds yes or no." },
         { "ROS0146", "seat 1:\n  sticks: 100001\n", "2,11", "More than 100000 things are more than a position can hold." },
         { "ROS0146", "players: many\n", "1,10", "'many' is not a number that 'players' can be." },
+        { "ROS0147", "seat 1:\n  chamber: {A1: stick}\n", "2,17", "'chamber' holds ware, and this is a stick." },
         { "ROS0147", "seat 1:\n  sticks: [iron jug]\n", "2,12", "'sticks' holds sticks, and this is a ware." },
         { "ROS0148", "expect:\n  tally:\n    jugs: many\n", "3,11", "This does not say how many points are expected." },
         { "ROS0149", "drying: [2, nothing, nothing]\n", "1,10", "'2' does not say of what, and 'drying' may hold ware or sticks." },

@@ -148,6 +148,22 @@ public sealed class SectionTests
         Assert.Empty(sheet.Powers[1].Lifts);
     }
 
+    [Theory]
+    [InlineData("3", 3)]
+    [InlineData("1 fox", 1, "fox")]
+    [InlineData("2 foxes or hens", 2, "fox", "hen")]
+    [InlineData("1 fox or hen or fence", 1, "fox", "hen", "fence")]
+    [InlineData("1 fox and hen", 1, "fox", "hen")]
+    [InlineData("1 fox, hen, fence", 1, "fox", "hen", "fence")]
+    public void A_board_says_how_many_of_what_its_spaces_hold(string holds, int most, params string[] kinds)
+    {
+        Loaded loaded = Loaded.Of($"pieces: {{fox: {{}}, hen: {{}}, fence: {{}}}}\nboards:\n  field:\n    squares: 2 across 2 up\n    holds: {holds}\n");
+
+        Assert.Empty(loaded.Told);
+        Assert.Equal(most, loaded.Sheet.Boards[0].MostInSpace);
+        Assert.Equal(kinds, loaded.Sheet.Boards[0].Holds.Select(k => k.Name));
+    }
+
     [Fact]
     public void What_closes_a_sheet_is_read()
     {

@@ -70,6 +70,8 @@ public sealed class SlipTests
         { "ROS0501", "sources: {book: {pages: 4}}\nfacts: {a: {is: 1, cite: book p. 2}}", "book p. 2", "'book p. 2' is more" },
         { "ROS0501", "sources: {book: {pages: 4}}\nfacts: {a: {is: 1, cite: book p.2}}", "book p.2", "'book p.2' is more" },
         { "ROS0501", "sources: {book: {pages: 4}}\nfacts: {a: {is: 1, cite: 'book, page 2'}}", "'book, page 2'", "'book, page 2' is more" },
+        { "ROS0201", "pieces: {cod: {}}\nplaces: {stock: {heap of: cod}}\nactions: {buy: {phrase: buy (n), choose: {n: a thing in stock}, do: nothing}}", "a thing in stock", "Nothing is called 'thing'" },
+        { "ROS0201", "pieces: {cod: {}}\nboards: {pond: {squares: 2 across 2 up, holds: 1 cod or cdo}}", "cdo", "'cdo' is not a kind of piece, card or die." },
         { "ROS0503", "sources: {book: {pages: 4}}\nfacts: {a: {is: 1}}", "a", "'a' names no page." },
         { "ROS0811", "pieces: {cod: 12}\nplaces: {nets: {heap of: cod}}", "12", "Here should stand what 'cod' is like." },
         { "ROS0811", Ware + "places: {shelf: heap}", "heap", "Here should stand what the place holds and whose it is." },
