@@ -26,6 +26,11 @@ public static class PositionReader
         var about = new DiagnosticBag();
         OutlineMapping tree = OutlineReader.Read(file, PositionDialect.Outline, about);
         var reading = new PositionReading(sheet, about);
+        if (tree.Entries.IsEmpty && !about.HasErrors)
+        {
+            about.Add(PositionProblems.EmptyFile(file.Span(0, 0)));
+        }
+
         Position position = Table(reading, tree, NameOf(file));
         SupplyCheck.Report(reading);
         problems.AddRange(about.InOrder());
