@@ -64,7 +64,7 @@ internal sealed class SheetAssembly
             Ties = Section("ties", s => TiesSection.Read(_context, s)),
             Rating = rating,
             RatingCredit = credit,
-            Facts = Section("facts", s => ClosingSections.Facts(_context, s)),
+            Facts = Section("facts", s => FactsSection.Read(_context, s)),
             NotModelled = [.. Section("not modelled", s => ClosingSections.Words(_context, s, "what is left out")), .. _context.LeftOut],
             Questions = Section("open questions", s => ClosingSections.Questions(_context, s)),
             Blocks = blocks,

@@ -216,6 +216,9 @@ internal static class SheetProblems
     public static Diagnostic TwoMeanings(SourceSpan at, string clause) => new(
         "ROS0406", Severity.Error, at, $"'{clause}' has both an idiom and a formula of its own.", "Keep one of the two.");
 
+    public static Diagnostic TwoValues(SourceSpan at, string found, string followed) => new(
+        "ROS0406", Severity.Error, at, $"'is' says '{Prose.Clip(found)}', and by what the sources say it is '{Prose.Clip(followed)}'.", "Leave out 'is', or correct one of the two.");
+
     public static Diagnostic MoreRowsThanAllowed(SourceSpan at, string what, int limit) => new(
         "ROS0822", Severity.Error, at, $"There are more than {limit} {what}.", "Split the game, or leave some of them out.");
 

@@ -50,13 +50,18 @@ public static partial class SheetReadBack
         return string.Join(' ', parts.Concat(CountsInWords(sheet, facts.Kind)).Prepend($"{count}{each}."));
     }
 
-    // `Of each glaze: bowl 8, jug 6.`
+    // `Of each glaze: 8 bowls and 6 jugs.`
     private static IEnumerable<string> CountsInWords(Sheet sheet, Kind kind) =>
         from entry in (sheet.Tree.Find("pieces")?.Value as OutlineMapping)?.Entries ?? []
         where entry.Key.Span == kind.DeclaredAt && entry.Value is OutlineMapping
         from count in ((OutlineMapping)entry.Value).Entries
         where count.Key.Text.StartsWith("count of each ", StringComparison.Ordinal)
-        select $"{Prose.Sentence(count.Key.Text["count ".Length..])}: {ClauseParts.Words(count.Value).Replace(": ", " ", StringComparison.Ordinal)}.";
+        select $"{Prose.Sentence(count.Key.Text["count ".Length..])}: {Rows(sheet.KindOf(kind), count.Value)}.";
+
+    private static string Rows(KindFacts kind, OutlineNode counts) => counts is OutlineMapping rows
+        ? Prose.And(rows.Entries.Select(r => kind.Attributes.SelectMany(a => a.Values).FirstOrDefault(v => v.Name == Prose.Fold(r.Key.Text)) is { Number: null } value
+            ? $"{ClauseParts.Words(r.Value)} {(ClauseParts.Words(r.Value) == "1" ? value.Name : value.Plural)}" : $"{ClauseParts.Words(r.Value)} of {Prose.Fold(r.Key.Text)}"))
+        : ClauseParts.Words(counts);
 
     private static string BoardInWords(BoardFacts board)
     {

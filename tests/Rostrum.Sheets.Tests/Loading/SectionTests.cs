@@ -164,6 +164,21 @@ public sealed class SectionTests
         Assert.Equal(kinds, loaded.Sheet.Boards[0].Holds.Select(k => k.Name));
     }
 
+    [Theory]
+    [InlineData("{conflict: {book 3: 3, aid 1: 2, follow: book 3}}", "3", 3L)]
+    [InlineData("{conflict: {book 3: 3, aid 1: 2}, follow: aid 1, cite: aid 1}", "2", 2L)]
+    [InlineData("{is: 3, conflict: {book 3: 3, aid 1: 2, follow: book 3}}", "3", 3L)]
+    [InlineData("{conflict: {book 3: 3, aid 1: 2}}", "3 if book 3 or 2 if aid 1", null)]
+    [InlineData("{readings: {few: 3, many: 30}, follow: many, cite: book 3}", "30", 30L)]
+    public void A_fact_is_what_the_followed_source_says(string fact, string words, long? number)
+    {
+        Loaded loaded = Loaded.Of($"sources: {{book: {{pages: 4}}, aid: {{pages: 1}}}}\nfacts: {{sticks: {fact}}}");
+
+        Assert.Empty(loaded.Told);
+        Assert.Equal((words, number), (loaded.Sheet.Facts[0].Words, loaded.Sheet.Facts[0].Number));
+        Assert.Single(loaded.Sheet.Choices);
+    }
+
     [Fact]
     public void What_closes_a_sheet_is_read()
     {

@@ -21,7 +21,7 @@ public sealed class SlipTests
         { "ROS0201", "sources: {book: {pags: 12}}", "pags", "'pags' is not something that an entry under 'sources' can have." },
         { "ROS0813", "sources: {book: {pages: many}}", "many", "'many' is not a number, and a number of pages is one." },
         { "ROS0813", "numbers: {m: lots}", "lots", "'lots' is not a number, and a number is one." },
-        { "ROS0812", "facts: {sticks: {of: ware}}", "sticks", "Here should stand 'is:' with what 'sticks' is." },
+        { "ROS0812", "facts: {sticks: {of: ware}}", "sticks", "Here should stand 'is:' with what 'sticks' is, or 'conflict:' with what each source says." },
         { "ROS0201", "pieces: {ware: {atributes: {}}}", "atributes", "'atributes' is not something that an entry under 'pieces' can have." },
         { "ROS0211", "pieces: {ware of clay: {}}", "ware of clay", "The name 'ware of clay' holds the word 'of', which formulas need for themselves." },
         { "ROS0212", "pieces: {ware: {}, jug: {attributes: {form: [ware, pot]}}}", "ware", "'ware' is a kind of piece already, so it cannot be a value of form too." },
