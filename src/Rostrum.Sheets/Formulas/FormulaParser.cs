@@ -137,10 +137,15 @@ internal sealed partial class FormulaParser
         return isShort && Vocabulary.GrammarWords.Contains(Current.Text) ? FormulaProblems.Unclosed(open.Span, _tokens[_at - 1].Span) : Unexpected();
     }
 
+    // `0.5`, `0,5`
+    private bool IsInsideNumber() =>
+        Current.Text is "." or "," && _at > 0 && _tokens[_at - 1].Kind == TokenKind.Number && _tokens[_at + 1].Kind == TokenKind.Number
+        && _tokens[_at + 1].Start == Current.Start + 1 && _tokens[_at - 1].Span.End == Current.Span.Start;
+
     private Diagnostic Unexpected()
     {
         Token token = Current;
-        if (token.Text == "." && _at > 0 && _tokens[_at - 1].Kind == TokenKind.Number && _tokens[_at + 1].Kind == TokenKind.Number)
+        if (IsInsideNumber())
         {
             return FormulaProblems.NotWhole(_tokens[_at - 1].Span.To(_tokens[_at + 1].Span));
         }

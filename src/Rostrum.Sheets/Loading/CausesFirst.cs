@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Rostrum.Text;
-using Rostrum.Text.Outline;
 
 namespace Rostrum.Sheets.Loading;
 

@@ -41,6 +41,12 @@ internal static class SheetProblems
         Fix = near is null ? null : Fix.Replace(first, near, FixGrade.Choice),
     };
 
+    public static Diagnostic SeveralTieBreaks(SourceSpan at) => new(
+        "ROS0831", Severity.Error, at, "Several tie-breaks stand here without brackets.", $"Write '[{Prose.Clip(at.Text)}]'.")
+    {
+        Fix = new Fix("put them in brackets", FixGrade.Safe, [new TextEdit(at.Part(0, 0), "["), new TextEdit(at.Part(at.Length, 0), "]")]),
+    };
+
     public static Diagnostic NearlyRemoved(SourceSpan at, string found) => new(
         "ROS0201", Severity.Error, at, $"'{Prose.Clip(found)}' takes nothing out of the base.", "Write 'removed', or, if it is the value that is meant, put it in double quotes.")
     {
@@ -112,7 +118,7 @@ internal static class SheetProblems
 
     public static Diagnostic SignsWait(SourceSpan first, string[] signs, int cells) => new(
         "ROS0213", Severity.Warning, first, $"{Prose.Count(cells, "sign", "signs")} of drawings cannot be read: nothing says yet what {Prose.And(signs)} {(signs.Length == 1 ? "means" : "mean")}.",
-        "Mend the errors under 'pieces', 'cards' and 'signs' first; what is still unknown then is told sign by sign.");
+        "Mend the errors of the sheet first; what is still unknown then is told sign by sign.");
 
     public static Diagnostic LabelsWithDash(SourceSpan at, string found, string near) => new(
         "ROS0819", Severity.Error, at, $"'{Prose.Clip(found)}' does not say from which label to which.", $"Write '{near}'.")

@@ -28,6 +28,7 @@ public sealed class FormulaProblemTests
         { "ROS0180", "«-»2" },
         { "ROS0180", "3 times «-»2" },
         { "ROS0182", "«0.5»" },
+        { "ROS0182", "«0,5»" },
         { "ROS0182", "count(my sticks) times «1.5»" },
         { "ROS0201", "count(my sticks) is «less then» 3" },
         { "ROS0201", "count(my sticks) is «fewer then» 3" },

@@ -85,6 +85,7 @@ public sealed class SlipTests
         { "ROS0201", Field + "score: {a: count(columns of field)}", "columns", "Nothing is called 'columns'." },
         { "ROS0201", "pieces: {shard: {}}\nplaces: {shards: {heap of: shard, of: each player}}\nties: [fewer my shrads, shared]", "shrads", "Nothing is called 'shrads'." },
         { "ROS0831", "pieces: {shard: {}}\nplaces: {shards: {heap of: shard, of: each player}}\nties: [less my shards]", "less my shards", "'less my shards' does not say who comes first of equal players." },
+        { "ROS0831", "ties: fewer players, shared", "fewer players, shared", "Several tie-breaks stand here without brackets." },
         { "ROS0831", "ties: [fewer]", "fewer", "'fewer' does not say who comes first" },
         { "ROS0201", "variants: {Climbing Chamber: {players: 2}}\nrating: {credit: {Climbing Chambre: -4}}", "Climbing Chambre", "'Climbing Chambre' is not a variant of this sheet." },
         { "ROS0201", Field + "variants: {Big: {boards: {field: {columns: removd}}}}", "removd", "'removd' takes nothing out of the base." },

@@ -14,6 +14,12 @@ internal static class TiesSection
     /// <summary>The tie-breaks in the author's words, in order.</summary>
     public static ImmutableArray<string> Read(LoadContext context, OutlineNode section)
     {
+        if (section is OutlineScalar { Style: OutlineStyle.Plain } line && line.Text.Contains(',', StringComparison.Ordinal))
+        {
+            context.Problems.Add(SheetProblems.SeveralTieBreaks(line.Span));
+            return [];
+        }
+
         ImmutableArray<OutlineScalar> items = OutlineAsk.Items(context, section, "the tie-breaks in order");
         foreach (OutlineScalar item in items.Where(i => Prose.Fold(i.Text) != "shared" && !OutlineAsk.IsLeftOut(i)))
         {
