@@ -23,6 +23,15 @@ public class ReadTests
     }
 
     [Fact]
+    public void Sources_are_told_once()
+    {
+        string output = Told.By("read", TempGame.KilnNight).Output;
+
+        Assert.Single(output.Split('\n'), line => line == "Sources");
+        Assert.Contains("\nnote\n    Publisher's note, 3 March 2026, rank 1.\n", output);
+    }
+
+    [Fact]
     public void Json_has_every_key_that_scripts_rely_on()
     {
         JsonElement report = Told.By("read", TempGame.KilnNight, "--json").Json;

@@ -1,11 +1,10 @@
-using System.Collections.Immutable;
 using Rostrum.Sheets.Model;
 using Rostrum.Sheets.ReadBack;
 using Rostrum.Text;
 
 namespace Rostrum.Cli.Screen;
 
-/// <summary>Shows a sheet read back as English: a heading for each section, each clause with its page, then sources and variants.</summary>
+/// <summary>Shows a sheet read back as English: a heading for each section, each clause with its page, then variants.</summary>
 internal sealed class ReadScreen
 {
     private const int Indent = 4;
@@ -23,7 +22,6 @@ internal sealed class ReadScreen
             screen.Clauses(section);
         }
 
-        screen.Sources(story.Sources);
         foreach (VariantStory variant in story.Variants)
         {
             screen.Variant(variant);
@@ -49,7 +47,7 @@ internal sealed class ReadScreen
 
     private void Clause(ReadClause clause)
     {
-        _paper.Edges(clause.Name, clause.Status == ClauseStatus.NotModelled ? "" : Citation.Tell(clause.Cite));
+        _paper.Edges(clause.Name, clause.Status == ClauseStatus.NotModelled || clause.Section == "Sources" ? "" : Citation.Tell(clause.Cite));
         _paper.Wrapped(clause.Says, Indent);
         if (clause.Meaning is { } meaning && meaning != clause.Says)
         {
@@ -59,27 +57,6 @@ internal sealed class ReadScreen
         if (clause.Status is not (ClauseStatus.Settled or ClauseStatus.NotModelled))
         {
             _paper.Wrapped(clause.StatusInWords, Indent, hanging: 2);
-        }
-    }
-
-    private void Sources(ImmutableArray<RuleSource> sources)
-    {
-        if (sources.IsEmpty)
-        {
-            return;
-        }
-
-        Heading("Sources");
-        foreach (RuleSource source in sources)
-        {
-            string[] facts =
-            [
-                .. source.Printing is { } printing ? [$"{printing} printing"] : Array.Empty<string>(),
-                .. source.Date is { } date ? [date] : Array.Empty<string>(),
-                .. source.Pages is { } pages ? [Prose.Count(pages, "page", "pages")] : Array.Empty<string>(),
-                .. source.Rank is { } rank ? [$"rank {rank}"] : Array.Empty<string>(),
-            ];
-            _paper.Wrapped($"{source.Title} (cited as '{source.Name}'){(facts.Length == 0 ? "" : $": {string.Join(", ", facts)}")}", 0, hanging: 2);
         }
     }
 

@@ -45,7 +45,8 @@ public sealed class Game(GameFolder folder, IdiomLibrary idioms)
         var problems = new DiagnosticBag();
         ImmutableArray<string> variants = PositionReader.VariantsOf(file, problems);
         SheetReading reading = Sheet(variants.Concat(alsoOn));
-        PositionFile? position = reading.Sheet is { } sheet ? PositionReader.Read(sheet, file, problems) : null;
+        // Held against a sheet with holes, a position would be told what is wrong with the sheet.
+        PositionFile? position = reading.Sheet is { } sheet ? PositionReader.Read(sheet, file, reading.IsSound ? problems : new DiagnosticBag()) : null;
         return new OpenedPosition(reading, position, problems.InOrder());
     }
 }

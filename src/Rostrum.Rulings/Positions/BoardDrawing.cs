@@ -117,6 +117,12 @@ internal sealed class BoardDrawing
     private int? LineOf(string label, SourceSpan at, bool column, Dictionary<int, SourceSpan> found)
     {
         int line = (column ? _board.Columns : _board.Rows).IndexOf(label);
+        if (line < 0 && label.Length == 0 && at.Length == 0 && !column)
+        {
+            // That its line begins with a blank was told.
+            return null;
+        }
+
         if (line < 0)
         {
             _reading.Problems.Add(PositionProblems.UnknownLabel(at, label, column ? "column" : "row", Told, column ? _board.Columns : _board.Rows));

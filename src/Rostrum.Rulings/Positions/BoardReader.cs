@@ -14,7 +14,7 @@ internal sealed class BoardReader(PositionReading reading, int index, int? seat)
 {
     private readonly BoardFacts _board = reading.Sheet.Boards[index];
     private readonly Stack[] _stacks = [.. Enumerable.Repeat(Stack.NotGiven, reading.Sheet.Boards[index].Spaces.Length)];
-    private readonly ThingSpot _spot = new(PlaceForm.Board, [], seat, $"'{reading.Sheet.Boards[index].Place.Name}'");
+    private readonly ThingSpot _spot = new(PlaceForm.Board, reading.Sheet.Boards[index].Holds, seat, $"'{reading.Sheet.Boards[index].Place.Name}'");
 
     private string Told => $"'{_board.Place.Name}'";
 

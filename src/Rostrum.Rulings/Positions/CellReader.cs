@@ -58,6 +58,11 @@ internal sealed class CellReader(PositionReading reading, ThingSpot spot)
         }
 
         ThingDraft? draft = Groups(signs) is { } groups ? ThingResolver.Resolve(reading, groups, signs, spot) : null;
+        if (draft is not null && !spot.Holds.IsEmpty && !spot.Holds.Contains(draft.Kind.Kind))
+        {
+            reading.Problems.Add(PositionProblems.NotHeldHere(at, draft.Kind.Kind.Name, spot.Told, spot.Holds));
+        }
+
         return draft is null ? null : reading.Write(Complete(draft, seat, statesOpen).At(spot), count, at);
     }
 

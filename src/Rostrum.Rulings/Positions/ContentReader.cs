@@ -12,6 +12,8 @@ internal static class ContentReader
     /// <summary>The word for an empty place.</summary>
     public const string Nothing = "nothing";
 
+    private static readonly string[] ForNothing = ["none", "empty", "nil", "no", "-", "–", ".", "~", "null"];
+
     /// <summary>The content; not given (with a message) where it cannot be read.</summary>
     public static Stack Read(PositionReading reading, OutlineNode node, ThingSpot spot)
     {
@@ -58,6 +60,12 @@ internal static class ContentReader
         if (Prose.Fold(text.Text) == Nothing)
         {
             return [];
+        }
+
+        if (ForNothing.Contains(Prose.Fold(text.Text), StringComparer.OrdinalIgnoreCase))
+        {
+            reading.Problems.Add(PositionProblems.WordForNothing(WordCutter.WordsOf(text)));
+            return null;
         }
 
         if (ThingPhrase.Read(reading, text, spot) is not { } phrase)

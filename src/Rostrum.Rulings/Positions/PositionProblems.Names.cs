@@ -18,6 +18,12 @@ internal static partial class PositionProblems
         Fix = near is null ? null : Fix.Replace(at, near),
     };
 
+    public static Diagnostic WordForNothing(SourceSpan at) => new(
+        "ROS0222", Severity.Error, at, $"Nothing in the sheet is called '{Prose.Clip(at.Text)}'.", "Write 'nothing', or '[]', where nothing lies.")
+    {
+        Fix = Fix.Replace(at, ContentReader.Nothing),
+    };
+
     public static Diagnostic WantsBrackets(SourceSpan at) => new(
         "ROS0222", Severity.Error, at, "Several things stand here without brackets.", "Write them as a list: '[iron jug, 2 ash bowls]'.")
     {

@@ -9,6 +9,9 @@ internal static partial class PositionProblems
     public static Diagnostic WantedEntries(SourceSpan at, string what, string example) => new(
         "ROS0131", Severity.Error, at, $"Here should stand {what}, each with its name and a colon.", $"Write one a line, a little further in: '{example}'.");
 
+    public static Diagnostic EmptyFile(SourceSpan at) => new(
+        "ROS0131", Severity.Warning, at, "This position says nothing: no place of it is given.", "Write what lies where, such as 'seat 1:' with the places of that seat below; or take the file away.");
+
     public static Diagnostic WantedDrawing(SourceSpan at, string board, string? blank) => new(
         "ROS0131", Severity.Error, at, $"Here should stand a drawing of {board}, or its spaces, each with its name and a colon.",
         blank is null ? "Write one space a line, a little further in." : $"Draw it like this, with signs in place of the dots:\n{blank}");

@@ -18,7 +18,7 @@ public static class PositionReader
     /// <summary>Reads a position.</summary>
     /// <param name="sheet">The sheet with the position's variants on.</param>
     /// <param name="file">The file; the position is called by its name, folder and ending left out.</param>
-    /// <param name="problems">Receives what is wrong, ids ROS0101 to ROS0122, ROS0131 to ROS0149, ROS0170 to ROS0174, ROS0221 to ROS0229.</param>
+    /// <param name="problems">Receives what is wrong, ids ROS0101 to ROS0123, ROS0131 to ROS0149, ROS0170 to ROS0174, ROS0221 to ROS0229.</param>
     public static PositionFile Read(Sheet sheet, SourceText file, DiagnosticBag problems)
     {
         ArgumentNullException.ThrowIfNull(sheet);
@@ -26,6 +26,11 @@ public static class PositionReader
         var about = new DiagnosticBag();
         OutlineMapping tree = OutlineReader.Read(file, PositionDialect.Outline, about);
         var reading = new PositionReading(sheet, about);
+        if (tree.Entries.IsEmpty && !about.HasErrors)
+        {
+            about.Add(PositionProblems.EmptyFile(file.Span(0, 0)));
+        }
+
         Position position = Table(reading, tree, NameOf(file));
         SupplyCheck.Report(reading);
         problems.AddRange(about.InOrder());

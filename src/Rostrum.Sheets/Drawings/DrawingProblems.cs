@@ -19,6 +19,16 @@ internal static class DrawingProblems
         $"This line of the drawing begins with a blank{(first ? "" : ", so its row has no label")}.",
         "Begin every line at the same place, with a row label or with '|'.");
 
+    public static Diagnostic LineBeginsEarly(SourceSpan words, int blanks) => new(
+        "ROS0171",
+        Severity.Error,
+        words,
+        "This line of the drawing begins further left than the others.",
+        "Begin every line at the same place, with a row label or with '|'.")
+    {
+        Fix = new Fix("begin it like the others", FixGrade.Choice, [new TextEdit(words.Part(0, 0), new string(' ', blanks))]),
+    };
+
     public static Diagnostic Empty(SourceSpan at) => new(
         "ROS0172",
         Severity.Error,

@@ -31,39 +31,61 @@ internal static class LinedDrawing
 
     private static IEnumerable<DrawnLine> LinesOf(DrawingInput input)
     {
-        int start = 0;
-        bool first = true;
-        while (start <= input.Text.Length)
+        (int Start, DrawnWord[] Words)[] lines = [.. Stretches(input.Text).Select(s => (s.Start, (DrawnWord[])[.. input.Words(s.Start, s.End)]))];
+        int margin = input.KeepsMargin ? 0 : MarginOf([.. lines.Select(l => l.Words[0].Start - l.Start)]);
+        for (int i = 0; i < lines.Length; i++)
         {
-            int end = input.Text.AsSpan(start).IndexOfAny('\n', '\r');
-            end = end < 0 ? input.Text.Length : start + end;
-            if (!string.IsNullOrWhiteSpace(input.Text[start..end]))
+            (int start, DrawnWord[] words) = lines[i];
+            int indent = input.KeepsMargin ? margin : words[0].Start - start;
+            if (indent < margin)
             {
-                yield return LineOf(input, start, end, first);
-                first = false;
+                input.Problems.Add(DrawingProblems.LineBeginsEarly(words[0].Span, margin - indent));
+            }
+            else if (indent > margin)
+            {
+                input.Problems.Add(DrawingProblems.LineBeginsWithBlank(words[0].Span, i == 0));
+            }
+
+            yield return LineOf(input, words, fits: indent <= margin);
+        }
+    }
+
+    // Where most lines begin; the least place where no two of three agree.
+    private static int MarginOf(int[] indents)
+    {
+        int usual = indents.GroupBy(i => i).OrderByDescending(g => g.Count()).ThenBy(g => g.Key).Select(g => g.Key).FirstOrDefault();
+        return 2 * indents.Count(i => i == usual) > indents.Length ? usual : indents.DefaultIfEmpty(0).Min();
+    }
+
+    private static IEnumerable<(int Start, int End)> Stretches(string text)
+    {
+        int start = 0;
+        while (start <= text.Length)
+        {
+            int end = text.AsSpan(start).IndexOfAny('\n', '\r');
+            end = end < 0 ? text.Length : start + end;
+            if (!string.IsNullOrWhiteSpace(text[start..end]))
+            {
+                yield return (start, end);
             }
 
             start = end + 1;
         }
     }
 
-    private static DrawnLine LineOf(DrawingInput input, int start, int end, bool first)
+    // A line that begins too far in is read like the others where a label or a sign stands first; else its row has no label.
+    private static DrawnLine LineOf(DrawingInput input, DrawnWord[] words, bool fits)
     {
-        DrawnWord[] words = [.. input.Words(start, end)];
-        start = input.KeepsMargin ? words[0].Start : start;
-        char sign = input.Text[words[0].Start];
-        if (char.IsWhiteSpace(input.Text[start]))
-        {
-            input.Problems.Add(DrawingProblems.LineBeginsWithBlank(words[0].Span, first));
-            return new DrawnLine(start, null, words[0], words, IsRuler: false);
-        }
-
+        int start = words[0].Start;
+        char sign = input.Text[start];
         if (sign is '/' or '|')
         {
-            return new DrawnLine(start, null, words[0], [.. input.Words(start + 1, end)], IsRuler: sign == '/');
+            return new DrawnLine(start, null, words[0], [.. input.Words(start + 1, words[^1].Start + words[^1].Text.Length)], IsRuler: sign == '/');
         }
 
-        return new DrawnLine(start, words[0].Text, words[0], words[1..], IsRuler: false);
+        return fits || words[0].Text.All(char.IsLetterOrDigit)
+            ? new DrawnLine(start, words[0].Text, words[0], words[1..], IsRuler: false)
+            : new DrawnLine(start, null, words[0], words, IsRuler: false);
     }
 
     private static void ReportMisplacedRulers(DrawnLine[] lines, DrawingInput input)

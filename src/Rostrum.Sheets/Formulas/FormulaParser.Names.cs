@@ -129,7 +129,7 @@ internal sealed partial class FormulaParser
         _names = outer;
         if (!Take(")"))
         {
-            return _failed ? new Syntax.Broken(function.Span) : Fail(Current.Kind == TokenKind.End ? FormulaProblems.Unclosed(open.Span) : Unexpected());
+            return _failed ? new Syntax.Broken(function.Span) : Fail(NotClosed(open));
         }
 
         return new Syntax.Call(function, pick, parts, function.Span.To(_tokens[_at - 1].Span));

@@ -77,6 +77,11 @@ internal sealed partial class FormulaParser
             return new Syntax.Negative(operand, start.Span.To(operand.Span));
         }
 
+        if (Current.Is("-"))
+        {
+            return Fail(FormulaProblems.MinusSign(start.Span));
+        }
+
         if (Take("it"))
         {
             return new Syntax.It(start.Span);
@@ -200,7 +205,7 @@ internal sealed partial class FormulaParser
     {
         if (!Take(")"))
         {
-            return _failed ? inside : Fail(Current.Kind == TokenKind.End ? FormulaProblems.Unclosed(open.Span) : Unexpected());
+            return _failed ? inside : Fail(NotClosed(open));
         }
 
         SourceSpan span = open.Span.To(_tokens[_at - 1].Span);

@@ -125,9 +125,31 @@ internal sealed partial class FormulaParser
         }
     }
 
+    // Where fewer brackets close than open, the one that is open here is most likely the one that was forgotten.
+    private Diagnostic NotClosed(Token open)
+    {
+        if (Current.Kind == TokenKind.End)
+        {
+            return FormulaProblems.Unclosed(open.Span, null);
+        }
+
+        bool isShort = _tokens.Count(t => t.Is("(")) > _tokens.Count(t => t.Is(")"));
+        return isShort && Vocabulary.GrammarWords.Contains(Current.Text) ? FormulaProblems.Unclosed(open.Span, _tokens[_at - 1].Span) : Unexpected();
+    }
+
+    // `0.5`, `0,5`
+    private bool IsInsideNumber() =>
+        Current.Text is "." or "," && _at > 0 && _tokens[_at - 1].Kind == TokenKind.Number && _tokens[_at + 1].Kind == TokenKind.Number
+        && _tokens[_at + 1].Start == Current.Start + 1 && _tokens[_at - 1].Span.End == Current.Span.Start;
+
     private Diagnostic Unexpected()
     {
         Token token = Current;
+        if (IsInsideNumber())
+        {
+            return FormulaProblems.NotWhole(_tokens[_at - 1].Span.To(_tokens[_at + 1].Span));
+        }
+
         if (token.Kind == TokenKind.Stray)
         {
             return FormulaProblems.StraySign(token.Span, token.Text);

@@ -13,6 +13,17 @@ internal static class FormulaProblems
             : before is not null && Model.Operations.All.Any(o => o.Name == before && o.FormInWords.StartsWith($"{before}(", StringComparison.Ordinal)) ? $"Write '{before}(…)', with brackets."
             : "Finish the part before it, or join the two with a word such as 'and', 'times' or a comma in brackets.");
 
+    /// <param name="at">From the article, if there is one, to the place.</param>
+    /// <param name="word">The word for anything.</param>
+    /// <param name="place">The place, in words.</param>
+    /// <param name="isOne">Whether one of them is meant.</param>
+    public static Diagnostic ThingIn(SourceSpan at, string word, string place, bool isOne) => new(
+        "ROS0201", Severity.Error, at, $"Nothing is called '{Prose.Clip(word)}': what lies in a place needs no word.",
+        isOne ? $"Write 'one of {Prose.Clip(place)}'." : $"Write '{Prose.Clip(place)}' by itself, as in 'count({Prose.Clip(place)})'.")
+    {
+        Fix = Fix.Replace(at, isOne ? $"one of {place}" : place, FixGrade.Choice),
+    };
+
     public static Diagnostic OtherWord(SourceSpan at, string written, string instead) => new(
         "ROS0201", Severity.Error, at, $"Nothing is called '{written}'.", $"Write {instead}.");
 
@@ -47,8 +58,30 @@ internal static class FormulaProblems
         after is null ? "There is no formula here." : $"The formula ends after '{after}', and something is missing.",
         "Say what comes next, or take the last word out.");
 
-    public static Diagnostic Unclosed(SourceSpan at) => new(
-        "ROS0181", Severity.Error, at, "This bracket is never closed.", "Put ')' where the part in brackets ends.");
+    /// <param name="at">The bracket.</param>
+    /// <param name="behind">The word before the one with which the formula cannot go on, where that is certain.</param>
+    public static Diagnostic Unclosed(SourceSpan at, SourceSpan? behind) => new(
+        "ROS0181", Severity.Error, at, "This bracket is never closed.",
+        behind is { } word ? $"Put ')' where the part in brackets ends, most likely behind '{Prose.Clip(word.Text)}'." : "Put ')' where the part in brackets ends.")
+    {
+        Fix = behind is { } last ? new Fix($"put ')' behind '{Prose.Clip(last.Text)}'", FixGrade.Choice, [new TextEdit(last.Part(last.Length, 0), ")")]) : null,
+    };
+
+    public static Diagnostic MinusSign(SourceSpan at) => new(
+        "ROS0180", Severity.Error, at, "A number below nothing does not begin with '-'.", "Write 'minus' before it, as in 'minus 2'.")
+    {
+        Fix = new Fix("write 'minus'", FixGrade.Safe, [new TextEdit(at, "minus ")]),
+    };
+
+    public static Diagnostic NotWhole(SourceSpan at) => new(
+        "ROS0182", Severity.Error, at, $"'{Prose.Clip(at.Text)}' is not a whole number, and formulas know no others.",
+        "Count first and divide then: 'down(count(my apples), by 2)' is one for every two, 'up(count(my apples), by 2)' rounds up.");
+
+    public static Diagnostic ThenForThan(SourceSpan at, string word) => new(
+        "ROS0201", Severity.Error, at, $"Nothing is called '{Prose.Clip(at.Text)}'.", $"Write '{word} than'.")
+    {
+        Fix = Fix.Replace(at, $"{word} than"),
+    };
 
     public static Diagnostic StraySign(SourceSpan at, string sign) => new(
         "ROS0182", Severity.Error, at, $"Formulas do not use the sign '{sign}'.",

@@ -20,6 +20,7 @@ internal static class NameHelp
         ["equals"] = "'is'",
         ["more"] = "'is more than' behind what is compared",
         ["less"] = "'is less than' behind what is compared",
+        ["fewer"] = "'is less than' behind what is compared",
         ["greater"] = "'is more than'",
         ["then"] = "it the other way round, as in '5 if count(my apples) is more than 3 otherwise 0'",
         ["else"] = "'otherwise'",
@@ -30,9 +31,25 @@ internal static class NameHelp
         ["min"] = "'smallest(what, number of each)'",
     }.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
 
+    private static readonly string[] Anything = ["thing", "things", "piece", "pieces", "anything", "something"];
+
+    // `less then 3`
+    private static readonly FrozenDictionary<string, string> Compared = new Dictionary<string, string> { ["less"] = "less", ["fewer"] = "less", ["more"] = "more", ["greater"] = "more" }
+        .ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
+
     /// <summary>The message for a word that nobody declared, with the nearest name; names of several words are tried too.</summary>
     public static Diagnostic Unknown(Vocabulary names, ImmutableArray<Token> tokens, int at)
     {
+        if (tokens[at + 1].Is("then") && Compared.TryGetValue(tokens[at].Text, out string? compared))
+        {
+            return FormulaProblems.ThenForThan(tokens[at].Span.To(tokens[at + 1].Span), compared);
+        }
+
+        if (ThingIn(tokens, at) is { } thing)
+        {
+            return thing;
+        }
+
         // 'total worht' is a misspelt name, and 'total' alone is another language's word.
         string? instead = Instead.GetValueOrDefault(tokens[at].Text);
         if (Nearest(names, tokens, at, instead is null ? 1 : 2) is { } nearest)
@@ -75,6 +92,25 @@ internal static class NameHelp
     /// <summary>The word of a look that a letter may be a misspelling of; null for one letter, or where none is near.</summary>
     public static string? NearLook(Vocabulary names, string letter) =>
         letter.Length < 2 ? null : NearSpelling.Find(letter, names.All.Where(n => FormulaParser.TellsLook([new NameSense(n.Symbol, false)])).Select(n => n.Words));
+
+    // `a thing in stock`, `pieces in my field`: a place is what lies in it.
+    private static Diagnostic? ThingIn(ImmutableArray<Token> tokens, int at)
+    {
+        if (!Anything.Any(tokens[at].Is) || !tokens[at + 1].Is("in"))
+        {
+            return null;
+        }
+
+        int last = at + 1;
+        while (tokens[last + 1].Kind == TokenKind.Word && (tokens[last + 1].Is("my") || !Vocabulary.GrammarWords.Contains(tokens[last + 1].Text)))
+        {
+            last++;
+        }
+
+        bool isOne = at > 0 && (tokens[at - 1].Is("a") || tokens[at - 1].Is("one"));
+        SourceSpan place = tokens[Math.Min(at + 2, last)].Span.To(tokens[last].Span);
+        return last == at + 1 ? null : FormulaProblems.ThingIn(tokens[isOne ? at - 1 : at].Span.To(place), tokens[at].Text, place.Text, isOne);
+    }
 
     // Rows and columns are there before they have a name, or under another one.
     private static Diagnostic? Lines(Vocabulary names, Token token)

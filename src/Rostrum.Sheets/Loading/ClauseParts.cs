@@ -13,10 +13,17 @@ internal static class ClauseParts
         Citation? cite = context.Cite(mapping);
         if (mapping.Find("cite") is null && context.Sources.Count > 0)
         {
-            context.Problems.Add(SheetProblems.NoCitation(key.Span, name));
+            context.Problems.Add(SheetProblems.NoCitation(key.Span, name, Example(context.Sources.Values)));
         }
 
         return cite;
+    }
+
+    // A page that is there, of the source with most pages.
+    private static string Example(IEnumerable<RuleSource> sources)
+    {
+        RuleSource source = sources.OrderByDescending(s => s.Pages ?? 0).First();
+        return source.Pages is { } pages ? $"{source.Name} {Math.Min(pages, 8)}" : source.Name;
     }
 
     /// <summary>A value as it reads in the sheet, on one line.</summary>

@@ -42,6 +42,12 @@ internal sealed class LoadContext(GameFolder folder, IdiomLibrary idioms, Diagno
     /// <summary>What the author left out by <c>not modelled</c> in the place of a section or an entry, in words.</summary>
     public List<string> LeftOut { get; } = [];
 
+    /// <summary>How often words stand by themselves in the sheet, as a key or as a text.</summary>
+    public Func<string, int> Uses { get; set; } = _ => 0;
+
+    /// <summary>What was found before all names were known.</summary>
+    public ImmutableArray<Diagnostic> OfNames { get; set; } = [];
+
     /// <summary>Notes that something is not modelled.</summary>
     public void LeaveOut(string what) => LeftOut.Add(what);
 
@@ -70,12 +76,21 @@ internal sealed class LoadContext(GameFolder folder, IdiomLibrary idioms, Diagno
             return;
         }
 
+        if (symbol is Place && symbol.DeclaredAt is { } there && OtherNumber(symbol.Name) is { } twin)
+        {
+            Problems.Add(SheetProblems.OneNameTwice(there, symbol.Name, twin));
+        }
+
         Declared.Names.Add(symbol.Name, symbol);
         if (plural is not null && plural != symbol.Name)
         {
             Declared.Names.Add(plural, symbol, isPlural: true);
         }
     }
+
+    // A place whose name is the plural of this one, or the singular.
+    private Place? OtherNumber(string name) => Declared.Names.All.Select(n => n.Symbol).OfType<Place>()
+        .FirstOrDefault(p => OutlineAsk.PluralOf(p.Name) == name || OutlineAsk.PluralOf(name) == p.Name);
 
     /// <summary>Binds a formula of the sheet in a scope.</summary>
     public FormulaReader Formulas(Scope scope) => new(this, scope, Declared.Names, []);

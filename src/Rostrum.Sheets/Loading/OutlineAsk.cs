@@ -108,6 +108,15 @@ internal static class OutlineAsk
         return null;
     }
 
+    /// <summary>Every key and every text below a node.</summary>
+    public static IEnumerable<OutlineScalar> TextsOf(OutlineNode node) => node switch
+    {
+        OutlineScalar scalar => [scalar],
+        OutlineSequence list => list.Items.SelectMany(TextsOf),
+        OutlineMapping mapping => mapping.Entries.SelectMany(e => TextsOf(e.Value).Prepend(e.Key)),
+        _ => [],
+    };
+
     /// <summary>The prose under a key, blanks folded; null where there is none.</summary>
     public static string? Prose(OutlineMapping mapping, string key) => mapping.Find(key)?.Value is OutlineScalar scalar ? Rostrum.Text.Prose.Fold(scalar.Text) : null;
 
@@ -125,6 +134,19 @@ internal static class OutlineAsk
         }
 
         context.Problems.Add(SheetProblems.WantedNumber(scalar.Span, scalar.Text, what));
+        return null;
+    }
+
+    /// <summary>The number of a value that may not be less than something; null (with a message) where it is no such number.</summary>
+    public static long? Number(LoadContext context, OutlineNode node, string what, long least)
+    {
+        long? number = Number(context, node, what);
+        if (number >= least || number is null)
+        {
+            return number;
+        }
+
+        context.Problems.Add(SheetProblems.NumberTooSmall(node.Span, ((OutlineScalar)node).Text, what, least));
         return null;
     }
 

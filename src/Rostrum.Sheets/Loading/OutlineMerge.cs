@@ -6,7 +6,10 @@ namespace Rostrum.Sheets.Loading;
 /// <summary>Lays changes over a text tree: variants over a sheet, a reading over its clause. Every node keeps the place where it was written.</summary>
 internal static class OutlineMerge
 {
-    private const string Removed = "removed";
+    /// <summary>What stands in a variant for a key that is taken out.</summary>
+    public const string Removed = "removed";
+
+
     private static readonly string[] Hooks = ["before ", "after ", "instead of "];
 
     /// <summary>The base with the changes laid over it: a key that both have is replaced, or merged where both values are tables of keys;

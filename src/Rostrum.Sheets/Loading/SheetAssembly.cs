@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Rostrum.Sheets.Formulas;
 using Rostrum.Sheets.Loading.Sections;
 using Rostrum.Sheets.Model;
+using Rostrum.Text;
 using Rostrum.Text.Outline;
 
 namespace Rostrum.Sheets.Loading;
@@ -25,7 +26,10 @@ internal sealed class SheetAssembly
     /// <summary>The typed tree.</summary>
     public Sheet Assemble()
     {
+        var uses = new Lazy<ILookup<string, OutlineScalar>>(() => OutlineAsk.TextsOf(_tree).ToLookup(t => Prose.Fold(t.Text)));
+        _context.Uses = words => uses.Value[words].Count();
         ImmutableArray<string> seats = DeclareNames();
+        _context.OfNames = _context.Problems.InOrder();
         ImmutableArray<TableFacts> tables = _tables.All;
         ImmutableArray<CardTable> cards = _cards.Bind();
         ImmutableArray<ActionFacts> actions = _actions.Bind();
@@ -34,7 +38,7 @@ internal sealed class SheetAssembly
         ImmutableArray<(string, ImmutableArray<Step>, Citation?)> blocks = _actions.Blocks(_tree);
         ImmutableArray<EndRule> ends = Section("end", s => EndSection.Read(_context, s));
         ImmutableArray<ScoreClause> score = Section("score", s => ScoreSection.Read(_context, s));
-        (ImmutableArray<RatingStep> rating, ImmutableArray<(string, long)> credit) = _tree.Find("rating") is { } r ? ClosingSections.Rating(_context, r.Value) : ([], []);
+        (ImmutableArray<RatingStep> rating, ImmutableArray<(string, long)> credit) = _tree.Find("rating") is { } r ? ClosingSections.Rating(_context, r.Value, VariantNames()) : ([], []);
         Declarations declared = _context.Declared;
         return new Sheet
         {
@@ -57,11 +61,11 @@ internal sealed class SheetAssembly
             Powers = powers,
             Ends = ends,
             Score = score,
-            Ties = Section("ties", s => ClosingSections.Words(_context, s, "the tie-breaks in order")),
+            Ties = Section("ties", s => TiesSection.Read(_context, s)),
             Rating = rating,
             RatingCredit = credit,
             RatingCite = (_tree.Find("rating")?.Value as OutlineMapping) is { } ladder ? _context.Cite(ladder) : null,
-            Facts = Section("facts", s => ClosingSections.Facts(_context, s)),
+            Facts = Section("facts", s => FactsSection.Read(_context, s)),
             NotModelled = [.. Section("not modelled", s => ClosingSections.Words(_context, s, "what is left out")), .. _context.LeftOut],
             Questions = Section("open questions", s => ClosingSections.Questions(_context, s)),
             Blocks = blocks,
@@ -73,6 +77,8 @@ internal sealed class SheetAssembly
             Scope = declared,
         };
     }
+
+    private string[] VariantNames() => [.. (_tree.Find("variants")?.Value as OutlineMapping)?.Entries.Select(e => Prose.Fold(e.Key.Text)) ?? []];
 
     private ImmutableArray<string> DeclareNames()
     {

@@ -63,7 +63,6 @@ public static class SheetDialect
         ["powers"] = ["limit", .. Forks],
         ["end"] = ["checked", "do", "readings"],
         ["sources"] = Forks,
-        ["facts"] = Forks,
         ["rating"] = Forks,
         ["open questions"] = Forks,
     }.ToImmutableDictionary();

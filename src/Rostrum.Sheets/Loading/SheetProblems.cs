@@ -31,6 +31,37 @@ internal static class SheetProblems
     public static Diagnostic WantedNumber(SourceSpan at, string found, string what) => new(
         "ROS0813", Severity.Error, at, $"'{Prose.Clip(found)}' is not a number, and {what} is one.", "Write it in digits, such as 12.");
 
+    public static Diagnostic NumberTooSmall(SourceSpan at, string found, string what, long least) => new(
+        "ROS0813", Severity.Error, at, $"'{Prose.Clip(found)}' is less than {least}, and {what} cannot be.", $"Write {least} or more, in digits.");
+
+    public static Diagnostic NoTieBreak(SourceSpan at, string found, string? near, SourceSpan first) => new(
+        "ROS0831", Severity.Error, at, $"'{Prose.Clip(found)}' does not say who comes first of equal players.",
+        near is null ? "Write 'fewer', 'more', 'lower' or 'higher' and what is compared, as in 'fewer my shards'; or 'shared', or 'not modelled'." : $"Write '{near}' in place of '{first.Text}'.")
+    {
+        Fix = near is null ? null : Fix.Replace(first, near, FixGrade.Choice),
+    };
+
+    public static Diagnostic SeveralTieBreaks(SourceSpan at) => new(
+        "ROS0831", Severity.Error, at, "Several tie-breaks stand here without brackets.", $"Write '[{Prose.Clip(at.Text)}]'.")
+    {
+        Fix = new Fix("put them in brackets", FixGrade.Safe, [new TextEdit(at.Part(0, 0), "["), new TextEdit(at.Part(at.Length, 0), "]")]),
+    };
+
+    public static Diagnostic NearlyRemoved(SourceSpan at, string found) => new(
+        "ROS0201", Severity.Error, at, $"'{Prose.Clip(found)}' takes nothing out of the base.", "Write 'removed', or, if it is the value that is meant, put it in double quotes.")
+    {
+        Fix = Fix.Replace(at, "removed", FixGrade.Choice),
+    };
+
+    public static Diagnostic NoDate(SourceSpan at, string found) => new(
+        "ROS0505", Severity.Warning, at, $"'{Prose.Clip(found)}' is no date of the calendar.", "Write it like '3 March 2026', 'March 2026', '2026' or '2026-03-03'; it stays as it is until then.");
+
+    public static Diagnostic OneNameTwice(SourceSpan at, string name, Named other) => new(
+        "ROS0212", Severity.Error, at, $"'{name}' and '{other.Name}' are one name in singular and plural, so a slip of one letter would mean the other.", "Give one of the two another name.")
+    {
+        Related = other.DeclaredAt is { } first ? [new RelatedPlace(first, $"'{other.Name}' is declared here")] : [],
+    };
+
     public static Diagnostic Missing(SourceSpan at, string owner, string key, string example) => new(
         "ROS0814", Severity.Error, at, $"'{owner}' does not say its '{key}'.", $"Add a line such as '{example}'.");
 
@@ -79,6 +110,26 @@ internal static class SheetProblems
     public static Diagnostic LabelsDoNotFit(SourceSpan at, int labels, int lines, string what) => new(
         "ROS0819", Severity.Error, at, $"There are {labels} labels for {Prose.Count(lines, what, what + "s")}.", "Give each line one label, as in 'bay A to E'.");
 
+    public static Diagnostic ValuesWithoutComma(SourceSpan at, string[] values) => new(
+        "ROS0832", Severity.Error, at, $"'{Prose.Clip(at.Text)}' is read as one value, for no comma parts it.", $"Write '{Prose.Clip(string.Join(", ", values), 80)}'.")
+    {
+        Fix = Fix.Replace(at, string.Join(", ", values), FixGrade.Choice),
+    };
+
+    public static Diagnostic SignsWait(SourceSpan first, string[] signs, int cells) => new(
+        "ROS0213", Severity.Warning, first, $"{Prose.Count(cells, "sign", "signs")} of drawings cannot be read: nothing says yet what {Prose.And(signs)} {(signs.Length == 1 ? "means" : "mean")}.",
+        "Mend the errors of the sheet first; what is still unknown then is told sign by sign.");
+
+    public static Diagnostic LabelsWithDash(SourceSpan at, string found, string near) => new(
+        "ROS0819", Severity.Error, at, $"'{Prose.Clip(found)}' does not say from which label to which.", $"Write '{near}'.")
+    {
+        Fix = Fix.Replace(at, near, FixGrade.Choice),
+    };
+
+    public static Diagnostic RowOfAnotherLength(SourceSpan at, int cells, int columns) => new(
+        "ROS0833", Severity.Error, at, $"This row draws {Prose.Count(cells, "cell", "cells")}, and the line of labels below names {Prose.Count(columns, "column", "columns")}.",
+        "Draw one cell a column: '.' for a space, '-' where there is none.");
+
     public static Diagnostic UnknownSign(SourceSpan at, char sign, string legend) => new(
         "ROS0213", Severity.Error, at, $"No sign '{sign}' is declared, so this cell cannot be read.", legend);
 
@@ -101,11 +152,18 @@ internal static class SheetProblems
         Fix = near is null ? null : new Fix($"write '{near}'", FixGrade.Safe, [new TextEdit(at.Part(0, name.Length), near)]),
     };
 
+    public static Diagnostic PageInWords(SourceSpan at, string found, string near) => new(
+        "ROS0501", Severity.Error, at, $"'{Prose.Clip(found)}' is more than a source and a number.", $"Write '{near}'.")
+    {
+        Fix = Fix.Replace(at, near),
+    };
+
     public static Diagnostic NoSuchPage(SourceSpan at, string title, int page, int pages) => new(
         "ROS0502", Severity.Error, at, $"{title} has no page {page}; it has {Prose.Count(pages, "page", "pages")}.", $"Name a page from 1 to {pages}, or mend 'pages' of that source.");
 
-    public static Diagnostic NoCitation(SourceSpan at, string clause) => new(
-        "ROS0503", Severity.Warning, at, $"'{clause}' names no page.", "Add 'cite: book 8', with the source and page where the rule stands.");
+    public static Diagnostic NoCitation(SourceSpan at, string clause, string example) => new(
+        "ROS0503", Severity.Warning, at, $"'{clause}' names no page.",
+        $"Add 'cite: {example}', with the source and page where the rule stands.");
 
     public static Diagnostic UnknownAlternative(SourceSpan at, string found, IEnumerable<string> known)
     {
@@ -164,11 +222,17 @@ internal static class SheetProblems
     public static Diagnostic TwoMeanings(SourceSpan at, string clause) => new(
         "ROS0406", Severity.Error, at, $"'{clause}' has both an idiom and a formula of its own.", "Keep one of the two.");
 
+    public static Diagnostic TwoValues(SourceSpan at, string found, string followed) => new(
+        "ROS0406", Severity.Error, at, $"'is' says '{Prose.Clip(found)}', and by what the sources say it is '{Prose.Clip(followed)}'.", "Leave out 'is', or correct one of the two.");
+
     public static Diagnostic MoreRowsThanAllowed(SourceSpan at, string what, int limit) => new(
         "ROS0822", Severity.Error, at, $"There are more than {limit} {what}.", "Split the game, or leave some of them out.");
 
     public static Diagnostic NoShape(SourceSpan at, string board) => new(
         "ROS0823", Severity.Error, at, $"The board '{Prose.Clip(board)}' has no shape.", "Add 'squares: 5 across 4 up' or a drawing under 'drawn'.");
+
+    public static Diagnostic TwoShapes(SourceSpan at, string board, string first, string second) => new(
+        "ROS0823", Severity.Error, at, $"The board '{Prose.Clip(board)}' has two shapes, '{first}' and '{second}'.", $"Keep one of the two; a variant takes the other out with '{first}: removed'.");
 
     public static Diagnostic UnknownBoardSign(SourceSpan at, string sign) => new(
         "ROS0824", Severity.Error, at, $"'{Prose.Clip(sign)}' means nothing in the drawing of a board.", "Draw '.' for a space and '-' where there is none.");

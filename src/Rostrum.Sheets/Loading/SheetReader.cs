@@ -9,7 +9,7 @@ namespace Rostrum.Sheets.Loading;
 /// <summary>What came of reading a sheet.</summary>
 /// <param name="Sheet">The typed tree; null where the file could not be read at all. Where <paramref name="Problems"/> holds an error, parts of it stand
 /// as mistakes, and nobody should answer from it.</param>
-/// <param name="Problems">Everything that was found, by file and place.</param>
+/// <param name="Problems">Everything that was found, causes before what follows from them.</param>
 public sealed record SheetReading(Sheet? Sheet, ImmutableArray<Diagnostic> Problems)
 {
     /// <summary>True where answers may be given.</summary>
@@ -49,7 +49,7 @@ public static class SheetReader
 
         var context = new LoadContext(folder, idioms, problems);
         Sheet sheet = Assemble(context, tree, text, variants);
-        return new SheetReading(sheet, problems.InOrder());
+        return new SheetReading(sheet, CausesFirst.Of(problems, text, context.OfNames));
     }
 
     private static Sheet Assemble(LoadContext context, OutlineMapping tree, SourceText text, IReadOnlyCollection<string> wanted)

@@ -77,6 +77,11 @@ internal static class VariantReader
             return;
         }
 
+        foreach (OutlineScalar slip in NearlyRemoved(mapping))
+        {
+            problems.Add(SheetProblems.NearlyRemoved(slip.Span, slip.Text));
+        }
+
         ImmutableArray<string> known = [.. SheetDialect.TopKeys, .. OwnKeys];
         foreach (OutlineEntry entry in mapping.Entries.Where(e => !known.Contains(e.Key.Text) && !OutlineMerge.IsHook(e.Key.Text)))
         {
@@ -89,6 +94,13 @@ internal static class VariantReader
             problems.Add(SheetProblems.UnknownVariant(name.Span, name.Text, all.Select(v => v.Name)));
         }
     }
+
+    private static IEnumerable<OutlineScalar> NearlyRemoved(OutlineMapping mapping) => mapping.Entries.SelectMany(e => e.Value switch
+    {
+        OutlineMapping deeper => NearlyRemoved(deeper),
+        OutlineScalar { Style: OutlineStyle.Plain } scalar when scalar.Text != OutlineMerge.Removed && NearSpelling.Find(scalar.Text, [OutlineMerge.Removed]) is not null => [scalar],
+        _ => [],
+    });
 
     private static VariantFacts Variant(OutlineEntry entry, DiagnosticBag problems)
     {

@@ -110,7 +110,11 @@ public sealed record EndRule(string Name, string? Says, Citation? Cite, Choice? 
 /// <param name="Of">What is counted, or null.</param>
 /// <param name="Cite">Where the rules say so.</param>
 /// <param name="At">Where it stands.</param>
-public sealed record Fact(string Name, long? Number, string Words, string? Of, Citation? Cite, SourceSpan At);
+public sealed record Fact(string Name, long? Number, string Words, string? Of, Citation? Cite, SourceSpan At)
+{
+    /// <summary>What several sources or readings say; null where there is one value. Where none is followed, <see cref="Words"/> tells all of them.</summary>
+    public Choice? Choice { get; init; }
+}
 
 /// <summary>A question that the sources leave open, kept for the publisher.</summary>
 /// <param name="Name">Its short name.</param>

@@ -126,6 +126,9 @@ public sealed record BoardFacts(
     /// <summary>The most things that a space holds; null where the sheet does not say.</summary>
     public int? MostInSpace { get; init; }
 
+    /// <summary>The kinds that may lie on its spaces; empty where any may.</summary>
+    public ImmutableArray<Kind> Holds { get; init; } = [];
+
     /// <summary>True where the last column touches the first, and the last row the first.</summary>
     public bool Wraps { get; init; }
 

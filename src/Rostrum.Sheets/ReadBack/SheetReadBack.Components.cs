@@ -50,19 +50,24 @@ public static partial class SheetReadBack
         return string.Join(' ', parts.Concat(CountsInWords(sheet, facts.Kind)).Prepend($"{count}{each}."));
     }
 
-    // `Of each glaze: bowl 8, jug 6.`
+    // `Of each glaze: 8 bowls and 6 jugs.`
     private static IEnumerable<string> CountsInWords(Sheet sheet, Kind kind) =>
         from entry in (sheet.Tree.Find("pieces")?.Value as OutlineMapping)?.Entries ?? []
         where entry.Key.Span == kind.DeclaredAt && entry.Value is OutlineMapping
         from count in ((OutlineMapping)entry.Value).Entries
         where count.Key.Text.StartsWith("count of each ", StringComparison.Ordinal)
-        select $"{Prose.Sentence(count.Key.Text["count ".Length..])}: {ClauseParts.Words(count.Value).Replace(": ", " ", StringComparison.Ordinal)}.";
+        select $"{Prose.Sentence(count.Key.Text["count ".Length..])}: {Rows(sheet.KindOf(kind), count.Value)}.";
+
+    private static string Rows(KindFacts kind, OutlineNode counts) => counts is OutlineMapping rows
+        ? Prose.And(rows.Entries.Select(r => kind.Attributes.SelectMany(a => a.Values).FirstOrDefault(v => v.Name == Prose.Fold(r.Key.Text)) is { Number: null } value
+            ? $"{ClauseParts.Words(r.Value)} {(ClauseParts.Words(r.Value) == "1" ? value.Name : value.Plural)}" : $"{ClauseParts.Words(r.Value)} of {Prose.Fold(r.Key.Text)}"))
+        : ClauseParts.Words(counts);
 
     private static string BoardInWords(BoardFacts board)
     {
         string whose = board.Place.EachPlayer ? "Each player has one" : "One for the table";
         string lines = string.Join(", ", board.Families.Select(f => Labels(f, f.AreColumns ? board.Columns : board.Rows)));
-        string holds = board.MostInSpace is { } most ? $"; each {board.Noun.Name} holds {most}" : "";
+        string holds = board.MostInSpace is { } most ? $"; each {board.Noun.Name} holds {most}{Kinds(board, most)}" : "";
         string shape = board.Spaces.Length == board.Columns.Length * board.Rows.Length ? "" : $"; {Steps(board)}";
         string touch = board.Neighbours switch
         {
@@ -73,6 +78,9 @@ public static partial class SheetReadBack
         string stands = $"{(board.IsUpright ? ", upright" : "")}{(board.Wraps ? ", round and round" : "")}";
         return $"{whose}{stands}: {Prose.Count(board.Spaces.Length, board.Noun.Name, board.Noun.Plural)}{(lines.Length == 0 ? "" : $" ({lines})")}{shape}{holds}{touch}.";
     }
+
+    private static string Kinds(BoardFacts board, int most) =>
+        board.Holds.IsEmpty ? "" : $" {Prose.Or(board.Holds.Select(k => most == 1 ? k.Name : k.Plural))}";
 
     // `bays of 2, 3, 4, 5 and 6`: how many spaces each column of a drawn board has.
     private static string Steps(BoardFacts board)

@@ -112,7 +112,7 @@ public static partial class SheetReadBack
     };
 
     private static IEnumerable<ReadClause> Facts(Sheet sheet) =>
-        sheet.Facts.Select(f => new ReadClause("Facts", f.Name, $"{Prose.Sentence(f.Name)}: {f.Words}{(f.Of is null ? "" : $" {f.Of}")}.", null, f.Cite, ClauseStatus.Settled, null, f.At));
+        sheet.Facts.Select(f => new ReadClause("Facts", f.Name, $"{Prose.Sentence(f.Name)}: {f.Words}{(f.Of is null ? "" : $" {f.Of}")}.", null, f.Cite, StatusOf(f.Choice), f.Choice, f.At));
 
     private static IEnumerable<ReadClause> Closing(Sheet sheet)
     {

@@ -144,6 +144,15 @@ internal sealed partial class FlowReader
             OwnedSigns.Check(text, _input.Problems);
         }
 
+        if (colon >= 0 && inBraces && !pieces.HasGap && KeyBefore(from, colon) is var key and >= 0)
+        {
+            _at = key;
+            _lacksComma = true;
+            SourceSpan value = _input.Between(from, TrimmedEnd(from, key));
+            Report(OutlineProblems.MissingComma(_input.Between(key, TrimmedEnd(key, colon)), value));
+            return new OutlineScalar(value, value.Text, OutlineStyle.Plain, from);
+        }
+
         if (colon >= 0)
         {
             Fix fix = OutlineQuotes.QuoteFix(text.Span, FixGrade.Choice);
@@ -151,6 +160,20 @@ internal sealed partial class FlowReader
         }
 
         return text;
+    }
+
+    // Where the known key before a colon begins, or -1: `{heap of: ware of: each player}` lacks a comma before `of`.
+    private int KeyBefore(int from, int colon)
+    {
+        for (int i = from + 1; i < colon; i++)
+        {
+            if (OutlineInput.IsBlank(_input.Content[i - 1]) && !OutlineInput.IsBlank(_input.Content[i]) && _input.KnownKeyColon(i, colon + 1) == colon)
+            {
+                return i;
+            }
+        }
+
+        return -1;
     }
 
     // Steps over a bare text up to the comma or sign that ends it, and collects it without its comments.

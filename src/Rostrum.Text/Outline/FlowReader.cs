@@ -16,6 +16,9 @@ internal sealed partial class FlowReader
     private bool _gaveUp;
     private string _brokenQuotes = "";
 
+    // The piece that was just read ends before a key without a comma; that was told.
+    private bool _lacksComma;
+
     /// <summary>Stands at an opening brace or bracket.</summary>
     /// <param name="input">The file.</param>
     /// <param name="open">The offset of the brace or bracket.</param>
@@ -190,7 +193,11 @@ internal sealed partial class FlowReader
     private void EndPiece(bool inBraces)
     {
         SkipSpace();
-        if (!AtEnd && Current == ',')
+        if (_lacksComma)
+        {
+            _lacksComma = false;
+        }
+        else if (!AtEnd && Current == ',')
         {
             _at++;
         }

@@ -122,7 +122,13 @@ internal static class OutlineProblems
         Fix = new Fix("put two blanks before the comment", FixGrade.Choice, [new TextEdit(sign.Part(0, 0), " ")]),
     };
 
-    public static Diagnostic MissingBlank(SourceSpan colon, string key) => new(
+    public static Diagnostic MissingBlank(SourceSpan colon, string key)
+    {
+        string content = colon.Source.Content;
+        return colon.End < content.Length && char.IsWhiteSpace(content[colon.End]) ? OtherBlank(colon.Source.Span(colon.End, 1), key) : NoBlank(colon, key);
+    }
+
+    private static Diagnostic NoBlank(SourceSpan colon, string key) => new(
         "ROS0111",
         Severity.Error,
         colon,
@@ -130,6 +136,16 @@ internal static class OutlineProblems
         "Put a blank behind the colon.")
     {
         Fix = new Fix("put a blank behind the colon", MayBeMeant(colon) ? FixGrade.Choice : FixGrade.Safe, [new TextEdit(colon.Part(1, 0), " ")]),
+    };
+
+    private static Diagnostic OtherBlank(SourceSpan blank, string key) => new(
+        "ROS0111",
+        Severity.Error,
+        blank,
+        $"Behind '{Prose.Clip(key)}:' stands a blank that is not the plain one ({(blank.Text == "\u00A0" ? "a no-break space" : $"number {(int)blank.Text[0]:X4}")}).",
+        "Put a plain blank in its place.")
+    {
+        Fix = new Fix("put a plain blank in its place", FixGrade.Safe, [new TextEdit(blank, " ")]),
     };
 
     public static Diagnostic UnreadableCharacter(SourceSpan at, Fix removal) => new(
@@ -234,6 +250,16 @@ internal static class OutlineProblems
         "Put a colon at the end of the line.")
     {
         Fix = grade is { } known ? new Fix("put a colon at the end of the line", known, [new TextEdit(words.Part(words.Length, 0), ":")]) : null,
+    };
+
+    public static Diagnostic MissingComma(SourceSpan key, SourceSpan value) => new(
+        "ROS0123",
+        Severity.Error,
+        key,
+        $"Before '{Prose.Clip(key.Text)}:' a comma is missing.",
+        $"Write '{Prose.Clip(value.Text)}, {Prose.Clip(key.Text)}: …'; if one text is meant, put it in double quotes.")
+    {
+        Fix = new Fix("put a comma before it", FixGrade.Choice, [new TextEdit(value.Part(value.Length, 0), ",")]),
     };
 
     // Before a '#' the blank would make a comment of what follows; between digits the colon belongs to a time.

@@ -15,6 +15,12 @@ public sealed class PositionProblemsTests
     {
         { "ROS0131", "seat 1: sticks\n", "1,9", "Here should stand the places of seat 1, each with its name and a colon." },
         { "ROS0131", "seat 1:\n  chamber: [A1]\n", "2,12", "Here should stand a drawing of 'chamber', or its spaces, each with its name and a colon." },
+        { "ROS0131", "", "1,1", "This position says nothing: no place of it is given." },
+        { "ROS0171", "seat 1:\n  chamber: |\n    4 . . . . .\n   3 . . . . .\n    2 . . . . .\n    1 . . . . .\n    / A B C D E\n", "4,4", "This line of the drawing begins further left than the others." },
+        { "ROS0171", "seat 1:\n  chamber: |\n    4 . . . . .\n     3 . . . . .\n    2 . . . . .\n    1 . . . . .\n    / A B C D E\n", "4,6", "This line of the drawing begins with a blank, so its row has no label." },
+        { "ROS0171", "seat 1:\n  chamber: |\n    4 . . . . .\n    3 . . . . .\n    2 . . . . .\n    1 . . . . .\n   / A B C D E\n", "7,4", "This line of the drawing begins further left than the others." },
+        { "ROS0222", "seat 1:\n  shards: none\n", "2,11", "Nothing in the sheet is called 'none'." },
+        { "ROS0222", "drying: [1 ware, -, 2 ware]\n", "1,18", "Nothing in the sheet is called '-'." },
         { "ROS0132", "seat 1:\n  sticks: {a: 4}\n", "2,11", "This does not say what lies in 'sticks'." },
         { "ROS0133", Drawn("4 . . . . .", "4 . . . . .", "2 . . . . .", "1 . . . . .", "/ A B C D E"), "4,5", "Tier 4 is drawn here a second time; only the first counts." },
         { "ROS0134", Drawn("4 . . . . .", "2 . . . . .", "1 . . . . .", "/ A B C D E"), "2,12", "This drawing leaves out tier 3 of 'chamber'." },
@@ -42,6 +48,7 @@ public sealed class PositionProblemsTests
         { "ROS0145", "seat 1:\n  has passed: maybe\n", "2,15", "'maybe' cannot be the value of 'has passed', which holds yes or no." },
         { "ROS0146", "seat 1:\n  sticks: 100001\n", "2,11", "More than 100000 things are more than a position can hold." },
         { "ROS0146", "players: many\n", "1,10", "'many' is not a number that 'players' can be." },
+        { "ROS0147", "seat 1:\n  chamber: {A1: stick}\n", "2,17", "'chamber' holds ware, and this is a stick." },
         { "ROS0147", "seat 1:\n  sticks: [iron jug]\n", "2,12", "'sticks' holds sticks, and this is a ware." },
         { "ROS0148", "expect:\n  tally:\n    jugs: many\n", "3,11", "This does not say how many points are expected." },
         { "ROS0149", "drying: [2, nothing, nothing]\n", "1,10", "'2' does not say of what, and 'drying' may hold ware or sticks." },
@@ -92,6 +99,8 @@ public sealed class PositionProblemsTests
 
     [Theory]
     [InlineData("seat 1:\n  stiks: 4\n", "seat 1:\n  sticks: 4\n")]
+    [InlineData("seat 1:\n  shards: none\n", "seat 1:\n  shards: nothing\n")]
+    [InlineData("seat 1:\n  chamber: |\n    4 . . . . .\n   3 . . . . .\n    2 . . . . .\n    1 . . . . .\n    / A B C D E\n", "seat 1:\n  chamber: |\n    4 . . . . .\n    3 . . . . .\n    2 . . . . .\n    1 . . . . .\n    / A B C D E\n")]
     [InlineData("seat 1:\n  shards: [iorn jug]\n", "seat 1:\n  shards: [iron jug]\n")]
     [InlineData("seat 1:\n  accepted: [Comission 12]\n", "seat 1:\n  accepted: [Commission 12]\n")]
     [InlineData("seat 1:\n  shards: iron jug, ash bowl\n", "seat 1:\n  shards: [iron jug, ash bowl]\n")]

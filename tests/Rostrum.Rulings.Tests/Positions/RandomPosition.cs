@@ -11,7 +11,7 @@ internal static class RandomPosition
     public static Gen<Position> Of(Sheet sheet) =>
         from seats in Gen.Int[sheet.FewestPlayers ?? 1, sheet.MostPlayers ?? 4]
         from me in Gen.Int[0, seats - 1]
-        from boards in Each(sheet.Boards, b => Layers(b.Place, seats, b.Spaces.Length, s => Content(sheet, [], seats, s, b.MostInSpace ?? 3, true)))
+        from boards in Each(sheet.Boards, b => Layers(b.Place, seats, b.Spaces.Length, s => Content(sheet, b.Holds, seats, s, b.MostInSpace ?? 3, true)))
         from places in Each(sheet.Places, p => Layers(p.Place, seats, Math.Max(1, p.Slots), s => Content(sheet, p.Holds, seats, s, 3, p.Place.Form is PlaceForm.Heap or PlaceForm.Row)))
         from marks in Each(sheet.Marks, m => Each([.. Enumerable.Range(0, m.EachPlayer ? seats : 1)], _ => Mark(sheet, m, seats)))
         select new Position(sheet, "test", seats, me, boards, places, marks);

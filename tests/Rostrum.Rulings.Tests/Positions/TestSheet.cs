@@ -63,7 +63,7 @@ internal static class TestSheet
         KindFacts commission = Kind("commission", "commissions", KindFamily.Card, new Supply(null, []));
         KindFacts mark = Kind("guild mark", "guild marks", KindFamily.Card, new Supply(null, []));
         var chamber = new Place("chamber", PlaceForm.Board, true, 0, null);
-        BoardFacts board = TestBoard.Of(chamber, 5, up, missing) with { MostInSpace = 1, IsUpright = true };
+        BoardFacts board = TestBoard.Of(chamber, 5, up, missing) with { MostInSpace = 1, Holds = [ware.Kind], IsUpright = true };
         return new Sheet
         {
             Game = "Kiln Night",

@@ -148,13 +148,44 @@ public sealed class SectionTests
         Assert.Empty(sheet.Powers[1].Lifts);
     }
 
+    [Theory]
+    [InlineData("3", 3)]
+    [InlineData("1 fox", 1, "fox")]
+    [InlineData("2 foxes or hens", 2, "fox", "hen")]
+    [InlineData("1 fox or hen or fence", 1, "fox", "hen", "fence")]
+    [InlineData("1 fox and hen", 1, "fox", "hen")]
+    [InlineData("1 fox, hen, fence", 1, "fox", "hen", "fence")]
+    public void A_board_says_how_many_of_what_its_spaces_hold(string holds, int most, params string[] kinds)
+    {
+        Loaded loaded = Loaded.Of($"pieces: {{fox: {{}}, hen: {{}}, fence: {{}}}}\nboards:\n  field:\n    squares: 2 across 2 up\n    holds: {holds}\n");
+
+        Assert.Empty(loaded.Told);
+        Assert.Equal(most, loaded.Sheet.Boards[0].MostInSpace);
+        Assert.Equal(kinds, loaded.Sheet.Boards[0].Holds.Select(k => k.Name));
+    }
+
+    [Theory]
+    [InlineData("{conflict: {book 3: 3, aid 1: 2, follow: book 3}}", "3", 3L)]
+    [InlineData("{conflict: {book 3: 3, aid 1: 2}, follow: aid 1, cite: aid 1}", "2", 2L)]
+    [InlineData("{is: 3, conflict: {book 3: 3, aid 1: 2, follow: book 3}}", "3", 3L)]
+    [InlineData("{conflict: {book 3: 3, aid 1: 2}}", "3 if book 3 or 2 if aid 1", null)]
+    [InlineData("{readings: {few: 3, many: 30}, follow: many, cite: book 3}", "30", 30L)]
+    public void A_fact_is_what_the_followed_source_says(string fact, string words, long? number)
+    {
+        Loaded loaded = Loaded.Of($"sources: {{book: {{pages: 4}}, aid: {{pages: 1}}}}\nfacts: {{sticks: {fact}}}");
+
+        Assert.Empty(loaded.Told);
+        Assert.Equal((words, number), (loaded.Sheet.Facts[0].Words, loaded.Sheet.Facts[0].Number));
+        Assert.Single(loaded.Sheet.Choices);
+    }
+
     [Fact]
     public void What_closes_a_sheet_is_read()
     {
         Sheet sheet = Loaded.Of("""
             end:
               full: {if: 1 is 1, then: every other player once more, winner: nobody}
-            ties: [fewer coins, shared]
+            ties: [fewer players, shared]
             rating: {credit: {Steps: -4}, steps: {0: damp, 30: dry}}
             not modelled: [swaps]
             open questions:
@@ -164,7 +195,7 @@ public sealed class SectionTests
             """).Sheet;
 
         Assert.Equal(("every other player once more", "nobody"), (sheet.Ends[0].Then, sheet.Ends[0].Winner));
-        Assert.Equal(["fewer coins", "shared"], sheet.Ties);
+        Assert.Equal(["fewer players", "shared"], sheet.Ties);
         Assert.Equal([("Steps", -4L)], sheet.RatingCredit);
         Assert.Equal([(null, "damp"), (30L, "dry")], sheet.Rating.Select(r => (r.From, r.Name)));
         Assert.Equal(["swaps"], sheet.NotModelled);

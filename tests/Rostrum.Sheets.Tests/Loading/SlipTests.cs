@@ -21,7 +21,7 @@ public sealed class SlipTests
         { "ROS0201", "sources: {book: {pags: 12}}", "pags", "'pags' is not something that an entry under 'sources' can have." },
         { "ROS0813", "sources: {book: {pages: many}}", "many", "'many' is not a number, and a number of pages is one." },
         { "ROS0813", "numbers: {m: lots}", "lots", "'lots' is not a number, and a number is one." },
-        { "ROS0812", "facts: {sticks: {of: ware}}", "sticks", "Here should stand 'is:' with what 'sticks' is." },
+        { "ROS0812", "facts: {sticks: {of: ware}}", "sticks", "Here should stand 'is:' with what 'sticks' is, or 'conflict:' with what each source says." },
         { "ROS0201", "pieces: {ware: {atributes: {}}}", "atributes", "'atributes' is not something that an entry under 'pieces' can have." },
         { "ROS0211", "pieces: {ware of clay: {}}", "ware of clay", "The name 'ware of clay' holds the word 'of', which formulas need for themselves." },
         { "ROS0212", "pieces: {ware: {}, jug: {attributes: {form: [ware, pot]}}}", "ware", "'ware' is a kind of piece already, so it cannot be a value of form too." },
@@ -68,6 +68,12 @@ public sealed class SlipTests
         { "ROS0501", "sources: {book: Rulebook}\nfacts: {a: {is: 1, cite: bok 2}}", "bok 2", "No source is called 'bok'." },
         { "ROS0502", "sources: {book: {pages: 4}}\nfacts: {a: {is: 1, cite: book 5}}", "book 5", "Book has no page 5; it has 4 pages." },
         { "ROS0502", "sources: {book: {pages: 4}}\nfacts: {a: {is: 1, cite: [book 1, book 9]}}", "book 9", "Book has no page 9; it has 4 pages." },
+        { "ROS0501", "sources: {book: {pages: 4}}\nfacts: {a: {is: 1, cite: book page 2}}", "book page 2", "'book page 2' is more than a source and a number." },
+        { "ROS0501", "sources: {book: {pages: 4}}\nfacts: {a: {is: 1, cite: book p. 2}}", "book p. 2", "'book p. 2' is more" },
+        { "ROS0501", "sources: {book: {pages: 4}}\nfacts: {a: {is: 1, cite: book p.2}}", "book p.2", "'book p.2' is more" },
+        { "ROS0501", "sources: {book: {pages: 4}}\nfacts: {a: {is: 1, cite: 'book, page 2'}}", "'book, page 2'", "'book, page 2' is more" },
+        { "ROS0201", "pieces: {cod: {}}\nplaces: {stock: {heap of: cod}}\nactions: {buy: {phrase: buy (n), choose: {n: a thing in stock}, do: nothing}}", "a thing in stock", "Nothing is called 'thing'" },
+        { "ROS0201", "pieces: {cod: {}}\nboards: {pond: {squares: 2 across 2 up, holds: 1 cod or cdo}}", "cdo", "'cdo' is not a kind of piece, card or die." },
         { "ROS0503", "sources: {book: {pages: 4}}\nfacts: {a: {is: 1}}", "a", "'a' names no page." },
         { "ROS0811", "pieces: {cod: 12}\nplaces: {nets: {heap of: cod}}", "12", "Here should stand what 'cod' is like." },
         { "ROS0811", Ware + "places: {shelf: heap}", "heap", "Here should stand what the place holds and whose it is." },
@@ -79,6 +85,22 @@ public sealed class SlipTests
         { "ROS0180", Ware + "places: {nets: {heap of: ware, of: each player}}\nscore: {a: different(my nets, form)}", "form", "'form' is an attribute, and the formula does not say of what." },
         { "ROS0201", "boards: {hive: {squares: 3 across 3 up}}\nscore: {a: count(rows of hive)}", "rows", "Nothing is called 'rows': the lines of a board have no name until it gives them one." },
         { "ROS0201", Field + "score: {a: count(columns of field)}", "columns", "Nothing is called 'columns'." },
+        { "ROS0201", "pieces: {shard: {}}\nplaces: {shards: {heap of: shard, of: each player}}\nties: [fewer my shrads, shared]", "shrads", "Nothing is called 'shrads'." },
+        { "ROS0831", "pieces: {shard: {}}\nplaces: {shards: {heap of: shard, of: each player}}\nties: [less my shards]", "less my shards", "'less my shards' does not say who comes first of equal players." },
+        { "ROS0831", "ties: fewer players, shared", "fewer players, shared", "Several tie-breaks stand here without brackets." },
+        { "ROS0831", "ties: [fewer]", "fewer", "'fewer' does not say who comes first" },
+        { "ROS0201", "variants: {Climbing Chamber: {players: 2}}\nrating: {credit: {Climbing Chambre: -4}}", "Climbing Chambre", "'Climbing Chambre' is not a variant of this sheet." },
+        { "ROS0201", Field + "variants: {Big: {boards: {field: {columns: removd}}}}", "removd", "'removd' takes nothing out of the base." },
+        { "ROS0823", "boards: {field: {squares: 3 across 3 up, ring: 12}}", "ring", "The board 'field' has two shapes, 'squares' and 'ring'." },
+        { "ROS0505", "sources: {book: {date: 33 March 2026}}", "33 March 2026", "'33 March 2026' is no date of the calendar." },
+        { "ROS0505", "sources: {book: {date: 3 Mrach 2026}}", "3 Mrach 2026", "'3 Mrach 2026' is no date of the calendar." },
+        { "ROS0212", "pieces: {rod: {}}\nplaces: {stick: {heap of: rod}, sticks: {heap of: rod}}", "sticks", "'sticks' and 'stick' are one name in singular and plural" },
+        { "ROS0813", "pieces: {ware: {count: -30}}", "-30", "'-30' is less than 0, and how many there are cannot be." },
+        { "ROS0813", "pieces: {ware: {attributes: {form: [jug]}, count of each form: {jug: minus 1}}}", "minus 1", "'minus 1' is less than 0" },
+        { "ROS0813", "cards: {order: {rows: {One: {count: -2}}}}", "-2", "'-2' is less than 0" },
+        { "ROS0822", "cards: {order: {rows: {One: {count: 2000}}}}", "2000", "There are more than 1000 of one card." },
+        { "ROS0813", "sources: {book: {pages: 0}}", "0", "'0' is less than 1, and a number of pages cannot be." },
+        { "ROS0813", "marks: {coins: 20 to 0}", "20 to 0", "'20 to 0' is not a number" },
         { "ROS0504", "score: {jugs: {points: 1, readings: {one: {points: 1}, two: {points: 2}}, follow: tow}}", "tow", "'follow' names 'tow', which is none of the alternatives." },
     };
 
@@ -119,6 +141,14 @@ public sealed class SlipTests
         Assert.Empty(Loaded.Of(mended).Told);
         Assert.All(loaded.Reading.Problems, p => Assert.Equal(FixGrade.Safe, p.Fix!.Grade));
     }
+
+    [Theory]
+    [InlineData("book: {pages: 4}", "Add 'cite: book 4', with")]
+    [InlineData("book: {pages: 40}", "Add 'cite: book 8', with")]
+    [InlineData("card: Cards, rules: {pages: 6}", "Add 'cite: rules 6', with")]
+    [InlineData("card: Cards", "Add 'cite: card', with")]
+    public void A_page_that_is_proposed_is_there(string sources, string hint) =>
+        Assert.StartsWith(hint, Loaded.Problem($"sources: {{{sources}}}\nfacts: {{a: {{is: 1}}}}").Hint, StringComparison.Ordinal);
 
     [Fact]
     public void Five_slips_in_five_sections_give_five_messages_in_one_run()

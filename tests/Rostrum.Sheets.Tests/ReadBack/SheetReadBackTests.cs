@@ -61,7 +61,7 @@ public sealed class SheetReadBackTests
     [InlineData("powers: {key: {lifts: any one law}}", "powers: {key: {lifts: any one law, if: 1 is 1}}")]
     [InlineData("actions: {put: {do: nothing}}", "actions: {put: {phrase: put (n), choose: {n: a number from 1 to 3}, do: nothing}}")]
     [InlineData("pieces: {ware: {count: 3}}", "pieces: {ware: {each player: 3}}")]
-    [InlineData("ties: [a]", "ties: [b]")]
+    [InlineData("ties: [fewer players]", "ties: [more players]")]
     [InlineData("facts: {a: 1}", "facts: {a: 2}")]
     [InlineData("score: {jugs: 2}", "score: {jugs: 2, lamps: 1}")]
     [InlineData("score: {jugs: 2, lamps: 1}", "score: {jugs: 2}")]

@@ -23,6 +23,9 @@ public sealed class SlipTests
         { "a page of another kind", "<html>\n<body class=\"x\">\n</html>", "ROS0103 1,1; ROS0103 2,1; ROS0103 3,1", "{}" },
         { "a second text behind the first", "a: 1\n---\nb: 2", "ROS0113 2,1", "{a: ‹1›}" },
         { "a brace that the next key ends", "a: {b: 1\nc: 2", "ROS0104 1,4", "{a: {b: ‹1›}, c: ‹2›}" },
+        { "a comma forgotten before a known key", "a: {needs: x cite: 5}", "ROS0123 1,14", "{a: {needs: ‹x›, cite: ‹5›}}" },
+        { "two commas forgotten", "a: {needs: x y cite: 5 needs: z}", "ROS0123 1,16; ROS0108 1,24; ROS0123 1,24", "{a: {needs: ‹x y›, cite: ‹5›}}" },
+        { "a no-break space behind a colon", "needs:\u00A0x", "ROS0111 1,7", "{needs: ‹\u00A0x›}" },
         { "a known key with its colon too tight", "a: {needs:x, cite:5}", "ROS0111 1,10; ROS0111 1,18", "{a: {needs: ‹x›, cite: ‹5›}}" },
     };
 

@@ -69,7 +69,7 @@ internal static class AttributeReader
     {
         if (node is OutlineSequence)
         {
-            return OutlineAsk.Items(context, node, "values").Select(i => (Prose.Fold(i.Text), i.Span));
+            return OutlineAsk.Items(context, node, "values").SelectMany(i => ValueList.Of(context, i));
         }
 
         if (OutlineAsk.Text(context, node, "the values, such as '[red, blue]' or '1 to 6'") is not { } scalar)
@@ -83,7 +83,7 @@ internal static class AttributeReader
             return Enumerable.Range(0, (int)Math.Min(high - low + 1, MostValues + 1)).Select(i => ((low + i).ToString(CultureInfo.InvariantCulture), scalar.Span));
         }
 
-        return WordsOf(scalar);
+        return scalar.Text.Contains(';', StringComparison.Ordinal) ? ValueList.Of(context, scalar) : WordsOf(scalar);
     }
 
     private static IEnumerable<(string Word, SourceSpan At)> WordsOf(OutlineScalar scalar)

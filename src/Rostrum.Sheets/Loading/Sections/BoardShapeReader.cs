@@ -21,9 +21,15 @@ internal sealed record ShapeSpace(string Name, int Column, int Row, SourceSpan A
 internal static class BoardShapeReader
 {
     private const int MostAcross = 60;
+    private static readonly string[] Shapes = ["squares", "drawn", "hexes", "ring", "track", "points", "file"];
 
     public static BoardShape? Read(LoadContext context, OutlineScalar key, OutlineMapping mapping)
     {
+        if (mapping.Entries.Where(e => Shapes.Contains(e.Key.Text)).ToArray() is [var first, var second, ..])
+        {
+            context.Problems.Add(SheetProblems.TwoShapes(second.Key.Span, key.Text, first.Key.Text, second.Key.Text));
+        }
+
         if (mapping.Find("drawn")?.Value is OutlineScalar drawn)
         {
             return Drawn(context, mapping, DrawingText.Read(drawn, context.Problems));
@@ -55,8 +61,10 @@ internal static class BoardShapeReader
         long up = isSize ? OutlineAsk.NumberIn(words[2]) ?? 0 : 0;
         if (across is < 1 or > MostAcross || up is < 1 or > MostAcross)
         {
-            context.Problems.Add(SheetProblems.SizeOfBoard(size.Span, size.Text, SizeIn(size.Text)));
-            return null;
+            // The board is read on with what is meant, so that what speaks of it is not wrong too.
+            (long Across, long Up)? meant = SizeIn(size.Text);
+            context.Problems.Add(SheetProblems.SizeOfBoard(size.Span, size.Text, meant is { } near ? $"{near.Across} across {near.Up} up" : null));
+            (across, up) = meant ?? (LabelCount(mapping, "columns"), LabelCount(mapping, "rows"));
         }
 
         (string? columnName, ImmutableArray<string> columns) = Labels(context, mapping, "columns", (int)across, letters: true);
@@ -74,10 +82,10 @@ internal static class BoardShapeReader
     }
 
     // `5 x 4`, `5 by 4`: two numbers with something else between them.
-    private static string? SizeIn(string text)
+    private static (long Across, long Up)? SizeIn(string text)
     {
         long[] numbers = [.. Prose.WordsOf(new string([.. text.Select(c => char.IsAsciiDigit(c) ? c : ' ')])).Select(w => OutlineAsk.NumberIn(w) ?? 0)];
-        return numbers is [>= 1 and <= MostAcross, >= 1 and <= MostAcross] ? $"{numbers[0]} across {numbers[1]} up" : null;
+        return numbers is [>= 1 and <= MostAcross, >= 1 and <= MostAcross] ? (numbers[0], numbers[1]) : null;
     }
 
     private static BoardShape? Drawn(LoadContext context, OutlineMapping mapping, DrawingText drawing)
@@ -94,6 +102,7 @@ internal static class BoardShapeReader
         for (int i = 0; i < drawing.Rows.Length; i++)
         {
             int row = drawing.Rows.Length - 1 - i;
+            CheckLength(context, drawing.Rows[i], columns.Length);
             foreach (DrawnCell cell in drawing.Rows[i].Cells)
             {
                 if (IsSpace(context, cell) && cell.Column < columns.Length)
@@ -105,6 +114,15 @@ internal static class BoardShapeReader
 
         (string? columnName, string? rowName) = LineNames(context, mapping);
         return new BoardShape(spaces.ToImmutable(), columns, rows, columnName, rowName);
+    }
+
+    // A position may leave cells out; the board itself is drawn whole. A row with cells that belong to no label was told when it was cut up.
+    private static void CheckLength(LoadContext context, DrawnRow row, int columns)
+    {
+        if (row.Cells.Length < columns && row.Cells.Select(c => c.Column).SequenceEqual(row.Cells.Select(c => c.Column).Distinct()))
+        {
+            context.Problems.Add(SheetProblems.RowOfAnotherLength(row.LabelSpan.To(row.Cells.Select(c => c.Span).LastOrDefault(row.LabelSpan)), row.Cells.Length, columns));
+        }
     }
 
     private static bool IsSpace(LoadContext context, DrawnCell cell)
@@ -164,36 +182,27 @@ internal static class BoardShapeReader
             return (LineName(mapping, key), usual);
         }
 
-        string[] words = Prose.Fold(scalar.Text).Split(' ');
-        int to = Array.IndexOf(words, "to");
-        if (to < 1 || to + 1 >= words.Length)
+        LineLabels line = LineLabels.Of(scalar.Text);
+        if (line.Near is { } near)
         {
-            return (string.Join(' ', words), usual);
+            context.Problems.Add(SheetProblems.LabelsWithDash(scalar.Span, scalar.Text, near));
+        }
+        else if (!line.Labels.IsEmpty && line.Labels.Length != count)
+        {
+            context.Problems.Add(SheetProblems.LabelsDoNotFit(scalar.Span, line.Labels.Length, count, key == "columns" ? "column" : "row"));
         }
 
-        ImmutableArray<string> labels = [.. LabelRange.Between(words[to - 1], words[to + 1])];
-        if (labels.Length != count)
-        {
-            context.Problems.Add(SheetProblems.LabelsDoNotFit(scalar.Span, labels.Length, count, key == "columns" ? "column" : "row"));
-            labels = usual;
-        }
-
-        return (to > 1 ? string.Join(' ', words[..(to - 1)]) : null, labels);
+        return (line.Name, line.Labels.Length == count ? line.Labels : usual);
     }
+
+    private static int LabelCount(OutlineMapping mapping, string key) =>
+        mapping.Find(key)?.Value is OutlineScalar scalar ? Math.Min(LineLabels.Of(scalar.Text).Labels.Length, MostAcross) : 0;
 
     private static (string? Columns, string? Rows) LineNames(LoadContext context, OutlineMapping mapping)
     {
         // A drawing gives the labels; a word before a range of labels is still the name of the lines.
-        string? Named(string key) => mapping.Find(key)?.Value is OutlineScalar scalar ? FirstWords(scalar.Text) : LineName(mapping, key);
+        string? Named(string key) => mapping.Find(key)?.Value is OutlineScalar scalar ? LineLabels.Of(scalar.Text).Name : LineName(mapping, key);
         return (Named("columns"), Named("rows"));
-    }
-
-    private static string? FirstWords(string text)
-    {
-        string[] words = Prose.Fold(text).Split(' ');
-        int to = Array.IndexOf(words, "to");
-        string name = string.Join(' ', to < 1 ? words : words[..(to - 1)]);
-        return name.Length == 0 ? null : name;
     }
 
     private static string? LineName(OutlineMapping mapping, string key) =>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Rostrum.Sheets.Model;
 using Rostrum.Text;
 using Rostrum.Text.Outline;
@@ -26,6 +27,7 @@ internal static class BoardsSection
         BoardShape? shape = BoardShapeReader.Read(context, key, mapping);
         SpaceNoun noun = Noun(context, place, mapping);
         shape ??= new BoardShape([], [], [], null, null);
+        (int? most, ImmutableArray<Kind> kinds) = Holds(context, mapping);
         var spaces = shape.Spaces.Select((s, i) => new BoardSpace(new SpaceName(s.Name, place, i, s.At), s.Column, s.Row)).ToList();
         foreach (BoardSpace space in spaces)
         {
@@ -36,7 +38,8 @@ internal static class BoardsSection
         {
             IsUpright = IsUpright(context, mapping),
             Neighbours = Neighbours(context, mapping),
-            MostInSpace = MostInSpace(context, mapping),
+            MostInSpace = most,
+            Holds = kinds,
             Wraps = Wraps(context, mapping) || mapping.Find("ring") is not null,
             Cite = context.Cite(mapping),
         };
@@ -125,27 +128,23 @@ internal static class BoardsSection
         }
     }
 
-    // `holds: 1 ware`, `holds: 3`; pieces are declared before boards
-    private static int? MostInSpace(LoadContext context, OutlineMapping mapping)
+    // `holds: 1 ware`, `holds: 2 foxes or hens`, `holds: 3`; pieces are declared before boards
+    private static (int? Most, ImmutableArray<Kind> Kinds) Holds(LoadContext context, OutlineMapping mapping)
     {
-        if (mapping.Find("holds")?.Value is not OutlineScalar scalar)
+        const string Wanted = "how many a space holds, such as '1 ware' or '2 foxes or hens'";
+        if (mapping.Find("holds")?.Value is not { } node || OutlineAsk.Text(context, node, Wanted) is not { } scalar)
         {
-            return null;
+            return (null, []);
         }
 
-        string[] words = Prose.Fold(scalar.Text).Split(' ', 2);
-        if (words.Length == 2 && !context.Declared.Names.Find(words[1]).Any(s => s.Symbol is Kind))
+        string number = Prose.WordsOf(scalar.Text).FirstOrDefault() ?? "";
+        if (OutlineAsk.NumberIn(number) is not ({ } most and >= 1 and <= 1000))
         {
-            int at = scalar.Text.IndexOf(words[1].Split(' ')[0], StringComparison.Ordinal);
-            context.Problems.Add(SheetProblems.UnknownWord(scalar.SpanOf(at, scalar.Text.TrimEnd().Length - at), words[1], "a kind of piece, card or die", context.Declared.Kinds.Keys.Select(k => k.Name)));
+            context.Problems.Add(SheetProblems.WantedNumber(scalar.Span, scalar.Text, Wanted));
+            return (null, []);
         }
 
-        if (OutlineAsk.NumberIn(words[0]) is { } most and >= 1 and <= 1000)
-        {
-            return (int)most;
-        }
-
-        context.Problems.Add(SheetProblems.WantedNumber(scalar.Span, scalar.Text, "how many a space holds, such as '1 ware'"));
-        return null;
+        int behind = scalar.Text.IndexOf(number, StringComparison.Ordinal) + number.Length;
+        return ((int)most, [.. KindWords.Read(context, scalar, behind)]);
     }
 }

@@ -146,6 +146,17 @@ internal sealed class CardSources
         return 1;
     }
 
+    private int CountIn(OutlineNode node)
+    {
+        long count = OutlineAsk.Number(_context, node, "how many there are of this card", least: 0) ?? 1;
+        if (count > MostOfOne)
+        {
+            _context.Problems.Add(SheetProblems.MoreRowsThanAllowed(node.Span, "of one card", MostOfOne));
+        }
+
+        return (int)Math.Min(count, MostOfOne);
+    }
+
     private CardSource? Add(string name, int count, SourceSpan at, Dictionary<string, CsvCell>? cells = null, ImmutableArray<int>? values = null)
     {
         if (name.Length == 0)
@@ -210,7 +221,7 @@ internal sealed class CardSources
         switch (cell.Key.Text, cell.Value)
         {
             case ("count", _):
-                row.Count = (int)Math.Clamp(OutlineAsk.Number(_context, cell.Value, "how many there are of this card") ?? 1, 0, MostOfOne);
+                row.Count = CountIn(cell.Value);
                 break;
             case (_, OutlineScalar value) when attribute >= 0:
                 row.Values = row.Values.SetItem(attribute, ValueIn(_attributes[attribute], Prose.Fold(value.Text), value.Span));

@@ -44,7 +44,7 @@ internal sealed class CardsSection(LoadContext context)
         [.. _texts.Select(t => new CardTable(t.Kind, [.. t.Columns.Select(c => c.Column)], [.. t.Rows.Select(r => Row(t, r))]))];
 
     // `count` says how many there are of cards that nobody names.
-    private long? Unnamed(OutlineMapping mapping) => mapping.Find("count") is { } count ? OutlineAsk.Number(context, count.Value, "how many there are") : null;
+    private long? Unnamed(OutlineMapping mapping) => mapping.Find("count") is { } count ? OutlineAsk.Number(context, count.Value, "how many there are", least: 0) : null;
 
     private ImmutableArray<CardSource> Within(Kind kind, ImmutableArray<CardSource> rows, OutlineEntry entry)
     {

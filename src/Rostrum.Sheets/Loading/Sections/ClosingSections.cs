@@ -5,43 +5,11 @@ using Rostrum.Text.Outline;
 
 namespace Rostrum.Sheets.Loading.Sections;
 
-/// <summary>Reads the sections that close a sheet: <c>ties</c>, <c>rating</c>, <c>facts</c>, <c>open questions</c>, <c>not modelled</c>.</summary>
+/// <summary>Reads the sections that close a sheet: <c>rating</c>, <c>open questions</c>, <c>not modelled</c>.</summary>
 internal static class ClosingSections
 {
     public static ImmutableArray<string> Words(LoadContext context, OutlineNode section, string what) =>
         [.. OutlineAsk.Items(context, section, what).Select(i => Prose.Fold(i.Text))];
-
-    public static ImmutableArray<Fact> Facts(LoadContext context, OutlineNode section)
-    {
-        var facts = ImmutableArray.CreateBuilder<Fact>();
-        foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the facts"))
-        {
-            string name = Prose.Fold(entry.Key.Text);
-            switch (entry.Value)
-            {
-                case OutlineScalar value:
-                    facts.Add(Fact(name, value, null, null, entry.Key));
-                    break;
-                case OutlineMapping mapping:
-                    OutlineAsk.CheckKeys(context, mapping, "facts");
-                    if (mapping.Find("is")?.Value is OutlineScalar given)
-                    {
-                        facts.Add(Fact(name, given, OutlineAsk.Prose(mapping, "of"), ClauseParts.CiteOrWarn(context, mapping, entry.Key, name), entry.Key));
-                    }
-                    else
-                    {
-                        context.Problems.Add(SheetProblems.WantedText(entry.Key.Span, $"'is:' with what '{name}' is"));
-                    }
-
-                    break;
-                default:
-                    context.Problems.Add(SheetProblems.WantedText(entry.Value.Span, $"what '{name}' is"));
-                    break;
-            }
-        }
-
-        return facts.ToImmutable();
-    }
 
     public static ImmutableArray<OpenQuestion> Questions(LoadContext context, OutlineNode section)
     {
@@ -80,7 +48,8 @@ internal static class ClosingSections
         return owner;
     }
 
-    public static (ImmutableArray<RatingStep> Steps, ImmutableArray<(string Variant, long Points)> Credit) Rating(LoadContext context, OutlineNode section)
+    public static (ImmutableArray<RatingStep> Steps, ImmutableArray<(string Variant, long Points)> Credit) Rating(
+        LoadContext context, OutlineNode section, IReadOnlyCollection<string> variants)
     {
         if (section is not OutlineMapping mapping)
         {
@@ -92,9 +61,14 @@ internal static class ClosingSections
         var credit = ImmutableArray.CreateBuilder<(string, long)>();
         foreach (OutlineEntry entry in mapping.Find("credit") is { } c ? OutlineAsk.Entries(context, c.Value, "variants with points") : [])
         {
-            if (OutlineAsk.Number(context, entry.Value, "points") is { } points)
+            string variant = Prose.Fold(entry.Key.Text);
+            if (!variants.Contains(variant))
             {
-                credit.Add((Prose.Fold(entry.Key.Text), points));
+                context.Problems.Add(SheetProblems.UnknownVariant(entry.Key.Span, variant, variants));
+            }
+            else if (OutlineAsk.Number(context, entry.Value, "points") is { } points)
+            {
+                credit.Add((variant, points));
             }
         }
 
@@ -118,7 +92,4 @@ internal static class ClosingSections
 
         return steps.ToImmutable();
     }
-
-    private static Fact Fact(string name, OutlineScalar value, string? of, Citation? cite, OutlineScalar key) =>
-        new(name, OutlineAsk.NumberIn(value.Text), Prose.Fold(value.Text), of, cite, key.Span);
 }

@@ -53,8 +53,8 @@ internal static class PiecesSection
     /// <summary>How many there are: <c>count</c>, <c>each player</c>, <c>count of each glaze: {bowl: 8}</c>.</summary>
     internal static Supply Supply(LoadContext context, Kind kind, ImmutableArray<AttributeFacts> attributes, OutlineMapping mapping)
     {
-        long? total = mapping.Find("count") is { } count ? OutlineAsk.Number(context, count.Value, "how many there are") : null;
-        long? own = mapping.Find("each player") is { } each ? OutlineAsk.Number(context, each.Value, "how many each player has") : null;
+        long? total = mapping.Find("count") is { } count ? OutlineAsk.Number(context, count.Value, "how many there are", least: 0) : null;
+        long? own = mapping.Find("each player") is { } each ? OutlineAsk.Number(context, each.Value, "how many each player has", least: 0) : null;
         var rows = ImmutableArray.CreateBuilder<SupplyRow>();
         foreach (OutlineEntry entry in mapping.Entries.Where(e => e.Key.Text.StartsWith(CountOfEach, StringComparison.Ordinal)))
         {
@@ -77,7 +77,7 @@ internal static class PiecesSection
 
         if (entry.Value is OutlineScalar scalar)
         {
-            long count = OutlineAsk.Number(context, scalar, "how many there are") ?? 0;
+            long count = OutlineAsk.Number(context, scalar, "how many there are", least: 0) ?? 0;
             rows.AddRange(each.Values.Select(v => new SupplyRow([v], count)));
             return;
         }
@@ -89,7 +89,7 @@ internal static class PiecesSection
             {
                 context.Problems.Add(SheetProblems.UnknownWord(row.Key.Span, row.Key.Text, $"a value of {kind.Name}", attributes.SelectMany(a => a.Values).Select(v => v.Name)));
             }
-            else if (OutlineAsk.Number(context, row.Value, "how many there are") is { } count)
+            else if (OutlineAsk.Number(context, row.Value, "how many there are", least: 0) is { } count)
             {
                 // Bowls of each glaze; a glaze of its own attribute is simply counted.
                 rows.AddRange(ReferenceEquals(value.Attribute, each.Attribute) ? [new SupplyRow([value], count)] : each.Values.Select(v => new SupplyRow([value, v], count)));

@@ -48,7 +48,7 @@ internal static class PlacesSection
             context.Problems.Add(SheetProblems.NotYet(limit.Key.Span, $"'holds' of a {form.ToString().ToLowerInvariant()}"));
         }
 
-        ImmutableArray<Kind> holds = form == PlaceForm.Row ? Kinds(context, mapping.Find("holds")?.Value) : Kinds(context, what);
+        ImmutableArray<Kind> holds = form == PlaceForm.Row ? KindWords.Read(context, mapping.Find("holds")?.Value) : KindWords.Read(context, what);
         context.Declared.Places[place] = new PlaceFacts(place, holds, slots, Noun(context, place, mapping), context.Cite(mapping));
     }
 
@@ -74,35 +74,6 @@ internal static class PlacesSection
         var noun = new SlotNoun(name, OutlineAsk.PluralOf(name), place, scalar.Span);
         context.Declare(noun, noun.Plural);
         return noun;
-    }
-
-    // `ware`, `ware and sticks`, [ware, stick]
-    private static ImmutableArray<Kind> Kinds(LoadContext context, OutlineNode? node)
-    {
-        if (node is null)
-        {
-            return [];
-        }
-
-        var kinds = ImmutableArray.CreateBuilder<Kind>();
-        foreach (OutlineScalar item in OutlineAsk.Items(context, node, "the kinds that lie there"))
-        {
-            int at = 0;
-            foreach (string name in item.Text.Split([" and ", ","], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
-            {
-                at = item.Text.IndexOf(name, at, StringComparison.Ordinal);
-                if (context.Declared.Names.Find(name).Select(s => s.Symbol).OfType<Kind>().FirstOrDefault() is { } kind)
-                {
-                    kinds.Add(kind);
-                }
-                else
-                {
-                    context.Problems.Add(SheetProblems.UnknownWord(item.SpanOf(at, name.Length), name, "a kind of piece, card or die", context.Declared.Kinds.Keys.Select(k => k.Name)));
-                }
-            }
-        }
-
-        return kinds.ToImmutable();
     }
 
     public static void ReadMarks(LoadContext context, OutlineNode section)
@@ -141,7 +112,13 @@ internal static class PlacesSection
         string[] ends = words.Split(" to ", 2);
         if (OutlineAsk.NumberIn(ends[0]) is { } low)
         {
-            return (Sort.Number, low, OutlineAsk.NumberIn(ends[^1]));
+            long? high = OutlineAsk.NumberIn(ends[^1]);
+            if (high is null || high < low)
+            {
+                context.Problems.Add(SheetProblems.WantedNumber(holds.Span, words, "what the mark holds, from the lowest to the highest, such as '0 to 20',"));
+            }
+
+            return (Sort.Number, low, high);
         }
 
         if (SubjectSorts.Find(context, words) is { } sort)

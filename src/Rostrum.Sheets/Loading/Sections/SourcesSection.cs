@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Rostrum.Sheets.Formulas;
 using Rostrum.Sheets.Model;
 using Rostrum.Text;
@@ -9,6 +10,8 @@ namespace Rostrum.Sheets.Loading.Sections;
 /// <summary>Reads <c>sources</c>, <c>players</c>, <c>seats</c> and <c>numbers</c>.</summary>
 internal static class SourcesSection
 {
+    private static readonly string[] Dates = ["d MMMM yyyy", "d MMM yyyy", "MMMM d, yyyy", "MMMM yyyy", "MMM yyyy", "yyyy", "yyyy-MM-dd", "yyyy-MM"];
+
     public static void Read(LoadContext context, OutlineNode section)
     {
         foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the sources", "book: {title: Rulebook, pages: 12}"))
@@ -74,11 +77,19 @@ internal static class SourcesSection
         return (null, null);
     }
 
+    private static bool IsDate(string words) =>
+        DateOnly.TryParseExact(words, Dates, CultureInfo.InvariantCulture, DateTimeStyles.None, out _);
+
     private static RuleSource Source(LoadContext context, string name, OutlineMapping mapping, OutlineScalar key)
     {
         string title = OutlineAsk.Prose(mapping, "title") ?? Rostrum.Text.Prose.Sentence(name);
-        int? pages = mapping.Find("pages") is { } p ? (int?)OutlineAsk.Number(context, p.Value, "a number of pages") : null;
-        int? rank = mapping.Find("rank") is { } r ? (int?)OutlineAsk.Number(context, r.Value, "a rank, where 1 weighs most") : null;
+        int? pages = mapping.Find("pages") is { } p ? (int?)OutlineAsk.Number(context, p.Value, "a number of pages", least: 1) : null;
+        int? rank = mapping.Find("rank") is { } r ? (int?)OutlineAsk.Number(context, r.Value, "a rank, where 1 weighs most,", least: 1) : null;
+        if (mapping.Find("date")?.Value is OutlineScalar date && !IsDate(Rostrum.Text.Prose.Fold(date.Text)))
+        {
+            context.Problems.Add(SheetProblems.NoDate(date.Span, date.Text));
+        }
+
         return new RuleSource(name, title, pages, rank, key.Span)
         {
             Printing = OutlineAsk.Prose(mapping, "printing"),
