@@ -29,6 +29,7 @@ internal sealed class GameCheck(Game game, CancellationToken stop)
     {
         SheetReading basis = game.Sheet();
         _problems.Add(AllOf(basis));
+        Task<LessonReport?> lesson = Task.Run(() => basis.IsSound ? LessonCheck.Of(game) : null, stop);
         ImmutableArray<VariantFacts> offered = basis.Sheet?.Variants ?? [];
         IEnumerable<ImmutableArray<string>> sets = offered.Take(MostVariants).Select(v => ImmutableArray.Create(v.Name)).Append(variants);
         foreach ((ImmutableArray<string> set, Diagnostic[] problems) in sets.Where(s => !s.IsEmpty).AsParallel().AsOrdered().WithCancellation(stop)
@@ -38,45 +39,33 @@ internal sealed class GameCheck(Game game, CancellationToken stop)
         }
 
         Positions(basis.IsSound);
-
-        _problems.Add(basis.IsSound && LessonCheck.Of(game) is { } lesson ? lesson.Problems : []);
+        _problems.Add(lesson.GetAwaiter().GetResult()?.Problems ?? []);
         _problems.Add(idiomProblems);
         return new CheckResult(basis.Sheet?.Game ?? game.Folder.Name, _problems.All, game.PositionNames.Length, _expectations, _held, basis.IsSound) { VariantsLeft = Math.Max(0, offered.Length - MostVariants) };
     }
 
-    // Reading shares the game's sheets and goes one by one; what positions expect is asked on every core, and told in their order.
+    // Positions are read and asked on every core, and told in their order.
     private void Positions(bool isSheetSound)
     {
-        var opened = new List<OpenedPosition>();
-        foreach (string name in game.PositionNames)
+        foreach (CheckedPosition position in game.PositionNames.AsParallel().AsOrdered().WithCancellation(stop).Select(n => Look(n, isSheetSound)))
         {
-            stop.ThrowIfCancellationRequested();
-            if (Open(name, isSheetSound) is { Position: not null } position)
-            {
-                opened.Add(position);
-            }
+            _problems.Add(position.OfSheet, p => position.Told(p));
+            _problems.Add(position.Own);
+            _problems.Add(position.Unmet);
+            _expectations += position.Expectations;
+            _held += position.Expectations - position.Unmet.Length;
         }
-
-        foreach (ImmutableArray<Diagnostic> unmet in opened.AsParallel().AsOrdered().WithCancellation(stop).Select(o => ExpectationCheck.Of(o.Position!, o.File!.Expectations)))
-        {
-            _held -= unmet.Length;
-            _problems.Add(unmet);
-        }
-
-        _expectations = opened.Sum(o => o.File!.Expectations.Length);
-        _held += _expectations;
     }
 
     private static IEnumerable<Diagnostic> AllOf(SheetReading reading) =>
         reading.IsSound ? reading.Problems.Concat(AppearanceCheck.Of(reading.Sheet!)) : reading.Problems;
 
-    private OpenedPosition? Open(string name, bool isSheetSound)
+    private CheckedPosition Look(string name, bool isSheetSound)
     {
         FolderReading reading = game.PositionText(name);
         if (reading.Text is not { } text)
         {
-            _problems.Add([CheckProblems.UnreadablePosition($"positions/{name}.yaml", reading.Refusal)]);
-            return null;
+            return CheckedPosition.Of([CheckProblems.UnreadablePosition($"positions/{name}.yaml", reading.Refusal)]);
         }
 
         if (!isSheetSound)
@@ -84,24 +73,39 @@ internal sealed class GameCheck(Game game, CancellationToken stop)
             // Its names would be measured against a sheet with holes: only what is wrong by itself is told.
             var outline = new DiagnosticBag();
             PositionReader.VariantsOf(text, outline);
-            _problems.Add(outline.InOrder());
-            return null;
+            return CheckedPosition.Of(outline.InOrder());
         }
 
         OpenedPosition opened = game.Open(text);
-        AddSheetProblems(text, opened);
-        _problems.Add(opened.Problems);
-        return opened;
+        CheckedPosition read = CheckedPosition.Of(opened.Problems) with { OfSheet = opened.Sheet.Problems, Told = p => Told(text, opened, p) };
+        return opened.Position is { } position
+            ? read with { Expectations = opened.File!.Expectations.Length, Unmet = ExpectationCheck.Of(position, opened.File.Expectations) }
+            : read;
     }
 
     // A variant that the sheet does not offer is the position's mistake: it is shown where the position asks for it.
-    private void AddSheetProblems(SourceText text, OpenedPosition opened)
+    private static Diagnostic Told(SourceText text, OpenedPosition opened, Diagnostic problem)
     {
-        ImmutableArray<string> offered = [.. (opened.Sheet.Sheet?.Variants ?? []).Select(v => v.Name)];
+        IEnumerable<string> offered = (opened.Sheet.Sheet?.Variants ?? []).Select(v => v.Name);
         ImmutableArray<string> asked = opened.File?.Variants ?? [];
         SourceSpan at = opened.File?.Tree.Find("variants")?.Value.Span ?? text.Span(0, 0);
-        _problems.Add(opened.Sheet.Problems, p => asked.Any(a => !offered.Contains(a) && p.Message.Contains($"'{a}'", StringComparison.Ordinal)) && p.At.Length == 0
-            ? p with { At = at, Fix = null }
-            : CheckProblems.With(asked, p));
+        return problem.At.Length == 0 && asked.Except(offered).Any(a => problem.Message.Contains($"'{a}'", StringComparison.Ordinal))
+            ? problem with { At = at, Fix = null }
+            : CheckProblems.With(asked, problem);
+    }
+
+    /// <summary>What came of one position.</summary>
+    /// <param name="Own">What is wrong with its file.</param>
+    private sealed record CheckedPosition(ImmutableArray<Diagnostic> Own)
+    {
+        public ImmutableArray<Diagnostic> OfSheet { get; init; } = [];
+
+        public Func<Diagnostic, Diagnostic> Told { get; init; } = p => p;
+
+        public int Expectations { get; init; }
+
+        public ImmutableArray<Diagnostic> Unmet { get; init; } = [];
+
+        public static CheckedPosition Of(ImmutableArray<Diagnostic> own) => new(own);
     }
 }

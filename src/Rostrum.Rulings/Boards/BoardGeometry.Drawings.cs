@@ -1,4 +1,6 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using Rostrum.Sheets.Model;
 
 namespace Rostrum.Rulings.Boards;
@@ -6,6 +8,9 @@ namespace Rostrum.Rulings.Boards;
 /// <content>Where a drawing lies.</content>
 public sealed partial class BoardGeometry
 {
+    // A pure function of board and drawing, asked again and again; forgotten together with the drawing.
+    private readonly ConditionalWeakTable<Drawing, ConcurrentDictionary<(bool Rotated, bool Mirrored), ImmutableArray<DrawingPlacement>>> _placements = [];
+
     /// <summary>Every way in which a drawing lies on the board with a space under each of its cells, whatever the spaces hold.</summary>
     /// <param name="drawing">What is laid; one without cells lies nowhere. It never reaches round the edge of a board that wraps.</param>
     /// <param name="rotated">True where quarter turns are allowed.</param>
@@ -15,6 +20,11 @@ public sealed partial class BoardGeometry
     public ImmutableArray<DrawingPlacement> Placements(Drawing drawing, bool rotated, bool mirrored)
     {
         ArgumentNullException.ThrowIfNull(drawing);
+        return _placements.GetValue(drawing, _ => new()).GetOrAdd((rotated, mirrored), way => FindPlacements(drawing, way.Rotated, way.Mirrored));
+    }
+
+    private ImmutableArray<DrawingPlacement> FindPlacements(Drawing drawing, bool rotated, bool mirrored)
+    {
         var demands = new CellDemands(drawing.Cells);
         var seen = new HashSet<string>();
         return

@@ -17,7 +17,7 @@ internal sealed class PositionReading(Sheet sheet, DiagnosticBag problems)
 
     public DiagnosticBag Problems { get; } = problems;
 
-    public ThingLexicon Lexicon { get; } = new(sheet);
+    public ThingLexicon Lexicon { get; } = ThingLexicon.Of(sheet);
 
     public SeatWords Seats { get; } = new(sheet);
 

@@ -35,6 +35,11 @@ internal static class SupplyCheck
 
     private static void ReportKind(PositionReading reading, KindFacts kind, WrittenThing[] things, string whose)
     {
+        if (things.Length == 0)
+        {
+            return;
+        }
+
         var looks = new SupplyLooks(kind);
         var told = new List<ImmutableArray<int?>>();
         foreach (ImmutableArray<int?> look in looks.Of(things.Select(w => w.Thing)))

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using Rostrum.Sheets.Model;
 using Rostrum.Text;
 
@@ -7,10 +8,13 @@ namespace Rostrum.Rulings.Positions;
 /// <summary>The words by which a sheet tells its things: kinds, values, cards. The longest name wins; case does not matter.</summary>
 internal sealed class ThingLexicon
 {
+    // A pure function of the sheet, which many positions share.
+    private static readonly ConditionalWeakTable<Sheet, ThingLexicon> Known = [];
+
     private readonly Dictionary<string, List<Named>> _names = new(StringComparer.OrdinalIgnoreCase);
     private readonly int _longestName = 1;
 
-    public ThingLexicon(Sheet sheet)
+    private ThingLexicon(Sheet sheet)
     {
         foreach (KindFacts kind in sheet.Kinds)
         {
@@ -28,6 +32,9 @@ internal sealed class ThingLexicon
 
         _longestName = _names.Keys.Select(k => k.Count(c => c == ' ') + 1).DefaultIfEmpty(1).Max();
     }
+
+    /// <summary>The words of a sheet.</summary>
+    public static ThingLexicon Of(Sheet sheet) => Known.GetValue(sheet, s => new ThingLexicon(s));
 
     /// <summary>Every name, for suggestions.</summary>
     public IReadOnlyCollection<string> Names => _names.Keys;

@@ -7,7 +7,10 @@ internal static class KernelNames
 {
     private static readonly string[] StepNouns = ["left", "right", "north", "south", "east", "west", "northeast", "northwest", "southeast", "southwest"];
 
-    /// <summary>A vocabulary of the kernel's names only.</summary>
+    /// <summary>The kernel's names, for vocabularies whose own names hide them. Nobody adds to it.</summary>
+    public static Vocabulary Shared { get; } = Fresh();
+
+    /// <summary>A vocabulary of the kernel's names only, to which names are added that stand beside them.</summary>
     public static Vocabulary Fresh()
     {
         var names = new Vocabulary();

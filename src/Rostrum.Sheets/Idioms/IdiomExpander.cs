@@ -79,7 +79,7 @@ internal static class IdiomExpander
         }
 
         ImmutableArray<SourceSpan> through = [name.Span];
-        Vocabulary names = KernelNames.Fresh();
+        Vocabulary names = KernelNames.Shared.Inner();
         foreach (IdiomArgument argument in arguments)
         {
             names.Add(argument.Parameter.As, argument.Symbol);
