@@ -51,7 +51,7 @@ internal static partial class PositionProblems
     };
 
     public static Diagnostic TooManyInSpace(SourceSpan at, string space, int things, int most) => new(
-        "ROS0138", Severity.Error, at, $"{Prose.Count(things, "thing lies", "things lie")} on {space}, which holds at most {most}.", "Leave out what is too much.");
+        "ROS0138", Severity.Warning, at, $"{Prose.Count(things, "thing lies", "things lie")} on {space}, which holds at most {most}.", "No law allows such a stack; the answers hold for it all the same.");
 
     public static Diagnostic SpaceTwice(SourceSpan at, string space, SourceSpan first) => new(
         "ROS0139", Severity.Error, at, $"{space} stands here a second time; only the first counts.", "Put both together as a list, lowest first, or correct one of the two.")
