@@ -46,6 +46,9 @@ public static class Prose
         _ => singular + "s",
     };
 
+    /// <summary>The words with a full stop, unless a sign ends them already.</summary>
+    public static string Ended(string words) => words.Length == 0 || words[^1] is '.' or '!' or '?' ? words : words + ".";
+
     /// <summary>The first letter made large.</summary>
     public static string Sentence(string words) => words.Length == 0 ? words : char.ToUpperInvariant(words[0]) + words[1..];
 

@@ -53,15 +53,15 @@ internal sealed class RulingScreen
         }
     }
 
-    private void Because(string reason) => _paper.Wrapped(Ended(Prose.Sentence(reason)), 0);
+    private void Because(string reason) => _paper.Wrapped(Prose.Ended(Prose.Sentence(reason)), 0);
 
     private void Breaches(Ruling.Illegal illegal)
     {
         foreach (Breach breach in illegal.Breaches)
         {
             _paper.Edges(breach.Clause, breach.CiteInWords);
-            _paper.Wrapped(Ended(breach.Says), Indent);
-            _paper.Wrapped($"Here: {Ended(breach.Because)}", Indent);
+            _paper.Wrapped(Prose.Ended(breach.Says), Indent);
+            _paper.Wrapped($"Here: {Prose.Ended(breach.Because)}", Indent);
         }
     }
 
@@ -99,6 +99,4 @@ internal sealed class RulingScreen
             _paper.Wrapped(word, Indent);
         }
     }
-
-    private static string Ended(string words) => words.Length == 0 || words[^1] is '.' or '!' or '?' ? words : words + ".";
 }

@@ -21,6 +21,7 @@ internal sealed class PageMaker(Game game, LessonReport report)
 
     private readonly Sheet _sheet = game.Sheet().Sheet!;
     private readonly Dictionary<LessonRun, CheckedClaim> _claims = report.Claims.ToDictionary<CheckedClaim, LessonRun>(c => c.Claim, ReferenceEqualityComparer.Instance);
+    private readonly Dictionary<string, OpenedPosition?> _opened = [];
     private readonly Dictionary<LessonBlock, CheckedShot> _shots = report.Shots.ToDictionary<CheckedShot, LessonBlock>(s => s.Shot, ReferenceEqualityComparer.Instance);
     private readonly Dictionary<string, PageSlip> _slips = new(StringComparer.Ordinal);
 
@@ -57,10 +58,7 @@ internal sealed class PageMaker(Game game, LessonReport report)
     }
 
     private IEnumerable<Position?> PositionsAsked() =>
-        from name in report.Claims.Select(c => ClaimTarget.Read(c.Claim.Target)?.OnPosition).OfType<string>().Distinct()
-        let text = game.PositionText(name).Text
-        where text is not null
-        select game.Open(text).Position;
+        report.Claims.Select(c => ClaimTarget.Read(c.Claim.Target)?.OnPosition).OfType<string>().Distinct().Select(n => Opened(n)?.Position);
 
     // A position is called as the lesson calls it in its first shot. One that no shot shows is called as its file says, and is drawn on the slip.
     private SlipTable TableOf(string name)
@@ -70,9 +68,20 @@ internal sealed class PageMaker(Game game, LessonReport report)
             return new SlipTable(shown.Shot.Caption, null, SeatNames(shown.Position!));
         }
 
-        PositionFile? file = game.PositionText(name).Text is { } text ? game.Open(text).File : null;
+        PositionFile? file = Opened(name)?.File;
         string title = file?.Says?.TrimEnd('.') ?? $"Position {name}";
         return new SlipTable(title, file?.Position is { Sheet.Boards.IsEmpty: false } position ? Figure(position, title) : null, file?.Position is { } counted ? SeatNames(counted) : []);
+    }
+
+    // Many statements speak of one position; its file is read once.
+    private OpenedPosition? Opened(string name)
+    {
+        if (!_opened.TryGetValue(name, out OpenedPosition? opened))
+        {
+            _opened[name] = opened = game.PositionText(name).Text is { } text ? game.Open(text) : null;
+        }
+
+        return opened;
     }
 
     private static ImmutableArray<string> SeatNames(Position position) => PositionPicture.SeatsIn(position).Count() > 1

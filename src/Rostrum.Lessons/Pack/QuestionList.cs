@@ -34,28 +34,21 @@ internal static class QuestionList
             .Concat(sheet.Questions.Select(q => Asked(sheet, q, sheet.Choices.FirstOrDefault(c => c.Owner == q.About))));
 
     private static PageQuestion Asked(Sheet sheet, OpenQuestion question, Choice? about) =>
-        new(Prose.Sentence(question.Name), question.Words, Citation.Tell(question.Cite ?? about?.Cite), about is null ? [] : Answers(sheet, about), Why(about));
+        new(Prose.Sentence(question.Name), question.Words, Citation.Tell(question.Cite ?? about?.Cite), about is null ? [] : Answers(about), Why(about));
 
     private static PageQuestion Unasked(Sheet sheet, Choice choice)
     {
         string number = Prose.Sentence(Prose.Word(choice.Names.Length));
         string words = choice.Cause == ChoiceCause.Conflict ? $"{number} sources disagree." : $"This can be read in {Prose.Word(choice.Names.Length)} ways.";
-        return new PageQuestion(Prose.Sentence(choice.Owner), words, PagesOf(sheet, choice), Answers(sheet, choice), Why(choice));
+        return new PageQuestion(Prose.Sentence(choice.Owner), words, PagesOf(sheet, choice), Answers(choice), Why(choice));
     }
 
-    private static ImmutableArray<QuestionAnswer> Answers(Sheet sheet, Choice choice) =>
+    private static ImmutableArray<QuestionAnswer> Answers(Choice choice) =>
         [.. choice.Names.Select((name, i) => choice.Cause == ChoiceCause.Conflict
-            ? new QuestionAnswer($"{SourceOf(sheet, name)}:", Ended(choice.Says[i]), i == choice.Followed)
-            : new QuestionAnswer(Ended(Prose.Sentence(name)), Ended(choice.Says[i]), i == choice.Followed))];
+            ? new QuestionAnswer($"{choice.Sources[i]?.InWords ?? name}:", Prose.Ended(choice.Says[i]), i == choice.Followed)
+            : new QuestionAnswer(Prose.Ended(Prose.Sentence(name)), Prose.Ended(choice.Says[i]), i == choice.Followed))];
 
-    private static string Why(Choice? choice) => choice?.Why is { } why ? Ended(Prose.Sentence(why)) : "";
-
-    // `book 12` is written as the sheet cites: a source, and perhaps a page.
-    private static string SourceOf(Sheet sheet, string cited)
-    {
-        RuleSource? source = sheet.Sources.Where(s => cited == s.Name || cited.StartsWith(s.Name + " ", StringComparison.Ordinal)).MaxBy(s => s.Name.Length);
-        return source is null ? cited : cited.Length == source.Name.Length ? source.Title : $"{source.Title}, page {cited[source.Name.Length..].Trim()}";
-    }
+    private static string Why(Choice? choice) => choice?.Why is { } why ? Prose.Ended(Prose.Sentence(why)) : "";
 
     // Each source that disagrees is named with its page below; for readings it is where the words stand.
     private static string PagesOf(Sheet sheet, Choice choice)
@@ -72,6 +65,4 @@ internal static class QuestionList
             ?? choice.Cite;
         return Citation.Tell(cite);
     }
-
-    private static string Ended(string words) => words.Length == 0 || words[^1] is '.' or '!' or '?' ? words : words + ".";
 }

@@ -12,6 +12,9 @@ internal readonly record struct Spot(SpotKind Kind, int Place, int Seat, int Par
     /// <summary>Where a thing is that is only spoken of.</summary>
     public static Spot Nowhere { get; } = new(SpotKind.Nowhere, -1, 0, 0);
 
+    /// <summary>True for the box, which holds what is out of the game; the other place outside is the supply.</summary>
+    public bool IsBox => Kind == SpotKind.Outside && Place == -2;
+
     /// <summary>What a position says of a space, slot or heap.</summary>
     public Stack In(Position position) => Kind switch
     {

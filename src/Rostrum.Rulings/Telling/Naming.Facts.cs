@@ -49,19 +49,27 @@ internal sealed partial class Naming
         };
     }
 
+    /// <summary>Where a thing lies: <c>B2</c>, <c>your sticks</c>, <c>the display</c> for each of its slots, <c>the supply</c>.</summary>
+    /// <param name="spot">A space, a slot or heap, the supply or the box.</param>
+    public string PlaceOf(Spot spot) => spot.Kind switch
+    {
+        SpotKind.Space => Space(spot.Place, spot.Seat, spot.Part),
+        SpotKind.Slot => Place(sheet.Places[spot.Place].Place, spot.Seat),
+        _ => spot.IsBox ? "the box" : "the supply",
+    };
+
     private string SpotName(Spot spot) => spot.Kind switch
     {
-        SpotKind.Space => $"{sheet.Boards[spot.Place].Noun.Name} {Space(spot.Place, spot.Seat, spot.Part)}",
+        SpotKind.Space => $"{sheet.Boards[spot.Place].Noun.Name} {PlaceOf(spot)}",
         SpotKind.Slot when sheet.Places[spot.Place].Slots > 0 => Slot(spot.Place, spot.Part),
-        SpotKind.Slot => Place(sheet.Places[spot.Place].Place, spot.Seat),
+        SpotKind.Slot or SpotKind.Outside => PlaceOf(spot),
         SpotKind.Mark => MarkName(spot),
-        SpotKind.Outside => spot.Place == -2 ? "the box" : "the supply",
         _ => "the thing that is spoken of",
     };
 
     private string MarkName(Spot spot) => _words.Owned(sheet.Marks[spot.Place].Name, sheet.Marks[spot.Place].EachPlayer ? spot.Seat : null);
 
     private string Where(Spot spot) => spot.Kind == SpotKind.Space
-        ? $"on {Space(spot.Place, spot.Seat, spot.Part)}"
+        ? $"on {PlaceOf(spot)}"
         : spot.Kind == SpotKind.Nowhere ? "at hand" : $"in {SpotName(spot)}";
 }

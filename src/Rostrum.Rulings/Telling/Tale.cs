@@ -3,12 +3,18 @@ using System.Collections.Immutable;
 namespace Rostrum.Rulings.Telling;
 
 /// <summary>A reason in words, and the spaces that it points at.</summary>
-/// <param name="Text">English without a full stop, to be read aloud.</param>
+/// <param name="Reason">English without a full stop, to be read aloud.</param>
 /// <param name="Spaces">Names of spaces, each once; may be empty.</param>
-internal sealed record Tale(string Text, ImmutableArray<string> Spaces)
+internal sealed record Tale(string Reason, ImmutableArray<string> Spaces)
 {
-    /// <summary>True where the text is a word with the reason behind a colon; within another such text the colon becomes a <c>because</c>.</summary>
-    public bool IsOfWord { get; init; }
+    /// <summary>What the reason is the reason of, such as <c>A4 is open</c>; null where it stands alone.</summary>
+    public string? Claim { get; init; }
+
+    /// <summary>All of it: <c>A4 is open: A4 is empty</c>.</summary>
+    public string Text => Claim is null ? Reason : $"{Claim}: {Reason}";
+
+    /// <summary>All of it as the reason of something else: <c>A4 is open, because A4 is empty</c>.</summary>
+    public string AsReason => Claim is null ? Reason : $"{Claim}, because {Reason}";
 
     /// <summary>A reason that points nowhere.</summary>
     public static Tale Of(string text) => new(text, []);
@@ -22,12 +28,8 @@ internal sealed record Tale(string Text, ImmutableArray<string> Spaces)
         return told is [var only] ? only with { Spaces = spaces } : new Tale(string.Join(between, told.Select(t => t.Text)), spaces);
     }
 
-    // Of a word whose reason is told already, only the word is told.
-    private Tale Beside(ImmutableArray<Tale> told)
-    {
-        int colon = IsOfWord ? Text.IndexOf(": ", StringComparison.Ordinal) : -1;
-        return colon > 0 && told.Any(t => Says(t.Text, Text[(colon + 2)..])) ? this with { Text = Text[..colon], IsOfWord = false } : this;
-    }
+    // Of a claim whose reason is told already, only the claim is told.
+    private Tale Beside(ImmutableArray<Tale> told) => Claim is not null && told.Any(t => Says(t.Text, Reason)) ? new Tale(Claim, Spaces) : this;
 
     // A reason that a longer one ends with, or goes on from, is said already.
     private static bool Says(string told, string part)

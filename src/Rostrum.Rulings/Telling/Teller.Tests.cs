@@ -23,7 +23,7 @@ internal sealed partial class Teller
             Op.IsNothing => holds == Kleene.Yes ? TellAbsent(first, frame) : $"{Phrase(first, frame)} is {naming.Of(values[0])}",
             Op.NextTo => $"{naming.Of(values[0])} and {naming.Of(values[1])} are {not}neighbours",
             Op.In when test.Argument(1) is Term.Apply { Operation.Id: Op.Most or Op.Least, Pick: not null } best => TellBest(best, values[0], holds == Kleene.Yes, frame),
-            Op.In => $"{naming.Of(values[0])} {(values[0] is Value.PlayerAt player && player.Seat == evaluator.Me ? "are" : "is")} {not}in {Container(test.Argument(1), frame)}",
+            Op.In => $"{naming.Of(values[0])} {(IsYou(values[0]) ? "are" : "is")} {not}in {Container(test.Argument(1), frame)}",
             Op.Same => TellSame(test, values, holds == Kleene.Yes, frame),
             Op.Between => $"{Measured(first, values[0], frame)} {not}between {naming.Of(values[1])} and {naming.Of(values[2])}",
             _ => TellCompared(test, values, not, frame),
@@ -36,8 +36,7 @@ internal sealed partial class Teller
     private string TellBest(Term.Apply best, Value subject, bool isBest, Value[] frame)
     {
         string amount = Evaluator.With(best.Pick!, subject, frame, best.Argument(0), (term, inner) => Amount(term, evaluator.Evaluate(term, inner), inner));
-        string has = subject is Value.PlayerAt player && player.Seat == evaluator.Me ? "have" : "has";
-        return $"{naming.Of(subject)} {has} {amount}, {(isBest ? "" : "not ")}the {best.Operation.Name}";
+        return $"{naming.Of(subject)} {(IsYou(subject) ? "have" : "has")} {amount}, {(isBest ? "" : "not ")}the {best.Operation.Name}";
     }
 
     private string TellCompared(Term.Apply test, Value[] values, string not, Value[] frame)

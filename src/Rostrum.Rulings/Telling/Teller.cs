@@ -162,11 +162,11 @@ internal sealed partial class Teller(Evaluator evaluator, Naming naming)
         }
 
         Kleene holds = Evaluator.AsTruth(evaluator.CallWord(word, [.. subjects])).Is;
-        string verb = subjects[0] is Value.PlayerAt player && player.Seat == evaluator.Me ? "are" : "is";
-        int colon = why.IsOfWord ? why.Text.IndexOf(": ", StringComparison.Ordinal) : -1;
-        string reason = colon < 0 ? why.Text : $"{why.Text[..colon]}, because {why.Text[(colon + 2)..]}";
-        return why with { Text = $"{naming.Of(subjects[0])} {verb} {(holds == Kleene.Yes ? "" : "not ")}{word.Name}: {reason}", IsOfWord = true };
+        return new Tale(why.AsReason, why.Spaces) { Claim = $"{naming.Of(subjects[0])} {(IsYou(subjects[0]) ? "are" : "is")} {(holds == Kleene.Yes ? "" : "not ")}{word.Name}" };
     }
+
+    // Who is spoken to is called "you", and the verb follows.
+    private bool IsYou(Value value) => value is Value.PlayerAt player && player.Seat == evaluator.Me;
 
     private Tale TellCell(Term.CardCell cell, Value[] frame)
     {

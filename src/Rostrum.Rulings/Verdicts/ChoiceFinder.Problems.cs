@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Rostrum.Rulings.Evaluation;
 using Rostrum.Sheets.Model;
 using Rostrum.Text;
@@ -43,12 +44,8 @@ internal sealed partial class ChoiceFinder
     private SourceSpan? UnknownWord(SourceSpan words)
     {
         HashSet<string> known = [.. ThingWords().SelectMany(Prose.WordsOf).Select(w => w.ToLowerInvariant())];
-        foreach (SourceSpan word in PhraseMatch.TokensOf(words).Where(w => !known.Contains(w.Text.ToLowerInvariant()) && w.Text is not ("a" or "an" or "the" or "my")))
-        {
-            return word;
-        }
-
-        return null;
+        return PhraseMatch.TokensOf(words).Where(w => !known.Contains(w.Text.ToLowerInvariant()) && w.Text is not ("a" or "an" or "the" or "my"))
+            .Select(w => (SourceSpan?)w).FirstOrDefault();
     }
 
     private IEnumerable<string> ThingWords() => Sheet.Kinds
@@ -56,7 +53,11 @@ internal sealed partial class ChoiceFinder
         .Concat(Sheet.CardTables.SelectMany(t => t.Rows).Select(r => r.Card.Name));
 
     // The kinds that lie where the choice takes from; all where the sheet does not say.
-    private IEnumerable<KindFacts> KindsAt(ActionChoice choice) => Sheet.Kinds.Where(k => Held(choice) is var held && (held.IsEmpty || held.Contains(k.Kind)));
+    private IEnumerable<KindFacts> KindsAt(ActionChoice choice)
+    {
+        ImmutableArray<Kind> held = Held(choice);
+        return Sheet.Kinds.Where(k => held.IsEmpty || held.Contains(k.Kind));
+    }
 
     // 'a ware is bowl, jug, plate or lamp; ash, iron or copper', 'there are foxes and hens'
     private IEnumerable<string> Told(KindFacts[] kinds)

@@ -90,13 +90,12 @@ internal sealed partial class ChoiceFinder
             _impossible.Add(match.Action.Choices.IndexOf(choice), reason);
         }
 
-        bool mayLie = reason is null;
-        if (mayLie && spot.Kind == SpotKind.Outside)
+        return (reason is null ? spot.Kind : SpotKind.Nowhere) switch
         {
-            return FromOutside(choice, look, new Value.ThingAt(thing, spot, taken));
-        }
-
-        return mayLie && spot.Kind == SpotKind.Slot ? Lay(spot, spot.In(_position).Things.Length, thing, look) : new Value.ThingAt(thing, Spot.Nowhere, 0);
+            SpotKind.Outside => FromOutside(choice, look, new Value.ThingAt(thing, spot, taken)),
+            SpotKind.Slot => Lay(spot, spot.In(_position).Things.Length, thing, look),
+            _ => new Value.ThingAt(thing, Spot.Nowhere, 0),
+        };
     }
 
     // A kind that the place never holds, or a card of which every copy lies elsewhere.
@@ -105,8 +104,7 @@ internal sealed partial class ChoiceFinder
         Kind kind = look.Card?.Kind ?? look.Kind!;
         if (Held(choice) is { IsEmpty: false } held && !held.Contains(kind))
         {
-            string place = _naming.Of(new Value.PlaceAt(Holder(choice.From)!.Place, _position.Me));
-            return $"{Prose.A(kind.Name)} never lies in {place}";
+            return $"{Prose.A(kind.Name)} never lies in {_naming.Place(Holder(choice.From)!.Place, _position.Me)}";
         }
 
         if (look.Card is not { } card)
@@ -116,7 +114,7 @@ internal sealed partial class ChoiceFinder
 
         Spot[] lying = [.. SpotsOf(card)];
         return lying.Length >= Sheet.Cards(card.Kind).Rows[card.Index].Count && lying.Length > 0 && lying.All(s => s != spot)
-            ? $"{card.Name} lies in {_naming.Of(lying[0].Kind == SpotKind.Slot ? new Value.PlaceAt(Sheet.Places[lying[0].Place].Place, lying[0].Seat) : new Value.SpaceAt(lying[0].Place, lying[0].Seat, lying[0].Part))}"
+            ? $"{card.Name} lies in {_naming.PlaceOf(lying[0])}"
             : null;
     }
 
@@ -136,11 +134,10 @@ internal sealed partial class ChoiceFinder
     private Value.ThingAt FromOutside(ActionChoice choice, Look look, Value.ThingAt thing)
     {
         _granted.Add(match.Action.Choices.IndexOf(choice));
-        var supply = thing.Thing.Kind is { } kind && look.Card is null ? new SupplyLooks(Sheet.KindOf(kind)) : null;
-        bool isThere = supply is not null && thing.Spot.Place != -2 && IsAllGiven(thing.Thing.Kind!) && supply.IsLeft(thing.Thing, [.. _before.Things]);
+        bool isThere = look.Card is null && !thing.Spot.IsBox && IsAllGiven(look.Kind!) && new SupplyLooks(Sheet.KindOf(look.Kind!)).IsLeft(thing.Thing, [.. _before.Things]);
         if (!isThere)
         {
-            Assume(thing.Thing, look, thing.Spot.Place == -2 ? "the box" : "the supply", "");
+            Assume(thing.Thing, look, thing.Spot, "");
         }
 
         return thing;
@@ -154,19 +151,18 @@ internal sealed partial class ChoiceFinder
         return isKnown && boards.Concat(places).All(s => s.IsGiven);
     }
 
-    private void Assume(Thing thing, Look look, string place, string instead)
+    private void Assume(Thing thing, Look look, Spot spot, string instead)
     {
         string told = look.Card is null ? Prose.A(_naming.Look(thing)) : look.Card.Name;
         string beyond = thing.Kind is { } kind && look.Card is null && new SupplyLooks(Sheet.KindOf(kind)).IsUsedUp(thing, [.. _before.Things]) ? ", although the game has no more of them" : "";
-        _assumed.Add($"{told} in {place}{instead}{beyond}");
+        _assumed.Add($"{told} in {_naming.PlaceOf(spot)}{instead}{beyond}");
     }
 
     private Value.ThingAt Lay(Spot spot, int index, Thing thing, Look look)
     {
         Stack there = spot.In(_position);
         _position = spot.Put(_position, there with { Things = index < there.Things.Length ? there.Things.SetItem(index, thing) : there.Things.Add(thing) });
-        string place = _naming.Of(new Value.PlaceAt(Sheet.Places[spot.Place].Place, spot.Seat));
-        Assume(thing, look, place, there.IsGiven && index >= there.Things.Length ? $", where the position has {new PositionWords(_before).Content(there)}" : "");
+        Assume(thing, look, spot, there.IsGiven && index >= there.Things.Length ? $", where the position has {new PositionWords(_before).Content(there)}" : "");
         return new Value.ThingAt(thing, spot, index);
     }
 

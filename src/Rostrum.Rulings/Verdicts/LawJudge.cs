@@ -84,7 +84,7 @@ internal sealed class LawJudge(Proposal proposal, Setting setting, ISet<int> tou
 
         (Position? after, _) = new StepCarrier(position, Me, setting, touched, frame).Carry(proposal.Action.Steps);
         Tale tale = new Teller(On(after!), Naming).Tell(broken.Truth, frame);
-        return tale with { Text = $"afterwards {tale.Text}" };
+        return new Tale($"afterwards {tale.Text}", tale.Spaces);
     }
 
     /// <summary>Speaks to the player who acts.</summary>

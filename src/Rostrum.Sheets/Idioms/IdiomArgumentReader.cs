@@ -131,7 +131,7 @@ internal sealed class IdiomArgumentReader(LoadContext context, Idiom idiom, Outl
             return null;
         }
 
-        string plural = symbol is LineFamily family ? family.Plural : OutlineAsk.PluralOf(symbol.Name);
+        string plural = symbol is LineFamily family ? family.Plural : Prose.Plural(symbol.Name);
         return new IdiomArgument(parameter, symbol, symbol.Name, plural, null);
     }
 

@@ -29,13 +29,13 @@ internal static class ForkReader
 
         bool isConflict = entry.Key.Text == "conflict";
         ImmutableArray<OutlineEntry> inner = OutlineAsk.Entries(context, entry.Value, isConflict ? "what each source says" : "the readings");
-        ImmutableArray<OutlineEntry> alternatives = Alternatives(context, inner, isConflict);
+        ImmutableArray<(OutlineEntry Entry, Citation? Source)> alternatives = Alternatives(context, inner, isConflict);
         if (alternatives.IsEmpty)
         {
             return new Forked(null, [clause]);
         }
 
-        foreach (OutlineMapping changes in section is null || clause.Find("idiom") is not null ? [] : alternatives.Select(a => a.Value).OfType<OutlineMapping>())
+        foreach (OutlineMapping changes in section is null || clause.Find("idiom") is not null ? [] : alternatives.Select(a => a.Entry.Value).OfType<OutlineMapping>())
         {
             OutlineAsk.CheckKeys(context, changes, section!);
         }
@@ -43,7 +43,7 @@ internal static class ForkReader
         OutlineMapping common = isConflict ? OutlineMerge.Without(clause, "conflict") : OutlineMerge.Without(clause, "readings", "follow", "why");
         OutlineMapping deciders = entry.Value is OutlineMapping own && own.Find("follow") is not null ? own : clause;
         Choice choice = Register(context, owner, isConflict ? ChoiceCause.Conflict : ChoiceCause.Reading, alternatives, deciders, entry.Key);
-        return new Forked(choice, [.. alternatives.Select(r => r.Value is OutlineMapping changes ? OutlineMerge.Lay(common, changes) : common)]);
+        return new Forked(choice, [.. alternatives.Select(r => r.Entry.Value is OutlineMapping changes ? OutlineMerge.Lay(common, changes) : common)]);
     }
 
     // A conflict of a clause changes keys, or only tells how the sources word it; alone in a mapping it is a value.
@@ -60,46 +60,41 @@ internal static class ForkReader
             return null;
         }
 
-        ImmutableArray<OutlineEntry> alternatives = Alternatives(context, inner.Entries, entry.Key.Text == "conflict");
+        ChoiceCause cause = entry.Key.Text == "conflict" ? ChoiceCause.Conflict : ChoiceCause.Reading;
+        ImmutableArray<(OutlineEntry Entry, Citation? Source)> alternatives = Alternatives(context, inner.Entries, cause == ChoiceCause.Conflict);
         if (alternatives.IsEmpty)
         {
             return null;
         }
 
-        ChoiceCause cause = entry.Key.Text == "conflict" ? ChoiceCause.Conflict : ChoiceCause.Reading;
         OutlineMapping deciders = inner.Find("follow") is null ? value : inner;
         Choice choice = Register(context, owner, cause, alternatives, OutlineMerge.Lay(value, deciders), entry.Key);
-        return (choice, [.. alternatives.Select(a => a.Value)]);
+        return (choice, [.. alternatives.Select(a => a.Entry.Value)]);
     }
 
     // Readings as they are written; of sources that disagree the weightiest first, so that an answer under the first of them is the likeliest.
-    private static ImmutableArray<OutlineEntry> Alternatives(LoadContext context, IEnumerable<OutlineEntry> entries, bool isConflict)
+    private static ImmutableArray<(OutlineEntry Entry, Citation? Source)> Alternatives(LoadContext context, IEnumerable<OutlineEntry> entries, bool isConflict)
     {
-        IEnumerable<OutlineEntry> all = entries.Where(e => !Deciders.Contains(e.Key.Text));
-        return [.. isConflict ? all.OrderBy(e => Rank(context, Prose.Fold(e.Key.Text))) : all];
+        (OutlineEntry Entry, Citation? Source)[] all =
+            [.. entries.Where(e => !Deciders.Contains(e.Key.Text)).Select(e => (e, isConflict ? CitationReader.Read(context, e.Key.Text, e.Key.Span) : null))];
+        return [.. all.OrderBy(a => a.Source?.Source.Rank ?? int.MaxValue)];
     }
-
-    private static int Rank(LoadContext context, string cite) =>
-        context.Sources.Where(s => $"{cite} ".StartsWith($"{s.Key} ", StringComparison.OrdinalIgnoreCase)).Select(s => s.Value.Rank ?? int.MaxValue).DefaultIfEmpty(int.MaxValue).Min();
 
     /// <summary>A conflict that stands beside a clause and speaks of its wording only.</summary>
     public static Choice? OfWording(LoadContext context, OutlineMapping clause, string owner) => OfValue(context, clause, owner)?.Choice;
 
-    private static Choice Register(LoadContext context, string owner, ChoiceCause cause, ImmutableArray<OutlineEntry> alternatives, OutlineMapping deciders, OutlineScalar at)
+    private static Choice Register(
+        LoadContext context, string owner, ChoiceCause cause, ImmutableArray<(OutlineEntry Entry, Citation? Source)> alternatives, OutlineMapping deciders, OutlineScalar at)
     {
-        ImmutableArray<OutlineScalar> names = [.. alternatives.Select(a => a.Key)];
-        if (cause == ChoiceCause.Conflict)
-        {
-            foreach (OutlineScalar name in names)
-            {
-                CitationReader.Read(context, name.Text, name.Span);
-            }
-        }
-
+        ImmutableArray<OutlineScalar> names = [.. alternatives.Select(a => a.Entry.Key)];
         int? followed = Followed(context, names, deciders);
         Citation? cite = deciders.Find("cite") is { } entry ? CitationReader.Read(context, entry.Value) : null;
         return context.Declared.AddChoice(id =>
-            new Choice(id, owner, cause, [.. names.Select(n => Prose.Fold(n.Text))], followed, OutlineAsk.Prose(deciders, "why"), cite, at.Span) { Says = [.. alternatives.Select(a => Says(a.Value))] });
+            new Choice(id, owner, cause, [.. names.Select(n => Prose.Fold(n.Text))], followed, OutlineAsk.Prose(deciders, "why"), cite, at.Span)
+            {
+                Says = [.. alternatives.Select(a => Says(a.Entry.Value))],
+                Sources = [.. alternatives.Select(a => a.Source)],
+            });
     }
 
     // What a source says is a value or a sentence; what a reading says is told where the author tells it.

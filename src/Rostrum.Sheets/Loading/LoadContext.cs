@@ -90,7 +90,7 @@ internal sealed class LoadContext(GameFolder folder, IdiomLibrary idioms, Diagno
 
     // A place whose name is the plural of this one, or the singular.
     private Place? OtherNumber(string name) => Declared.Names.All.Select(n => n.Symbol).OfType<Place>()
-        .FirstOrDefault(p => OutlineAsk.PluralOf(p.Name) == name || OutlineAsk.PluralOf(name) == p.Name);
+        .FirstOrDefault(p => Prose.Plural(p.Name) == name || Prose.Plural(name) == p.Name);
 
     /// <summary>Binds a formula of the sheet in a scope.</summary>
     public FormulaReader Formulas(Scope scope) => new(this, scope, Declared.Names, []);

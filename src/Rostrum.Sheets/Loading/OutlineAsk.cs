@@ -179,7 +179,4 @@ internal static class OutlineAsk
                 return [];
         }
     }
-
-    /// <summary>The usual English plural.</summary>
-    public static string PluralOf(string singular) => Rostrum.Text.Prose.Plural(singular);
 }

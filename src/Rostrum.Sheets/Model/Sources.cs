@@ -69,6 +69,9 @@ public sealed record Choice(
     /// <summary>What each alternative says in the author's words, in the order of <see cref="Names"/>; empty where a name says it all.</summary>
     public System.Collections.Immutable.ImmutableArray<string> Says { get; init; } = [.. Names.Select(_ => "")];
 
+    /// <summary>Where each alternative stands, in the order of <see cref="Names"/>; null for a reading, and for a source that the sheet does not know.</summary>
+    public System.Collections.Immutable.ImmutableArray<Citation?> Sources { get; init; } = [.. Names.Select(_ => (Citation?)null)];
+
     /// <summary>True while nobody has decided.</summary>
     public bool IsOpen => Followed is null;
 }

@@ -89,7 +89,7 @@ public static partial class SheetReadBack
             .Select(p => $"{p.c.Name} {CellInWords(p.term)}");
         string says = row.Says ?? "";
         string values = string.Join("; ", cells.Where(c => says.Length == 0 || !c.Contains(' ', StringComparison.Ordinal) || char.IsDigit(c[^1])));
-        return Prose.Sentence(Ended(says.Length == 0 ? values : values.Length == 0 ? says : $"{says}; {values}"));
+        return Prose.Sentence(Prose.Ended(says.Length == 0 ? values : values.Length == 0 ? says : $"{says}; {values}"));
     }
 
     // Drawings and formulas as they are written, so that a change of one is told.
@@ -99,7 +99,7 @@ public static partial class SheetReadBack
             .Select(p => p.term is Term.Idiomatic ? CellInWords(p.term).TrimEnd('.') : $"{p.c.Name} {Words(p.term)}")];
         string count = row.Count == 1 ? "" : $"{row.Count} of this card";
         string meaning = string.Join("; ", count.Length == 0 ? cells : cells.Prepend(count));
-        return meaning.Length == 0 ? null : Ended(meaning);
+        return meaning.Length == 0 ? null : Prose.Ended(meaning);
     }
 
     private static string CellInWords(Term term) => term switch
@@ -135,5 +135,5 @@ public static partial class SheetReadBack
 
     private static IEnumerable<ReadClause> Register(Sheet sheet) =>
         sheet.Questions.Select(q => new ReadClause("Open questions", q.Name, q.Words, null, q.Cite, ClauseStatus.Settled, null, q.At))
-            .Concat(sheet.NotModelled.Select(n => new ReadClause("Not modelled", n, Prose.Sentence(Ended(n)), null, null, ClauseStatus.NotModelled, null, sheet.Tree.Find("not modelled")?.Key.Span)));
+            .Concat(sheet.NotModelled.Select(n => new ReadClause("Not modelled", n, Prose.Sentence(Prose.Ended(n)), null, null, ClauseStatus.NotModelled, null, sheet.Tree.Find("not modelled")?.Key.Span)));
 }

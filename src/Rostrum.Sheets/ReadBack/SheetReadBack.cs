@@ -50,12 +50,10 @@ public static partial class SheetReadBack
 
     private static ReadClause Told(string section, string name, string? says, string meaning, Citation? cite, Choice? choice, SourceSpan at, bool isCarriedOut = true)
     {
-        string sentence = says ?? Prose.Sentence(Ended(meaning));
+        string sentence = says ?? Prose.Sentence(Prose.Ended(meaning));
         ClauseStatus status = choice is null && !isCarriedOut ? ClauseStatus.NotYet : StatusOf(choice);
-        return new ReadClause(section, name, sentence, says is null || meaning.Length == 0 ? null : Ended(meaning), cite, status, choice, at);
+        return new ReadClause(section, name, sentence, says is null || meaning.Length == 0 ? null : Prose.Ended(meaning), cite, status, choice, at);
     }
-
-    private static string Ended(string words) => words.Length == 0 || words[^1] is '.' or '!' or '?' ? words : words + ".";
 
     private static ReadClause Law(Law law)
     {

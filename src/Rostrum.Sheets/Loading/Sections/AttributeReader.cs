@@ -16,7 +16,7 @@ internal static class AttributeReader
     public static Kind Declare(LoadContext context, OutlineEntry entry, OutlineMapping mapping, KindFamily family)
     {
         string name = Prose.Fold(entry.Key.Text);
-        string plural = mapping.Find("plural")?.Value is OutlineScalar given ? Prose.Fold(given.Text) : OutlineAsk.PluralOf(name);
+        string plural = mapping.Find("plural")?.Value is OutlineScalar given ? Prose.Fold(given.Text) : Prose.Plural(name);
         var kind = new Kind(name, plural, family, entry.Key.Span);
         context.Declare(kind, plural);
         return kind;
@@ -53,7 +53,7 @@ internal static class AttributeReader
             }
 
             long? number = long.TryParse(word, NumberStyles.None, CultureInfo.InvariantCulture, out long n) ? n : null;
-            string plural = number is null ? OutlineAsk.PluralOf(word) : word;
+            string plural = number is null ? Prose.Plural(word) : word;
             var value = new AttributeValue(word, plural, attribute, values.Count, number, at);
             values.Add(value);
             if (number is null)

@@ -78,7 +78,7 @@ internal static class BoardsSection
     private static SpaceNoun Noun(LoadContext context, Place place, OutlineMapping mapping)
     {
         string noun = mapping.Find("spaces")?.Value is OutlineScalar given ? Prose.Fold(given.Text) : "space";
-        string plural = mapping.Find("plural")?.Value is OutlineScalar many ? Prose.Fold(many.Text) : OutlineAsk.PluralOf(noun);
+        string plural = mapping.Find("plural")?.Value is OutlineScalar many ? Prose.Fold(many.Text) : Prose.Plural(noun);
         var symbol = new SpaceNoun(noun, plural, place, mapping.Find("spaces")?.Value.Span ?? place.DeclaredAt);
         if (noun == "space" || context.Declared.Names.Find(noun).Any(s => s.Symbol is SpaceNoun))
         {
@@ -101,7 +101,7 @@ internal static class BoardsSection
                 continue;
             }
 
-            var family = new LineFamily(name, OutlineAsk.PluralOf(name), place, columns, place.DeclaredAt);
+            var family = new LineFamily(name, Prose.Plural(name), place, columns, place.DeclaredAt);
             context.Declare(family, family.Plural);
             yield return family;
         }

@@ -71,7 +71,7 @@ internal static class PlacesSection
         }
 
         string name = Prose.Fold(scalar.Text);
-        var noun = new SlotNoun(name, OutlineAsk.PluralOf(name), place, scalar.Span);
+        var noun = new SlotNoun(name, Prose.Plural(name), place, scalar.Span);
         context.Declare(noun, noun.Plural);
         return noun;
     }
