@@ -103,8 +103,16 @@ internal sealed partial class Binder
         ParameterKind.Joining => BindJoining(part, pick?.Element ?? Sort.Any),
         ParameterKind.WorthWord => new Term.NotYet("the best split into sets", Sort.Number, new Origin(part.Span, through)),
         _ when parameter.Sort.Kind == SortKind.Truth => BindTruth(part.Value!),
+        _ when parameter.Sort.Kind == SortKind.Drawing => BindDrawing(part.Value!),
         _ => Expect(part.Value!, parameter.Sort),
     };
+
+    // A piece that is larger than a space lies like a drawing.
+    private Term BindDrawing(Syntax syntax)
+    {
+        Term term = Bind(syntax);
+        return term.Sort is { Kind: SortKind.Thing, Of: Kind kind } && declared.Kinds[kind].Shape is not null ? term : Expect(syntax, Sort.Drawing);
+    }
 
     private Term.Text BindMeasure(Part part)
     {

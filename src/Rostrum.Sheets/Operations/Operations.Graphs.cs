@@ -46,7 +46,7 @@ public static partial class Operations
             [Value("drawing", Sort.Drawing), Value("board", Sort.Place), new("rotated", ParameterKind.Flag, Sort.Truth, "rotated", true),
              new("mirrored", ParameterKind.Flag, Sort.Truth, "mirrored", true), new("with", ParameterKind.Look, Sort.Look, "with", true)],
             "a set of fits",
-            "All ways in which a drawing lies on a board: as drawn, and where allowed rotated or mirrored; `with whole` asks more of every thing that the drawing sees.")
+            "All ways in which a drawing lies on a board: as drawn, and where allowed rotated or mirrored; `with whole` asks more of every thing that the drawing sees. Of a piece that is larger than a space, all ways in which it lies there, whatever lies there already.")
         {
             Reads = Reads.Contents, Mask = MaskForm.Constant, Telling = Telling.Elements,
             Example = Ex("count(fits(picture of First order, my field))", "1"), Refused = Ex("fits(3, my field)", "ROS0302"),
@@ -62,7 +62,7 @@ public static partial class Operations
 
     private static Operation[] Inner() =>
     [
-        Holding(Op.SpacesOf, "spaces", "The spaces of a board, a line or a fit, in reading order. Also meant where a board or a line stands for its spaces.", "count(spaces of my field)", "9"),
+        Holding(Op.SpacesOf, "spaces", "The spaces of a board, a line or a fit, or those on which a thing lies, in reading order. Also meant where a board or a line stands for its spaces.", "count(spaces of my field)", "9"),
         Holding(Op.ThingsIn, "things", "Everything that lies in a place, on a space or in a slot, lowest first. Also meant where a place stands for its things.", "count(things of my sticks)", "4"),
         Holding(Op.SlotsOf, "slots", "The slots of a row. Also meant where a row stands for its slots.", "count(slots of market)", "3"),
     ];
