@@ -52,7 +52,7 @@ internal static class HelpText
 
     private static string Usage(Command command)
     {
-        IEnumerable<string> arguments = command.Arguments.Select(a => $"<{a.Name}>");
+        IEnumerable<string> arguments = command.Arguments.Select(a => a.Arity.MinimumNumberOfValues > 0 ? $"<{a.Name}>" : $"[<{a.Name}>]");
         IEnumerable<string> options = command is RootCommand ? ["<command>", "…"] : command.Options.Select(o => o.Required ? LabelOf(o) : $"[{LabelOf(o)}]{(o.Arity.MaximumNumberOfValues > 1 ? "…" : "")}");
         return string.Join(' ', [NameOf(command), .. arguments, .. options]);
     }

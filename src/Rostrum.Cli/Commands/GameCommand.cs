@@ -43,6 +43,16 @@ internal abstract class GameCommand : Command
     /// <returns>The exit code.</returns>
     protected abstract int Answer(GameRequest request, ParseResult parse);
 
+    /// <summary>Answers what needs no game.</summary>
+    /// <returns>The exit code; null where a game is needed.</returns>
+    protected virtual int? Aside(IdiomShelf shelf, ParseResult parse) => null;
+
+    /// <summary>Lets the game be left out; <see cref="Aside"/> has to see to it.</summary>
+    protected void NeedNoGame() => _game.Arity = ArgumentArity.ZeroOrOne;
+
+    /// <summary>True where a game is named.</summary>
+    protected bool IsGameNamed(ParseResult parse) => parse.GetValue(_game) is { Length: > 0 };
+
     /// <summary>Gives problems in place of an answer.</summary>
     /// <returns><see cref="ExitCode.Findings"/>.</returns>
     protected int Report(ImmutableArray<Diagnostic> problems, bool json)
@@ -88,6 +98,11 @@ internal abstract class GameCommand : Command
     private int Run(ParseResult parse)
     {
         IdiomShelf shelf = IdiomShelf.Open();
+        if (Aside(shelf, parse) is { } code)
+        {
+            return code;
+        }
+
         Found<Game> game = GameFinder.Open(parse.GetValue(_game)!, shelf.Library);
         if (game.Value is null)
         {
