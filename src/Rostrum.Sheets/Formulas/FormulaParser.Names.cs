@@ -105,7 +105,7 @@ internal sealed partial class FormulaParser
         token.Kind == TokenKind.Number || (token.Kind == TokenKind.Word && (token.Text == "A" || !Vocabulary.GrammarWords.Contains(token.Text)));
 
     private static bool IsNoun(Named symbol) =>
-        symbol is LineFamily or OperationName { Operation.Form: OperationForm.Noun } or StepName or Model.Attribute or Column or Table or Mark
+        symbol is LineFamily or OperationName { Operation.Form: OperationForm.Noun } or StepName or Model.Attribute or Column or Table or Mark or Region or Link or PrintedValue
             or Place { EachPlayer: true } or Word { Subjects.Length: 1 };
 
     private Syntax ReadCall(Syntax.Name function)
