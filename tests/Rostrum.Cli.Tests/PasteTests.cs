@@ -36,6 +36,19 @@ public class PasteTests
           basket: {points: 1000 times count(my basket)}
         """;
 
+    private const string Hexes = """
+        rule sheet: 1
+        game: Marsh
+        pieces: {frog: {count: 20}}
+        signs: {f: frog}
+        boards:
+          marsh: {of: each player, hexes: rows of 3 4 3, holds: 1}
+          field: {of: each player, squares: 3 across 3 up, holds: 1}
+        score:
+          marsh: {points: count(frogs in my marsh)}
+          field: {points: 10 times count(frogs in my field)}
+        """;
+
     public static TheoryData<string, string> Pastes() => new()
     {
         { "bare", "2 f . .\n1 f f .\n/ A B C\n" },
@@ -203,6 +216,32 @@ public class PasteTests
     [Fact]
     public void Option_for_a_drawing_is_refused_beside_a_file() =>
         Assert.Contains("the position 'E1' names its boards itself", Told.By("tally", TempGame.KilnNight, "E1", "--board", "chamber").Talk);
+
+    [Theory]
+    [InlineData("a   f . f\nb  . f . .\nc   . . .\n", 3)]
+    [InlineData("   a   f . f\r\n   b  . f . .\r\n   c   . . .\r\n", 3)]
+    [InlineData("a f . f\nb . f . .\nc . . .", 3)]
+    [InlineData("marsh\n a f . f\n b . f . .\n c . . .", 3)]
+    [InlineData("3 f . .\n2 . . .\n1 . . f\n/ A B C\n", 20)]
+    public void Hexes_are_known_by_their_rows(string pasted, int points)
+    {
+        using var game = new TempGame(("sheet.yaml", Hexes));
+
+        JsonElement[] lines = [.. Told.From(pasted, "tally", game.Folder, "-", "--json").Json.GetProperty("seats")[0].GetProperty("lines").EnumerateArray()];
+
+        Assert.Contains(lines, l => l.GetProperty("points").GetInt64() == points && l.GetProperty("atMost").GetInt64() == points);
+    }
+
+    [Fact]
+    public void Rows_of_hexes_that_are_not_drawn_are_not_given()
+    {
+        using var game = new TempGame(("sheet.yaml", Hexes));
+
+        Told told = Told.From("b . f . .\nc . . .\n", "tally", game.Folder, "-");
+
+        Assert.Equal((0, ""), (told.Code, told.Talk));
+        Assert.Contains("space a1", told.Output);
+    }
 
     private static long Total(string sheet, string pasted, params string[] options) => Seat(sheet, pasted, options).GetProperty("total").GetInt64();
 

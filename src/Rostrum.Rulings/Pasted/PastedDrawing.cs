@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Rostrum.Rulings.Positions;
 using Rostrum.Sheets.Model;
 using Rostrum.Text;
 using Rostrum.Text.Outline;
@@ -57,8 +58,9 @@ internal sealed record PastedDrawing(int? Seat, int? Named, ImmutableArray<Paste
     // With or without the holes of a row.
     private static int[] Widths(BoardFacts board, string label)
     {
-        int[] columns = [.. board.Spaces.Where(s => s.Row == board.Rows.IndexOf(label)).Select(s => s.Column)];
-        return columns.Length == 0 ? [] : [columns.Length, board.Columns.Length];
+        int row = board.Rows.IndexOf(label);
+        int places = board.Layout == BoardLayout.Hexes ? HexRow.Of(board).Where(r => r.Row == row).Sum(r => r.Places.Length) : board.Columns.Length;
+        return [places, board.Spaces.Count(s => s.Row == row)];
     }
 
     private string[]? ColumnLabels() => Lines.OfType<PastedLine.Ruler>().LastOrDefault() is { } ruler ? Prose.WordsOf(ruler.Span.Text[1..]) : null;
