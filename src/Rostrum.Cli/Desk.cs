@@ -43,6 +43,9 @@ internal sealed class Desk(TextReader input, TextWriter output, TextWriter talk,
     /// <summary>Tells a line that sums up what was written as data.</summary>
     public void Tell(string line) => Show(DisplayText.Of(line) + "\n");
 
+    /// <summary>Asks somebody who sits at the terminal; his answer follows on the same line.</summary>
+    public void Ask(string question) => Show(question);
+
     /// <summary>Shows talk that is laid out already.</summary>
     public void Show(string text)
     {

@@ -80,6 +80,7 @@ public static class RostrumCommand
     {
         var root = new RootCommand("The second pair of eyes for people who teach tabletop games on camera.")
         {
+            new NewCommand(desk),
             new CheckCommand(desk),
             new ReadCommand(desk),
             new TallyCommand(desk),

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Rostrum.Cli.Commands;
 using Rostrum.Cli.Screen;
 
 namespace Rostrum.Cli.Arguments;
@@ -39,7 +38,7 @@ internal static class HelpText
         }
 
         paper.Line();
-        paper.Raw(command is GameCommand game ? $"Example:\n  {game.Example}" : Completion);
+        paper.Raw(command is IHasExample shown ? $"Example:\n  {shown.Example}" : Completion);
         return paper.ToString();
     }
 

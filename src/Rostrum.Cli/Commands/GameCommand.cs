@@ -10,7 +10,7 @@ using Rostrum.Text;
 namespace Rostrum.Cli.Commands;
 
 /// <summary>A command that asks something of a game.</summary>
-internal abstract class GameCommand : Command
+internal abstract class GameCommand : Command, IHasExample
 {
     private readonly Argument<string> _game = new("game") { Description = "The game: a folder with a sheet.yaml." };
     private readonly Option<string[]> _variants = new("--variant") { HelpName = "NAME", Description = "Switch a variant on; may be given again for another.", Arity = ArgumentArity.OneOrMore };
@@ -33,7 +33,7 @@ internal abstract class GameCommand : Command
         Action = new GameAction(Run);
     }
 
-    /// <summary>A command line that works as it stands in the project's folder.</summary>
+    /// <inheritdoc />
     public string Example { get; }
 
     /// <summary>Where the command reads and writes.</summary>
