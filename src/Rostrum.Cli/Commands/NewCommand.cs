@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.CommandLine.Parsing;
 using System.Text;
 using Rostrum.Cli.Arguments;
 using Rostrum.Cli.Disk;

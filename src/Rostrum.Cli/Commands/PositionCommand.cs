@@ -15,8 +15,7 @@ internal abstract class PositionCommand : GameCommand
     private readonly Option<int> _seat;
     private readonly Option<string?> _board;
 
-    /// <inheritdoc cref="GameCommand(Desk, string, string, string, IReadOnlyList{Symbol})"/>
-    /// <param name="seat">What <c>--seat</c> means here; whose board a pasted drawing is, it says everywhere.</param>
+    /// <summary>Puts the command together; <paramref name="seat"/> tells what <c>--seat</c> means here, besides whose board a pasted drawing is.</summary>
     protected PositionCommand(Desk desk, string name, string description, string example, string seat, params IReadOnlyList<Symbol> more)
         : this(desk, name, description, example, PositionArgument(), SeatOption.Named($"{seat} What is pasted without a seat is this seat's."), BoardOption(), more)
     {

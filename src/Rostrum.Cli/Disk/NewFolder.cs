@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Rostrum.Sheets.Loading;
-using Rostrum.Text;
 
 namespace Rostrum.Cli.Disk;
 

@@ -1,10 +1,8 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using Rostrum.Rulings.Positions;
 using Rostrum.Sheets.Model;
 using Rostrum.Text;
-using Rostrum.Text.Outline;
 
 namespace Rostrum.Cli.Starting;
 

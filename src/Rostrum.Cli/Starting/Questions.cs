@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Text;
-using Rostrum.Text;
 
 namespace Rostrum.Cli.Starting;
 
