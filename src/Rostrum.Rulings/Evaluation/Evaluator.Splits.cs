@@ -1,0 +1,74 @@
+using System.Collections.Immutable;
+using Rostrum.Sheets.Model;
+
+namespace Rostrum.Rulings.Evaluation;
+
+/// <content>The best way to part elements into sets.</content>
+internal sealed partial class Evaluator
+{
+    private const int MostSplit = 24;
+
+    private Value.Number BestSplit(Term.Apply apply, Value[] frame)
+    {
+        Value.Many many = Through(apply.Pick!, frame);
+        if (!many.IsCertain)
+        {
+            return Value.Between(null, null, many.WhyUnknown);
+        }
+
+        if (many.Members.Length > MostSplit)
+        {
+            return Value.Between(null, null, Blame.Of(GapKind.Limit, $"the best split is not worked out above {MostSplit} things"));
+        }
+
+        SplitWorths worths = WorthsOf(apply, Elements(many), frame);
+        return worths.Ask()
+            ? BestOf(worths)
+            : Value.Between(null, null, Blame.Of(GapKind.Limit, $"the best split is not worked out above {SplitWorths.MostSets:N0} different sets"));
+    }
+
+    private static Value.Number BestOf(SplitWorths worths)
+    {
+        Partition low = PartitionSearch.Best(worths.Task(isHigh: false));
+        Partition high = worths.AreKnown ? low : PartitionSearch.Best(worths.Task(isHigh: true));
+        Blame limit = (low.IsBest && high.IsBest) ? Blame.None
+            : Blame.Of(GapKind.Limit, $"the best split is not worked out above {PartitionSearch.MostSteps:N0} steps");
+        return Value.Between(low.Worth, worths.HasNoTop ? null : high.Most, worths.Blame + limit);
+    }
+
+    /// <summary>The sets of a best split, those worth most first; empty where it is not certain.</summary>
+    internal ImmutableArray<(ImmutableArray<Value> Elements, long Worth)> SplitOf(Term.Apply apply, Value[] frame)
+    {
+        Value.Many many = Through(apply.Pick!, frame);
+        SplitWorths worths = WorthsOf(apply, Elements(many), frame);
+        return many.IsCertain && many.Members.Length <= MostSplit && worths.Ask() && worths.AreKnown && PartitionSearch.Best(worths.Task(isHigh: false)) is { IsBest: true } best
+            ? worths.Told(best)
+            : [];
+    }
+
+    private SplitWorths WorthsOf(Term.Apply apply, Value[] elements, Value[] frame)
+    {
+        var worth = (Term.Call)apply.Argument(0);
+        int slot = ((Term.Variable)worth.Subjects[0]).Slot;
+        return new SplitWorths(this, new WorthReads(Sheet, worth), elements, set =>
+        {
+            frame[slot] = set;
+            Value.Number number = AsNumber(Evaluate(worth, frame)) ?? Value.Of(0);
+            return number.MayBeNothing ? Bounds.OrZero(number, Blame.None) : number;
+        });
+    }
+
+    /// <summary>True where two elements agree in everything that a worth depends on.</summary>
+    internal bool AreAlike(Value a, Value b, WorthReads reads)
+    {
+        if (!reads.IsOfElements || a is not Value.ThingAt { Thing: var one } || b is not Value.ThingAt { Thing: var other })
+        {
+            return false;
+        }
+
+        bool areSame = ReferenceEquals(one.Kind, other.Kind) && one.Owner == other.Owner && one.IsFaceUp == other.IsFaceUp && (one.Card is null) == (other.Card is null);
+        return areSame && one.Kind is not null
+            && Sheet.KindOf(one.Kind).Attributes.All(f => IndexOf(one, f.Attribute) == IndexOf(other, f.Attribute))
+            && reads.Columns.All(c => CellOf(c, a) is var cell && cell.IsSettled && cell.Equals(CellOf(c, b)));
+    }
+}
