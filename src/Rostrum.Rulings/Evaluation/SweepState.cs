@@ -25,8 +25,18 @@ internal readonly record struct SweepState(UInt128 Bits)
 
     private const int FirstPartner = 4;
 
+    /// <summary>A quick hash: what differs in few bits must fall far apart.</summary>
+    public override int GetHashCode()
+    {
+        unchecked
+        {
+            ulong mixed = ((ulong)Bits * 0x9E37_79B9_7F4A_7C15) ^ ((ulong)(Bits >> 64) * 0xC2B2_AE3D_27D4_EB4F);
+            return (int)((mixed ^ (mixed >> 29)) >> 16);
+        }
+    }
+
     /// <summary>What is at a place.</summary>
-    public int this[int place] => (int)(uint)(Bits >> (5 * place)) & 31;
+    public int this[int place] => Low(Bits >> (5 * place));
 
     /// <summary>The same with something else at a place.</summary>
     public SweepState With(int place, int what) => new((Bits & ~((UInt128)31 << (5 * place))) | ((UInt128)(uint)what << (5 * place)));
@@ -64,13 +74,16 @@ internal readonly record struct SweepState(UInt128 Bits)
         return left.Count(HalfSettled) < 2 ? left.With(at - FirstPartner, HalfSettled) : null;
     }
 
+    // The lowest five bits; the cut is meant.
+    private static int Low(UInt128 bits) => unchecked((int)(uint)bits) & 31;
+
     /// <summary>How many places say this.</summary>
     public int Count(int what)
     {
         int count = 0;
         for (UInt128 left = Bits; left != 0; left >>= 5)
         {
-            count += ((int)(uint)left & 31) == what ? 1 : 0;
+            count += Low(left) == what ? 1 : 0;
         }
 
         return count;
@@ -83,7 +96,7 @@ internal readonly record struct SweepState(UInt128 Bits)
         {
             for (UInt128 left = Bits; left != 0; left >>= 5)
             {
-                if (((int)(uint)left & 31) >= HalfSettled)
+                if (Low(left) >= HalfSettled)
                 {
                     return false;
                 }

@@ -13,15 +13,17 @@ namespace Rostrum.Rulings.Evaluation;
 internal sealed class WaySweep(Graph part, bool isBare, int[] found)
 {
     /// <summary>How many states a sweep makes at the most.</summary>
-    public const int MostSteps = 4_000_000;
+    public const int MostSteps = 3_000_000;
 
     private readonly List<List<int>> _before = [];
     private readonly Dictionary<SweepState, int> _index = [];
     private List<SweepState> _states = [default];
     private List<byte> _lost = [0];
-    private int _steps;
     private int _bestLength;
     private (int Question, int Before) _bestAt = (-1, 0);
+
+    /// <summary>How many states were made.</summary>
+    public int Steps { get; private set; }
 
     /// <summary>The longest way found.</summary>
     public int[] Best { get; private set; } = [];
@@ -36,13 +38,13 @@ internal sealed class WaySweep(Graph part, bool isBare, int[] found)
             return false;
         }
 
-        for (int at = 0; at < plan.Length && _steps <= MostSteps; at++)
+        for (int at = 0; at < plan.Length && Steps <= MostSteps; at++)
         {
             Ask(plan[at], at);
         }
 
         Best = _bestAt.Question < 0 ? found : Followed(plan);
-        return _steps <= MostSteps;
+        return Steps <= MostSteps;
     }
 
     // States of the question before, each with the answers no and yes; of two that come to the same, the one that lost less is kept.
@@ -53,7 +55,7 @@ internal sealed class WaySweep(Graph part, bool isBare, int[] found)
         (_states, _lost) = (new List<SweepState>(states.Count), new List<byte>(states.Count));
         _before.Add(new List<int>(states.Count));
         _index.Clear();
-        for (int i = 0; i < states.Count && _steps <= MostSteps; i++)
+        for (int i = 0; i < states.Count && Steps <= MostSteps; i++)
         {
             Answer(question, at, states[i], lost[i], i, isYes: false);
             Answer(question, at, states[i], lost[i], i, isYes: true);
@@ -62,7 +64,7 @@ internal sealed class WaySweep(Graph part, bool isBare, int[] found)
 
     private void Answer(SweepQuestion question, int at, SweepState state, int lost, int from, bool isYes)
     {
-        _steps++;
+        Steps++;
         bool isOn = !isBare || isYes;
         SweepState next = question.Enters && isOn ? state.With(question.Place, SweepState.Loose) : state;
         int before = (2 * from) + (isYes ? 1 : 0);

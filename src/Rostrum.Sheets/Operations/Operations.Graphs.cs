@@ -16,7 +16,7 @@ public static partial class Operations
         new(Op.LongestWay, "longest way", OperationForm.Function,
             [PickOne, new("near", ParameterKind.Joining, Sort.Truth, "joined by"), new("measure", ParameterKind.Measure, Sort.Text, "counted as")],
             "a number",
-            "The length in spaces: walk (comes to none twice), span (the greatest shortest way), bare (no short cut), group (all of the largest part). Two spaces are joined where the word holds either way round. A span or a group is refused above 400 spaces; a walk or a bare way above 64 spaces that hang together, or where a search of 4,000,000 steps does not end.")
+            "The length in spaces: walk (comes to none twice), span (the greatest shortest way), bare (no short cut), group (all of the largest part). Two spaces are joined where the word holds either way round. A span or a group is refused above 400 spaces; a walk or a bare way above 64 spaces that hang together, or where a search of 3,000,000 steps does not end.")
         {
             Mask = MaskForm.Flood, Telling = Telling.Extreme,
             Example = Ex("longest way(s in my field where s is not empty, joined by touching, counted as span)", "5"),
