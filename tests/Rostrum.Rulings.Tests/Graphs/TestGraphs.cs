@@ -42,6 +42,10 @@ internal static class TestGraphs
     public static Graph Petersen() => Graph.Of(10, (i, j) =>
         (i < 5 && j < 5 && Math.Abs(i - j) is 1 or 4) || (i >= 5 && j >= 5 && Math.Abs(i - j) is 2 or 3) || Math.Abs(i - j) == 5);
 
+    /// <summary>Three squares one in another, eight points each, joined along their sides and through the middles of the sides.</summary>
+    public static Graph Morris() => Graph.Of(24, (i, j) =>
+        i / 8 == j / 8 ? Math.Abs(i - j) is 1 or 7 : i % 8 == j % 8 && i % 2 == 1 && Math.Abs(i - j) == 8);
+
     /// <summary>Some squares or hexes of a grid, chosen by chance, or a graph whose joins are chosen by chance.</summary>
     public static Graph Random(Random random, int most) => random.Next(3) switch
     {
