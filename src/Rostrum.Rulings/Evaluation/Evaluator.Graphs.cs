@@ -31,7 +31,7 @@ internal sealed partial class Evaluator
         why += many.WhyUnknown;
         if (many.IsCertain && !why.IsAny)
         {
-            Way way = Ways.Longest(Graph.Of(joined), measure);
+            Way way = Remembered(apply, Elements(many), () => Ways.Longest(Graph.Of(joined), measure));
             return Value.Between(way.Least, way.Most, Blame.Of(GapKind.Limit, Ways.LimitInWords(measure)));
         }
 
@@ -51,7 +51,7 @@ internal sealed partial class Evaluator
         Value.Many many = Through(apply.Pick!, frame);
         Value[] elements = Elements(many);
         Kleene[,] joined = Joined(apply, elements, frame, out Blame why);
-        return many.IsCertain && !why.IsAny ? [.. Ways.Longest(Graph.Of(joined), MeasureOf(apply)).Elements.Select(e => elements[e])] : [];
+        return many.IsCertain && !why.IsAny ? [.. Remembered(apply, elements, () => Ways.Longest(Graph.Of(joined), MeasureOf(apply))).Elements.Select(e => elements[e])] : [];
     }
 
     private Value.Number MostPairs(Term.Apply apply, Value[] frame)

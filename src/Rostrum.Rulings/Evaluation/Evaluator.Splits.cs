@@ -11,39 +11,34 @@ internal sealed partial class Evaluator
     private Value.Number BestSplit(Term.Apply apply, Value[] frame)
     {
         Value.Many many = Through(apply.Pick!, frame);
-        if (!many.IsCertain)
-        {
-            return Value.Between(null, null, many.WhyUnknown);
-        }
-
-        if (many.Members.Length > MostSplit)
-        {
-            return Value.Between(null, null, Blame.Of(GapKind.Limit, $"the best split is not worked out above {MostSplit} things"));
-        }
-
-        SplitWorths worths = WorthsOf(apply, Elements(many), frame);
-        return worths.Ask()
-            ? BestOf(worths)
-            : Value.Between(null, null, Blame.Of(GapKind.Limit, $"the best split is not worked out above {SplitWorths.MostSets:N0} different sets"));
-    }
-
-    private static Value.Number BestOf(SplitWorths worths)
-    {
-        Partition low = PartitionSearch.Best(worths.Task(isHigh: false));
-        Partition high = worths.AreKnown ? low : PartitionSearch.Best(worths.Task(isHigh: true));
-        Blame limit = (low.IsBest && high.IsBest) ? Blame.None
-            : Blame.Of(GapKind.Limit, $"the best split is not worked out above {PartitionSearch.MostSteps:N0} steps");
-        return Value.Between(low.Worth, worths.HasNoTop ? null : high.Most, worths.Blame + limit);
+        return many.IsCertain ? Split(apply, Elements(many), frame).Worth : Value.Between(null, null, many.WhyUnknown);
     }
 
     /// <summary>The sets of a best split, those worth most first; empty where it is not certain.</summary>
     internal ImmutableArray<(ImmutableArray<Value> Elements, long Worth)> SplitOf(Term.Apply apply, Value[] frame)
     {
         Value.Many many = Through(apply.Pick!, frame);
-        SplitWorths worths = WorthsOf(apply, Elements(many), frame);
-        return many.IsCertain && many.Members.Length <= MostSplit && worths.Ask() && worths.AreKnown && PartitionSearch.Best(worths.Task(isHigh: false)) is { IsBest: true } best
-            ? worths.Told(best)
-            : [];
+        return many.IsCertain ? Split(apply, Elements(many), frame).Sets : [];
+    }
+
+    private SplitFound Split(Term.Apply apply, Value[] elements, Value[] frame) => Remembered(apply, elements, () =>
+    {
+        if (elements.Length > MostSplit)
+        {
+            return SplitFound.Refused($"the best split is not worked out above {MostSplit} things");
+        }
+
+        SplitWorths worths = WorthsOf(apply, elements, frame);
+        return worths.Ask() ? BestOf(worths) : SplitFound.Refused($"the best split is not worked out above {SplitWorths.MostSets:N0} different sets");
+    });
+
+    private static SplitFound BestOf(SplitWorths worths)
+    {
+        Partition low = PartitionSearch.Best(worths.Task(isHigh: false));
+        Partition high = worths.AreKnown ? low : PartitionSearch.Best(worths.Task(isHigh: true));
+        Blame limit = low.IsBest && high.IsBest ? Blame.None : Blame.Of(GapKind.Limit, $"the best split is not worked out above {PartitionSearch.MostSteps:N0} steps");
+        Value.Number worth = Value.Between(low.Worth, worths.HasNoTop ? null : high.Most, worths.Blame + limit);
+        return new SplitFound(worth, worths.AreKnown && low.IsBest ? worths.Told(low) : []);
     }
 
     private SplitWorths WorthsOf(Term.Apply apply, Value[] elements, Value[] frame)
@@ -66,9 +61,19 @@ internal sealed partial class Evaluator
             return false;
         }
 
-        bool areSame = ReferenceEquals(one.Kind, other.Kind) && one.Owner == other.Owner && one.IsFaceUp == other.IsFaceUp && (one.Card is null) == (other.Card is null);
-        return areSame && one.Kind is not null
-            && Sheet.KindOf(one.Kind).Attributes.All(f => IndexOf(one, f.Attribute) == IndexOf(other, f.Attribute))
+        bool areSame = one.Kind is not null && ReferenceEquals(one.Kind, other.Kind) && (one.Card is null) == (other.Card is null);
+        return areSame
+            && (!reads.LooksAtOwners || one.Owner == other.Owner)
+            && (!reads.LooksAtFaces || one.IsFaceUp == other.IsFaceUp)
+            && Sheet.KindOf(one.Kind!).Attributes.All(f => (!reads.LooksAtOwners && !reads.Attributes.Contains(f.Attribute)) || IndexOf(one, f.Attribute) == IndexOf(other, f.Attribute))
             && reads.Columns.All(c => CellOf(c, a) is var cell && cell.IsSettled && cell.Equals(CellOf(c, b)));
+    }
+
+    /// <summary>A best split.</summary>
+    /// <param name="Worth">What it is worth, or its bounds.</param>
+    /// <param name="Sets">Its sets; empty where the worth is not certain.</param>
+    private sealed record SplitFound(Value.Number Worth, ImmutableArray<(ImmutableArray<Value> Elements, long Worth)> Sets)
+    {
+        public static SplitFound Refused(string limit) => new(Value.Between(null, null, Blame.Of(GapKind.Limit, limit)), []);
     }
 }

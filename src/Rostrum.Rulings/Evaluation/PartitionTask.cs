@@ -19,6 +19,9 @@ internal sealed record WorthySet(ImmutableArray<int> Counts, long Worth)
 {
     /// <summary>How many elements it has.</summary>
     public int Size { get; } = Counts.Sum();
+
+    /// <summary>The sorts of which it takes any, with how many.</summary>
+    public ImmutableArray<(int Sort, int Count)> Parts { get; } = [.. Counts.Select((count, sort) => (sort, count)).Where(p => p.count > 0)];
 }
 
 /// <summary>How elements are parted.</summary>

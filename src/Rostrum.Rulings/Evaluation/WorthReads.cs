@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Rostrum.Sheets.Model;
 
 namespace Rostrum.Rulings.Evaluation;
@@ -9,6 +8,7 @@ internal sealed class WorthReads
     private readonly Sheet _sheet;
     private readonly HashSet<Word> _words = [];
     private readonly HashSet<Column> _columns = [];
+    private readonly HashSet<Rostrum.Sheets.Model.Attribute> _attributes = [];
 
     /// <summary>Looks through a formula and every word that it says.</summary>
     public WorthReads(Sheet sheet, Term worth)
@@ -17,12 +17,21 @@ internal sealed class WorthReads
         IsOfElements = Allows(worth);
     }
 
-    /// <summary>True where it depends on the kinds, values, owners, faces and the cells of <see cref="Columns"/> of the elements alone: not on where they
+    /// <summary>True where it depends on the kinds of the elements and on what the properties below tell of them alone: not on where they
     /// lie, which card each is, in which order they come, or anything outside the set. So elements that agree in these can stand for each other.</summary>
     public bool IsOfElements { get; }
 
     /// <summary>The columns of cards that it looks at.</summary>
     public IReadOnlySet<Column> Columns => _columns;
+
+    /// <summary>The attributes that it looks at; meant only where <see cref="LooksAtOwners"/> and the face of a die are not asked, which look at all.</summary>
+    public IReadOnlySet<Rostrum.Sheets.Model.Attribute> Attributes => _attributes;
+
+    /// <summary>True where it looks at whose the elements are, or at any attribute without its name.</summary>
+    public bool LooksAtOwners { get; private set; }
+
+    /// <summary>True where it looks at which side of a card is seen.</summary>
+    public bool LooksAtFaces { get; private set; }
 
     // Forms that are not named here, such as a place, a space, a named card, look at more.
     private bool Allows(Term? term) => term switch
@@ -33,7 +42,7 @@ internal sealed class WorthReads
         Term.Call call => call.Subjects.All(Allows) && AllowsWord(call.Word),
         Term.If choice => Allows(choice.Condition) && Allows(choice.Then) && Allows(choice.Otherwise),
         Term.Filtered filtered => AllowsPick(filtered.Through),
-        Term.Property property => Allows(property.Subject),
+        Term.Property property => Allows(property.Subject) && Notes(property.Attribute),
         Term.CardCell cell => Allows(cell.Subject) && AllowsColumn(cell.Column),
         Term.LookUp lookUp => Allows(lookUp.Key) && _sheet.Tables[lookUp.Table.Index].Versions.All(AllowsVersion),
         Term.Within within => Allows(within.Container) && AllowsLook(within.Look),
@@ -45,14 +54,32 @@ internal sealed class WorthReads
         _ => false,
     };
 
-    private static bool AllowsOperation(Op id) => id is (>= Op.And and <= Op.In) or (>= Op.AtLeast and <= Op.Between) or (>= Op.Plus and <= Op.Different)
+    private bool AllowsOperation(Op id)
+    {
+        LooksAtOwners |= id is Op.OwnerOf or Op.FaceOf;
+        return IsOfElementsOnly(id);
+    }
+
+    private static bool IsOfElementsOnly(Op id) => id is (>= Op.And and <= Op.In) or (>= Op.AtLeast and <= Op.Between) or (>= Op.Plus and <= Op.Different)
         or Op.Most or Op.Least or Op.Together or Op.OrderOf or Op.OwnerOf or Op.FaceOf or Op.Groups or Op.LongestWay or Op.MostPairs
         or (>= Op.Difference and <= Op.Nearest) or Op.ThingsIn;
 
     private bool AllowsPick(Pick? pick) => pick is null || (Allows(pick.Domain) && Allows(pick.Where));
 
-    private bool AllowsLook(Look look) => look.Card is null && look.SpotNoun is null
-        && look.Traits.All(t => t.Word is { } word ? AllowsWord(word) : t.Adjective is Adjective.FaceUp or Adjective.FaceDown);
+    private bool AllowsLook(Look look)
+    {
+        LooksAtOwners |= look.Owner != LookOwner.Anyone;
+        LooksAtFaces |= look.Traits.Any(t => t.Word is null);
+        _attributes.UnionWith(look.Values.Select(v => v.Attribute));
+        return look.Card is null && look.SpotNoun is null
+            && look.Traits.All(t => t.Word is { } word ? AllowsWord(word) : t.Adjective is Adjective.FaceUp or Adjective.FaceDown);
+    }
+
+    private bool Notes(Rostrum.Sheets.Model.Attribute attribute)
+    {
+        _attributes.Add(attribute);
+        return true;
+    }
 
     private bool AllowsColumn(Column column)
     {
