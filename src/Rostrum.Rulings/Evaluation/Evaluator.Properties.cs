@@ -180,9 +180,10 @@ internal sealed partial class Evaluator
         }
     }
 
-    private Value CellOf(Term.CardCell cell, Value[] frame)
+    private Value CellOf(Term.CardCell cell, Value[] frame) => CellOf(cell.Column, Evaluate(cell.Subject, frame));
+
+    private Value CellOf(Column column, Value subject)
     {
-        Value subject = Evaluate(cell.Subject, frame);
         Card? card = subject switch
         {
             Value.CardIs named => named.Card,
@@ -191,17 +192,17 @@ internal sealed partial class Evaluator
         };
         if (card is null)
         {
-            bool isOther = subject is Value.ThingAt { Thing.Kind: { } kind } && !ReferenceEquals(kind, cell.Column.Kind);
+            bool isOther = subject is Value.ThingAt { Thing.Kind: { } kind } && !ReferenceEquals(kind, column.Kind);
             return subject is Value.ThingAt at && !isOther ? new Value.Unknown(Blame.Of(BlankOf(at, Aspect.Card))) : Absent(subject);
         }
 
-        if (!ReferenceEquals(card.Kind, cell.Column.Kind))
+        if (!ReferenceEquals(card.Kind, column.Kind))
         {
             return Value.None;
         }
 
         CardRow row = Sheet.Cards(card.Kind).Rows[card.Index];
-        return Evaluate(row.Cells[cell.Column.Index], Frame(row.FrameSize));
+        return Evaluate(row.Cells[column.Index], Frame(row.FrameSize));
     }
 
     private Value MarkOf(Mark mark, int seat)

@@ -16,7 +16,7 @@ public static partial class Operations
         new(Op.LongestWay, "longest way", OperationForm.Function,
             [PickOne, new("near", ParameterKind.Joining, Sort.Truth, "joined by"), new("measure", ParameterKind.Measure, Sort.Text, "counted as")],
             "a number",
-            "The length in spaces: walk (comes to none twice), span (the greatest shortest way), bare (no short cut), group (all of the largest part). Refused above 64 spaces or 2,000,000 steps.")
+            "The length in spaces: walk (comes to none twice), span (the greatest shortest way), bare (no short cut), group (all of the largest part). Two spaces are joined where the word holds either way round. A span or a group is refused above 400 spaces; a walk or a bare way above 64 spaces that hang together, or where a search of 3,000,000 steps does not end.")
         {
             Mask = MaskForm.Flood, Telling = Telling.Extreme,
             Example = Ex("longest way(s in my field where s is not empty, joined by touching, counted as span)", "5"),
@@ -33,10 +33,10 @@ public static partial class Operations
         new(Op.BestSplit, "best split", OperationForm.Function,
             [PickOne, new("worth", ParameterKind.WorthWord, Sort.Number, "worth")],
             "a number",
-            "The greatest sum of worths over all ways to part the elements into sets. Not answered yet.")
+            "The greatest sum of worths over all ways to part the elements into sets, each element in exactly one; a set of one has a worth too. Refused above 24 elements, above 40,000 different sets whose worth must be asked (elements that are alike in all that the worth looks at count once), or where a search of 4,000,000 steps does not end.")
         {
             Telling = Telling.Elements,
-            Example = Ex("best split((A1, B1), worth set worth)", "not yet"), Refused = Ex("best split(3, worth set worth)", "ROS0302"),
+            Example = Ex("best split(ware in my field, worth set worth)", "10"), Refused = Ex("best split(my field, worth touching)", "ROS0313"),
         },
     ];
 
