@@ -39,7 +39,7 @@ public static class PositionReader
             file,
             tree,
             about.HasErrors ? null : position,
-            tree.Find("expect") is { } expect ? new ExpectationReader(problems).Read(expect.Value) : [],
+            tree.Find("expect") is { } expect ? new ExpectationReader(problems, reading.Seats, position.Seats).Read(expect.Value) : [],
             tree.Find("says")?.Value is OutlineScalar says ? Prose.Fold(says.Text) : null,
             Variants(tree, problems))
         {
