@@ -54,11 +54,14 @@ internal static partial class PositionProblems
     };
 
     public static Diagnostic SpaceIsThere(SourceSpan cell, string space, string board) => new(
-        "ROS0137", Severity.Error, cell, $"'-' says that there is no {space}, but {board} has it.",
+        "ROS0137", Severity.Error, cell, $"'{cell.Text}' says that there is no {space}, but {board} has it.",
         "Write '.' where it is free or '?' where it is not given; if another form of the board is meant, name it under 'variants'.")
     {
         Fix = Fix.Replace(cell, ".", FixGrade.Choice),
     };
+
+    public static Diagnostic HoleElsewhere(SourceSpan cells, IReadOnlyCollection<string> holes, string board) => new(
+        "ROS0137", Severity.Error, cells, $"The hole of {board} in this row is {Prose.And(holes)}, and it is drawn elsewhere.", "Draw one cell a hex from the left, with '#' at the hole.");
 
     public static Diagnostic TooManyInSpace(SourceSpan at, string space, int things, int most) => new(
         "ROS0138", Severity.Warning, at, $"{Prose.Count(things, "thing lies", "things lie")} on {space}, which holds at most {most}.", "No law allows such a stack; the answers hold for it all the same.");

@@ -7,7 +7,7 @@ internal sealed partial class Binder
 {
     private Term BindName(Syntax.Name name)
     {
-        foreach (NameSense sense in name.Senses)
+        foreach (NameSense sense in name.Senses.OrderBy(s => s.Symbol is StepName))
         {
             if (BindSymbol(sense, name) is { } term)
             {

@@ -107,6 +107,8 @@ internal sealed class LoadContext(GameFolder folder, IdiomLibrary idioms, Diagno
     {
         (Place, Kind) or (Kind, Place) => true,
         (OperationName { Operation.Form: OperationForm.Noun }, Kind) => true,
+        // Seats are often called by the compass; a direction stands before `of` or where a direction is wanted.
+        (StepName, SeatName) => true,
         _ => false,
     };
 }
