@@ -216,6 +216,7 @@ internal sealed partial class Evaluator
         return mark.Sort.Kind switch
         {
             SortKind.Number => Value.Of(held),
+            not SortKind.Truth when held == Position.NothingMarked => Value.None,
             SortKind.Truth => Value.Of(held != 0),
             SortKind.Player => new Value.PlayerAt((int)held),
             SortKind.Space => new Value.SpaceAt(0, Sheet.Boards[0].Place.EachPlayer ? seat : 0, (int)held),

@@ -89,8 +89,9 @@ internal sealed partial class Teller
         string first = Phrase(test.Argument(0), frame);
         string value = naming.Of(values[0]);
         string start = first == value ? first : $"{first} is {value}";
-        return holds ? (first == value ? $"{first} is {naming.Of(values[1])}" : start)
-            : first == value ? $"{first} is not {naming.Of(values[1])}" : $"{start}, not {naming.Of(values[1])}";
+        string other = first == value && test.Argument(1) is Term.MarkOf or Term.Constant or Term.Call { Subjects.IsEmpty: true } ? Phrase(test.Argument(1), frame) : naming.Of(values[1]);
+        return holds ? (first == value ? $"{first} is {other}" : start)
+            : first == value ? $"{first} is not {other}" : $"{start}, not {other}";
     }
 
     /// <summary>A number with what it counts and its verb: <c>3 plates are</c>.</summary>

@@ -110,6 +110,11 @@ internal sealed partial class Binder
 
     private Term BindOf(Syntax.Of of)
     {
+        if (HoleIn(of.Argument) is { } hole && of.Noun.Senses.Any(s => s.Symbol is OperationName { Operation.Id: Op.NeighboursOf }))
+        {
+            return Round(hole, of.Argument);
+        }
+
         Term argument = Bind(of.Argument);
         foreach (NameSense sense in of.Noun.Senses)
         {
