@@ -6,9 +6,9 @@ namespace Rostrum.Rulings.Evaluation;
 internal sealed class PartitionSearch
 {
     /// <summary>How many sets are tried at the most.</summary>
-    public const int MostSteps = 4_000_000;
+    public const int MostSteps = 12_000_000;
 
-    private const int StepsOfFirst = MostSteps / 8;
+    private const int StepsOfFirst = MostSteps / 20;
 
     private readonly PartitionTask _task;
     private readonly PartitionPrices _prices;
