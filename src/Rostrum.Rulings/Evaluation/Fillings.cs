@@ -67,6 +67,12 @@ internal static class Fillings
         }
 
         ImmutableArray<Kind> kinds = KindsOnBoards(position.Sheet);
+        if (kinds.Any(k => position.Sheet.KindOf(k).Shape is not null))
+        {
+            // Part of a piece that lies on other spaces too: nobody can say by this space alone.
+            return [];
+        }
+
         return [.. kinds.Select(k => new Stack([Things.Unknown(position.Sheet, k)])).Prepend(Stack.Empty).Select(s => blank.Spot.Put(position, s))];
     }
 

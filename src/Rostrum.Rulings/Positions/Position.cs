@@ -48,8 +48,9 @@ public sealed record Position(
     /// <param name="space">0-based.</param>
     public Stack At(int board, int seat, int space) => Boards[board][seat][space];
 
-    /// <summary>Every thing that is given, on boards first.</summary>
-    public IEnumerable<Thing> Things => Boards.Concat(Places).SelectMany(p => p).SelectMany(s => s).SelectMany(s => s.Things);
+    /// <summary>Every thing that is given, on boards first; one that lies on several spaces once.</summary>
+    public IEnumerable<Thing> Things => Boards.SelectMany(p => p).SelectMany(s => s.SelectMany((stack, space) => stack.Things.Where(t => t.Covers.IsEmpty || t.Covers[0] == space)))
+        .Concat(Places.SelectMany(p => p).SelectMany(s => s).SelectMany(s => s.Things));
 
     /// <summary>This position with other content on one space.</summary>
     public Position With(int board, int seat, int space, Stack content) =>

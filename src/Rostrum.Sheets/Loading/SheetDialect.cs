@@ -53,7 +53,7 @@ public static class SheetDialect
     public static ImmutableDictionary<string, ImmutableArray<string>> LaterKeys { get; } = new Dictionary<string, ImmutableArray<string>>
     {
         [""] = ["called", "never", "how to say"],
-        ["pieces"] = ["shape", .. Forks],
+        ["pieces"] = Forks,
         ["dice"] = Forks,
         ["cards"] = Forks,
         ["boards"] = Forks,
