@@ -18,7 +18,7 @@ public sealed class ShippedGamesTests
 
     [Fact]
     public void Games_in_folders_of_folders_are_found() =>
-        Assert.Equal(["kiln-night", "plank-road", "traditional/cassino", "traditional/dominoes", "traditional/go"], ShippedGames.Names.Except(["traditional/gin-rummy"]));
+        Assert.Equal(["kiln-night", "plank-road", "traditional/cassino", "traditional/dominoes", "traditional/gin-rummy", "traditional/go"], ShippedGames.Names);
 
     [Theory]
     [MemberData(nameof(Names))]
