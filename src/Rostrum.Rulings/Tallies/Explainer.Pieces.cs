@@ -136,7 +136,12 @@ internal sealed partial class Explainer
             return new Tale($"{found.Text}, which gives {naming.Of(points)}", found.Spaces);
         }
 
-        string amount = _teller.Amount(lookUp.Key, key, frame);
+        if (key is Value.Number && lookUp.Key is Term.Call or Term.CardCell or Term.Property or Term.PrintedOn or Term.MarkOf)
+        {
+            return Tale.Of($"{_teller.Phrase(lookUp.Key, frame)} is {naming.Of(key)}, which gives {naming.Of(points)}");
+        }
+
+        string amount = key is Value.Number ? _teller.Amount(lookUp.Key, key, frame) : naming.Of(key);
         string verb = key is Value.Number { Low: 1 } || !amount.Contains(' ', StringComparison.Ordinal) ? "gives" : "give";
         return Tale.Of($"{amount} {verb} {naming.Of(points)}");
     }
