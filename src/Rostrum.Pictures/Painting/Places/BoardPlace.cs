@@ -64,18 +64,25 @@ internal abstract record BoardPlace(BoardPicture Board, TableMeasures Measures, 
     /// <summary>Names of spaces, rows and columns beside the spaces.</summary>
     public abstract IEnumerable<SceneNode> Labels { get; }
 
-    /// <summary>What has no room on the board and is told on the slip.</summary>
+    /// <summary>What has no room on the board and is told on the slip: words that can follow the name of the board.</summary>
     public virtual IEnumerable<string> Notes => Areas.Notes.Concat(NumberNotes);
 
     /// <summary>Its areas.</summary>
     public AreaPlates Areas => new(this);
 
+    /// <summary>The spaces beside a space.</summary>
+    public abstract IEnumerable<int> Sides(int space);
+
     /// <summary>Where the label of an area could stand.</summary>
     public virtual IEnumerable<PlateSpot> PlateSpots(AreaPicture area) => [];
 
     /// <summary>Radius of the ring round a printed number.</summary>
-    public double NumberRadius => Measures.SmallSize * 0.66;
+    protected double NumberRadius => NumberMarks.Radius(Measures);
 
+    /// <summary>Whether printed numbers stand on the spaces themselves.</summary>
+    public virtual bool HasNumbersOnSpaces => HasNumbers;
+
+    /// <summary>Whether the board has printed numbers.</summary>
     protected bool HasNumbers => Board.NumberNames.Count > 0;
 
     /// <summary>Room for pieces round the middle of a space; where numbers are printed, above them.</summary>
@@ -86,15 +93,15 @@ internal abstract record BoardPlace(BoardPicture Board, TableMeasures Measures, 
     {
         Point centre = Niche(space).Centre;
         double top = centre.Y - (height / 2);
-        double bottom = HasNumbers ? NumbersAt(space).Y - NumberRadius : centre.Y + (height / 2);
+        double bottom = HasNumbersOnSpaces ? NumbersAt(space).Y - NumberRadius : centre.Y + (height / 2);
         return new Box(centre.X - (width / 2), top, width, bottom - top);
     }
 
     private IEnumerable<string> NumberNotes => Board.NumberNames.Count switch
     {
         0 => [],
-        1 => [$"The numbers on spaces: {Board.NumberNames[0]}."],
-        _ => [$"The numbers on spaces, from the left: {string.Join(", ", Board.NumberNames)}."],
+        1 => [$"printed numbers: {Board.NumberNames[0]}."],
+        _ => [$"printed numbers, from the left: {string.Join(", ", Board.NumberNames)}."],
     };
 }
 

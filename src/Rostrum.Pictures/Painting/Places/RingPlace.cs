@@ -50,11 +50,16 @@ internal sealed record RingPlace : DiscPlace
         get
         {
             double size = Measures.LabelSize;
-            double beyond = Outer - _radius + (size * 0.75);
-            return _labels.Select((label, at) => (label, On(at))).Select(each => new SceneNode.Text(
-                each.Item2.At.Moved(each.Item2.OutX * (beyond + (Math.Abs(each.Item2.OutX) * Math.Max(0, ShippedFonts.Width(each.label, size, FontWeight.Bold) - size) / 2)), (each.Item2.OutY * beyond) + (size * 0.35)),
-                each.label, size, Tones.Ink, TextAnchor.Middle, FontWeight.Bold));
+            return _labels.Select((label, at) => Label(new SceneNode.Text(default, label, size, Tones.Ink, TextAnchor.Middle, FontWeight.Bold), On(at)));
         }
+    }
+
+    // So far out that the whole label is beyond the band.
+    private SceneNode.Text Label(SceneNode.Text label, (Point At, double OutX, double OutY) on)
+    {
+        double size = label.Size;
+        double beyond = Outer - _radius + (size * 0.3) + (Math.Abs(on.OutX) * label.Width / 2) + (Math.Abs(on.OutY) * size * 0.42);
+        return label with { At = on.At.Moved(on.OutX * beyond, (on.OutY * beyond) + (size * 0.35)) };
     }
 
     private double Outer => _radius + Radius + (Measures.Shelf * 0.06) + Measures.FrameWidth;
@@ -62,6 +67,8 @@ internal sealed record RingPlace : DiscPlace
     private double Inner => _radius - Radius - (Measures.Shelf * 0.06) - Measures.FrameWidth;
 
     public override Point Centre(int space) => On(space).At;
+
+    public override IEnumerable<int> Sides(int space) => [(space + Board.Spaces.Count - 1) % Board.Spaces.Count, (space + 1) % Board.Spaces.Count];
 
     // Along the middle of the band from its left end, with the direction that leads outwards.
     private (Point At, double OutX, double OutY) On(int space)

@@ -30,7 +30,8 @@ internal sealed record SquarePlace : LatticePlace
     public override Box Niche(int space)
     {
         Point low = At(new GridCorner(Board.Spaces[space].Column, Board.Spaces[space].Row));
-        return new Box(low.X + (Measures.PostWidth / 2), low.Y - Measures.Shelf, Measures.Shelf - Measures.PostWidth, Measures.Shelf - Measures.PlankHeight);
+        double above = (Post - Measures.PostWidth) / 2;
+        return new Box(low.X + (Post / 2), low.Y - Measures.Shelf + above, Measures.Shelf - Post, Measures.Shelf - Measures.PlankHeight - above);
     }
 
     public override Box Room(int space)
@@ -76,7 +77,7 @@ internal sealed record SquarePlace : LatticePlace
         return (low.Moved(Measures.Shelf / 2, 0), _spaces.TryGetValue((at.Column, at.Row + (upper ? 1 : -1)), out int beyond) ? [beyond] : []);
     }
 
-    protected override IEnumerable<int> Sides(int space)
+    public override IEnumerable<int> Sides(int space)
     {
         SpacePicture at = Board.Spaces[space];
         return new[] { (0, 1), (1, 0), (0, -1), (-1, 0) }

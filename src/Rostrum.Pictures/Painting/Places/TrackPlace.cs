@@ -54,7 +54,8 @@ internal sealed record TrackPlace(BoardPicture Board, TableMeasures Measures, Sp
     public override Box Niche(int space)
     {
         Point upper = At(new GridCorner(ColumnOf(space), -2 * RowOf(space)));
-        return new Box(upper.X + (Measures.PostWidth / 2), upper.Y, Measures.Shelf - Measures.PostWidth, Measures.Shelf - Measures.PlankHeight);
+        double above = (Post - Measures.PostWidth) / 2;
+        return new Box(upper.X + (Post / 2), upper.Y + above, Measures.Shelf - Post, Measures.Shelf - Measures.PlankHeight - above);
     }
 
     public override Box Room(int space) => RoomIn(space, Measures.PieceSide, Measures.PieceSide);
@@ -80,7 +81,7 @@ internal sealed record TrackPlace(BoardPicture Board, TableMeasures Measures, Sp
         return (new Point(niche.Centre.X, upper ? niche.Y : niche.Bottom + Measures.PlankHeight + Rail), []);
     }
 
-    protected override IEnumerable<int> Sides(int space) => new[] { space - 1, space + 1 }.Where(side => side >= 0 && side < Board.Spaces.Count && RowOf(side) == RowOf(space));
+    public override IEnumerable<int> Sides(int space) => new[] { space - 1, space + 1 }.Where(side => side >= 0 && side < Board.Spaces.Count && RowOf(side) == RowOf(space));
 
     private static ImmutableArray<GridCorner> Square(int column, int low) => [new(column, low + 1), new(column + 1, low + 1), new(column + 1, low), new(column, low)];
 
