@@ -7,8 +7,11 @@ internal static class NumberMarks
 {
     private const double LeastShelfWithRing = 36;
 
-    /// <summary>Radius of the ring round a number.</summary>
-    public static double Radius(TableMeasures measures) => measures.SmallSize * 0.62;
+    /// <summary>Half of what a number takes in height, with its ring.</summary>
+    public static double Radius(TableMeasures measures) => measures.SmallSize * (measures.Shelf >= LeastShelfWithRing ? 0.62 : 0.48);
+
+    /// <summary>Half of the width of so many numbers.</summary>
+    public static double HalfWidth(int count, TableMeasures measures) => Radius(measures) * (1 + (1.1 * (count - 1)));
 
     /// <summary>The numbers.</summary>
     /// <param name="numbers">From the left.</param>

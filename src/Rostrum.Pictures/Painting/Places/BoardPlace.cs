@@ -50,7 +50,7 @@ internal abstract record BoardPlace(BoardPicture Board, TableMeasures Measures, 
     public virtual Point TagCorner(int space) => new(Niche(space).X, Niche(space).Y);
 
     /// <summary>The middle of the numbers that are printed on a space.</summary>
-    public virtual Point NumbersAt(int space) => new(Niche(space).Centre.X, Niche(space).Bottom - NumberRadius - (Measures.Shelf * 0.02));
+    public abstract Point NumbersAt(int space);
 
     /// <summary>Whether the name of a space stands on it where it is free.</summary>
     public abstract bool NamesFreeSpaces { get; }

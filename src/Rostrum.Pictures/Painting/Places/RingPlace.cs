@@ -22,7 +22,9 @@ internal sealed record RingPlace : DiscPlace
         int count = board.Spaces.Count;
         double around = count * Step * measures.Shelf;
         bool isCircle = count <= MostInCircle;
-        _radius = isCircle ? Math.Max(0.6, count == 1 ? 0 : Step / (2 * Math.Sin(Math.PI / count))) * measures.Shelf : Math.Max(0.86 * measures.Shelf, ((around / 2) - (1.5 * measures.Shelf)) / (AcrossToUp * 2 + Math.PI - 2));
+        _radius = isCircle
+            ? measures.Shelf * (count == 1 ? 0.001 : Math.Max(0.6, Step / (2 * Math.Sin(Math.PI / count))))
+            : Math.Max(0.86 * measures.Shelf, ((around / 2) - (1.5 * measures.Shelf)) / ((2 * AcrossToUp) + Math.PI - 2));
         _straight = isCircle ? 0 : Math.Max(0, (around / 2) - (Math.PI * _radius));
     }
 
@@ -39,7 +41,7 @@ internal sealed record RingPlace : DiscPlace
     }
 
     /// <summary>The band on which the discs lie.</summary>
-    public override PathData Frame => Inner > Measures.Shelf * 0.2 ? Oval(Outer).And(Oval(Inner)) : Oval(Outer);
+    public override PathData Frame => Inner > Measures.Shelf * 0.3 ? Oval(Outer).And(Oval(Inner)) : Oval(Outer);
 
     public override bool NamesFreeSpaces => false;
 

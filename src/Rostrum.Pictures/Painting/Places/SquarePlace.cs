@@ -37,10 +37,12 @@ internal sealed record SquarePlace : LatticePlace
     public override Box Room(int space)
     {
         Box niche = Niche(space);
-        return View == TableView.Front && !HasNumbers
-            ? new Box(niche.Centre.X - (Measures.PieceSide / 2), niche.Bottom - Measures.PieceSide, Measures.PieceSide, Measures.PieceSide)
-            : RoomIn(space, Measures.PieceSide, Measures.PieceSide);
+        return HasNumbers ? SquareNumbers.Room(niche, Measures)
+            : View == TableView.Above ? RoomIn(space, Measures.PieceSide, Measures.PieceSide)
+            : new Box(niche.Centre.X - (Measures.PieceSide / 2), niche.Bottom - Measures.PieceSide, Measures.PieceSide, Measures.PieceSide);
     }
+
+    public override Point NumbersAt(int space) => SquareNumbers.At(Niche(space), Board.Spaces[space].Numbers.OfType<long>().Count(), Measures);
 
     public override SceneNode Shape(int space, Paint paint, double grown = 0) => new SceneNode.Rectangle(Niche(space).Grown(grown), paint, Measures.Shelf * 0.06);
 

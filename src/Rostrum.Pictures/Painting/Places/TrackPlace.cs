@@ -58,7 +58,9 @@ internal sealed record TrackPlace(BoardPicture Board, TableMeasures Measures, Sp
         return new Box(upper.X + (Post / 2), upper.Y + above, Measures.Shelf - Post, Measures.Shelf - Measures.PlankHeight - above);
     }
 
-    public override Box Room(int space) => RoomIn(space, Measures.PieceSide, Measures.PieceSide);
+    public override Box Room(int space) => HasNumbers ? SquareNumbers.Room(Niche(space), Measures) : RoomIn(space, Measures.PieceSide, Measures.PieceSide);
+
+    public override Point NumbersAt(int space) => SquareNumbers.At(Niche(space), Board.Spaces[space].Numbers.OfType<long>().Count(), Measures);
 
     public override SceneNode Shape(int space, Paint paint, double grown = 0) => new SceneNode.Rectangle(Niche(space).Grown(grown), paint, Measures.Shelf * 0.06);
 
