@@ -87,14 +87,24 @@ internal sealed class HexDrawing(PositionReading reading, BoardFacts board, Draw
         int first = cells.TakeWhile(IsNone).Count();
         int last = cells.Reverse().TakeWhile(IsNone).Count();
         ImmutableArray<DrawnCell> inner = first + last >= cells.Length ? cells : cells[first..(cells.Length - last)];
-        if (cells.Length != row.Places.Length && inner.Length != row.Places.Length)
+        ImmutableArray<DrawnCell> used = cells.Length == row.Places.Length ? cells : inner;
+        SourceSpan whole = drawn.LabelSpan.To(cells.Select(c => c.Span).LastOrDefault(drawn.LabelSpan));
+        if (used.Length != row.Places.Length)
         {
-            SourceSpan whole = drawn.LabelSpan.To(cells.Select(c => c.Span).LastOrDefault(drawn.LabelSpan));
             reading.Problems.Add(PositionProblems.WrongHexCount(whole, cells.Length, LineName(row), row.Places.Length));
+            return [];
         }
 
-        ImmutableArray<DrawnCell> used = cells.Length == row.Places.Length ? cells : inner;
-        return used.Take(row.Places.Length).Select((c, i) => new PlacedCell(c.Span, row.Places[i], row.Names[i]));
+        // One slip of the hole is one message, not one for each of the two places.
+        int[] wrong = [.. Enumerable.Range(0, used.Length).Where(i => IsNone(used[i]) != row.Places[i] is null)];
+        if (wrong.Any(i => row.Places[i] is null) && wrong.Any(i => row.Places[i] is not null))
+        {
+            string[] holes = [.. row.Names.Where((_, i) => row.Places[i] is null)];
+            reading.Problems.Add(PositionProblems.HoleElsewhere(used[wrong[0]].Span.To(used[wrong[^1]].Span), holes, Told));
+            return [];
+        }
+
+        return used.Select((c, i) => new PlacedCell(c.Span, row.Places[i], row.Names[i]));
     }
 
     private static bool IsNone(DrawnCell cell) => CellSigns.IsNoSpace(cell.Text);

@@ -46,6 +46,16 @@ internal static partial class PositionProblems
     public static Diagnostic CannotBeDrawn(SourceSpan at, string board, string space) => new(
         "ROS0158", Severity.Error, at, $"{Prose.Sentence(board)} is a map, which has no rows to draw.", $"List its spaces, each with what lies there, as in '{space}: …'; what is left out is empty.");
 
+    public static Diagnostic NoParts(SourceSpan at, Kind kind, int cells, int size, string example) => new(
+        "ROS0159", Severity.Error, at, $"{Prose.Count(cells, "space shows", "spaces show")} {Prose.A(kind.Name)}, and they cannot be parted into {kind.Plural}, each of which lies on {size}.",
+        $"Draw it on every space on which it lies, or list the spaces: '{example}'.");
+
+    public static Diagnostic SeveralParts(SourceSpan at, Kind kind, string example) => new(
+        "ROS0159", Severity.Error, at, $"The spaces that show {Prose.A(kind.Name)} can be parted into {kind.Plural} in several ways.", $"List the board, with all spaces of a piece in one line: '{example}'.");
+
+    public static Diagnostic NotOfThatShape(SourceSpan at, string spaces, string thing) => new(
+        "ROS0159", Severity.Error, at, $"{Prose.Sentence(thing)} does not lie on {spaces}: that is not its shape.", "Name the spaces of one way to lay it, or a single space for a piece without a shape.");
+
     public static Diagnostic NoSpaceThere(SourceSpan cell, string space, string board, FixGrade grade) => new(
         "ROS0136", Severity.Error, cell, $"{Prose.Sentence(board)} has no space {space}, so nothing can be drawn there.",
         "Write '-'; if another form of the board is meant, name it under 'variants'.")
@@ -54,11 +64,14 @@ internal static partial class PositionProblems
     };
 
     public static Diagnostic SpaceIsThere(SourceSpan cell, string space, string board) => new(
-        "ROS0137", Severity.Error, cell, $"'-' says that there is no {space}, but {board} has it.",
+        "ROS0137", Severity.Error, cell, $"'{cell.Text}' says that there is no {space}, but {board} has it.",
         "Write '.' where it is free or '?' where it is not given; if another form of the board is meant, name it under 'variants'.")
     {
         Fix = Fix.Replace(cell, ".", FixGrade.Choice),
     };
+
+    public static Diagnostic HoleElsewhere(SourceSpan cells, IReadOnlyCollection<string> holes, string board) => new(
+        "ROS0137", Severity.Error, cells, $"The hole of {board} in this row is {Prose.And(holes)}, and it is drawn elsewhere.", "Draw one cell a hex from the left, with '#' at the hole.");
 
     public static Diagnostic TooManyInSpace(SourceSpan at, string space, int things, int most) => new(
         "ROS0138", Severity.Warning, at, $"{Prose.Count(things, "thing lies", "things lie")} on {space}, which holds at most {most}.", "No law allows such a stack; the answers hold for it all the same.");
