@@ -41,7 +41,7 @@ internal sealed class BoardPainter(BoardPlace place, TableView view)
     private IEnumerable<SceneNode> Space(SpacePicture space, int at) =>
     [
         .. place.Ground(at, _areas.TintOf(at)),
-        .. place.HasNumbersOnSpaces ? NumberMarks.Paint([.. space.Numbers.OfType<long>()], place.NumbersAt(at), _measures) : [],
+        .. place.BearsNumbers(at) ? NumberMarks.Paint([.. space.Numbers.OfType<long>()], place.NumbersAt(at), _measures) : [],
         .. space.Content is CellPicture.Stack stack ? new StackPainter(place.Niche(at), place.Room(at), _measures, place.View).Paint(stack.Pieces) : FreeName(space, at),
     ];
 
@@ -49,7 +49,7 @@ internal sealed class BoardPainter(BoardPlace place, TableView view)
     {
         double size = _measures.SmallSize;
         SceneNode.Text text = new(default, space.Name, size, Tones.BackInk, TextAnchor.Middle);
-        Point centre = place.HasNumbersOnSpaces && space.Numbers.Any(number => number is not null) ? place.Room(at).Centre : place.Niche(at).Centre;
+        Point centre = place.BearsNumbers(at) ? place.Room(at).Centre : place.Niche(at).Centre;
         return place.NamesFreeSpaces && text.Width <= place.Niche(at).Width * 0.9 ? [text with { At = centre.Moved(0, size * 0.34) }] : [];
     }
 }

@@ -80,10 +80,10 @@ internal abstract record BoardPlace(BoardPicture Board, TableMeasures Measures, 
     protected double NumberRadius => NumberMarks.Radius(Measures);
 
     /// <summary>Whether printed numbers stand on the spaces themselves.</summary>
-    public virtual bool HasNumbersOnSpaces => HasNumbers;
+    protected virtual bool HasNumbersOnSpaces => Board.NumberNames.Count > 0;
 
-    /// <summary>Whether the board has printed numbers.</summary>
-    protected bool HasNumbers => Board.NumberNames.Count > 0;
+    /// <summary>Whether numbers stand on a space.</summary>
+    public bool BearsNumbers(int space) => HasNumbersOnSpaces && Board.Spaces[space].Numbers.Any(number => number is not null);
 
     /// <summary>Room for pieces round the middle of a space; where numbers are printed, above them.</summary>
     /// <param name="space">The space.</param>
@@ -93,7 +93,7 @@ internal abstract record BoardPlace(BoardPicture Board, TableMeasures Measures, 
     {
         Point centre = Niche(space).Centre;
         double top = centre.Y - (height / 2);
-        double bottom = HasNumbersOnSpaces ? NumbersAt(space).Y - NumberRadius : centre.Y + (height / 2);
+        double bottom = BearsNumbers(space) ? NumbersAt(space).Y - NumberRadius : centre.Y + (height / 2);
         return new Box(centre.X - (width / 2), top, width, bottom - top);
     }
 

@@ -32,7 +32,7 @@ internal sealed record MapPlace : DiscPlace
     public override PathData Frame => PathData.Polygon(
         new Point(Framed.X, Framed.Y), new Point(Framed.Right, Framed.Y), new Point(Framed.Right, Framed.Bottom), new Point(Framed.X, Framed.Bottom));
 
-    public override bool HasNumbersOnSpaces => HasNumbers && !IsTagged;
+    protected override bool HasNumbersOnSpaces => base.HasNumbersOnSpaces && !IsTagged;
 
     public override bool NamesFreeSpaces => _grid.IsGrid && Names != SpaceNames.None;
 

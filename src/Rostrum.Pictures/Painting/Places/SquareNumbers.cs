@@ -9,5 +9,5 @@ internal static class SquareNumbers
 
     /// <summary>The room that is left for pieces.</summary>
     public static Box Room(Box niche, TableMeasures measures) =>
-        new(niche.X + (measures.Shelf * 0.03), niche.Y + (measures.Shelf * 0.03), measures.Shelf * 0.53, measures.Shelf * 0.53);
+        new(niche.X + (measures.Shelf * 0.03), niche.Y + (measures.Shelf * 0.03), measures.Shelf * 0.56, measures.Shelf * 0.56);
 }

@@ -37,7 +37,7 @@ internal sealed record SquarePlace : LatticePlace
     public override Box Room(int space)
     {
         Box niche = Niche(space);
-        return HasNumbers ? SquareNumbers.Room(niche, Measures)
+        return BearsNumbers(space) ? SquareNumbers.Room(niche, Measures)
             : View == TableView.Above ? RoomIn(space, Measures.PieceSide, Measures.PieceSide)
             : new Box(niche.Centre.X - (Measures.PieceSide / 2), niche.Bottom - Measures.PieceSide, Measures.PieceSide, Measures.PieceSide);
     }

@@ -58,7 +58,7 @@ internal sealed record TrackPlace(BoardPicture Board, TableMeasures Measures, Sp
         return new Box(upper.X + (Post / 2), upper.Y + above, Measures.Shelf - Post, Measures.Shelf - Measures.PlankHeight - above);
     }
 
-    public override Box Room(int space) => HasNumbers ? SquareNumbers.Room(Niche(space), Measures) : RoomIn(space, Measures.PieceSide, Measures.PieceSide);
+    public override Box Room(int space) => BearsNumbers(space) ? SquareNumbers.Room(Niche(space), Measures) : RoomIn(space, Measures.PieceSide, Measures.PieceSide);
 
     public override Point NumbersAt(int space) => SquareNumbers.At(Niche(space), Board.Spaces[space].Numbers.OfType<long>().Count(), Measures);
 
