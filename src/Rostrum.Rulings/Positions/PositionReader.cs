@@ -57,7 +57,7 @@ public static class PositionReader
             file,
             tree,
             told.Any(p => p.Severity == Severity.Error) ? null : position,
-            tree.Find("expect") is { } expect ? new ExpectationReader(problems).Read(expect.Value) : [],
+            tree.Find("expect") is { } expect ? new ExpectationReader(problems, reading.Seats, position.Seats).Read(expect.Value) : [],
             tree.Find("says")?.Value is OutlineScalar says ? Prose.Fold(says.Text) : null,
             Variants(tree, problems))
         {
