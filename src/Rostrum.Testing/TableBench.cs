@@ -18,8 +18,14 @@ public static class TableBench
           tile: {count: 40, attributes: {land: [wood, lake, hill]}}
         signs: {h: hut, w: wood, l: lake, k: hill}
         boards:
-          map: {squares: 4 across 3 up, columns: column A to D, rows: row 1 to 3, spaces: plot}
-          trail: {track: 6}
+          map:
+            squares: 4 across 3 up
+            columns: column A to D
+            rows: row 1 to 3
+            spaces: plot
+            areas: {shire: {west: A1 A2 A3 B1 B2 B3, east: C1 C2 C3 D1 D2 D3}}
+            values: {reward: {A3: 3, B3: 4, D1: 5}}
+          trail: {track: 6, values: {depth: {6: 2}}}
         places:
           tiles: {heap of: tile, of: each player}
         tables:

@@ -5,7 +5,7 @@ namespace Rostrum.Rulings.Boards;
 
 /// <summary>One way in which a drawing lies on a board.</summary>
 /// <param name="Spaces">The space under each cell, in the order of <see cref="Drawing.Cells"/>; none twice.</param>
-/// <param name="Turns">Quarter turns clockwise, 0 to 3, made after any mirroring.</param>
+/// <param name="Turns">Turns clockwise, made after any mirroring: quarters on squares (0 to 3), sixths on hexes (0 to 5).</param>
 /// <param name="IsMirrored">True where left and right are exchanged.</param>
 /// <param name="Anchor">The space under the cell in brackets; null where the drawing has none.</param>
 public sealed record DrawingPlacement(ImmutableArray<int> Spaces, int Turns, bool IsMirrored, int? Anchor)

@@ -23,7 +23,6 @@ internal sealed partial class Evaluator
                 ? Spaces(_index.Geometry[board].Rim(), board, place.Seat, isList: false) : AsMany(first),
             Op.Step => StepFrom(first, Evaluate(apply.Argument(1), frame)),
             Op.AdvanceOf => first is Value.SpaceAt space ? Value.Of(Sheet.Boards[space.Board].Spaces[space.Index].Row + 1) : Absent(first),
-            Op.OppositeOf => new Value.Unknown(Blame.Of(GapKind.NotYet, "the opposite of a space")),
             Op.Straights => Straights(first, Evaluate(apply.Argument(1), frame)),
             Op.BeyondRun => Beyond(first, Many(apply.Argument(1), frame), Evaluate(apply.Argument(2), frame)),
             Op.Following => Following(first, Evaluate(apply.Argument(1), frame), apply.Arguments[2] is { } out1 ? Evaluate(out1, frame) : Value.None),
@@ -70,7 +69,7 @@ internal sealed partial class Evaluator
         }
 
         int count = (int)Math.Clamp(n.Low!.Value, 0, int.MaxValue);
-        return Value.Certain(_index.Geometry[at].Straights(count).Select(l => Spaces(l, at, place.Seat, isList: true)), isList: false);
+        return count == 0 ? Value.Certain([], isList: false) : Value.Certain(_index.Geometry[at].Straights(count).Select(l => Spaces(l, at, place.Seat, isList: true)), isList: false);
     }
 
     private Value Run(Term.Apply apply, Value[] frame)
@@ -166,7 +165,8 @@ internal sealed partial class Evaluator
         int board = _index.BoardOf(term.Family.Board);
         return subject switch
         {
-            Value.SpaceAt space when space.Board == board => new Value.LineAt(board, space.Seat, term.Family, _index.Geometry[board].LineIndexOf(term.Family.AreColumns, space.Index)),
+            Value.SpaceAt space when space.Board == board =>
+                term.Family.LineOf(space.Index) is { } line ? new Value.LineAt(board, space.Seat, term.Family, line) : Value.None,
             Value.PlaceAt place when term.Label is { } label => new Value.LineAt(board, place.Seat, term.Family, label),
             _ => Absent(subject),
         };
@@ -181,7 +181,29 @@ internal sealed partial class Evaluator
             return AsMany(subject);
         }
 
-        int count = term.Family.AreColumns ? Sheet.Boards[board].Columns.Length : Sheet.Boards[board].Rows.Length;
-        return Value.Certain(Enumerable.Range(0, count).Select(i => new Value.LineAt(board, place.Seat, term.Family, i)), isList: true);
+        return Value.Certain(Enumerable.Range(0, term.Family.Lines.Length).Select(i => new Value.LineAt(board, place.Seat, term.Family, i)), isList: true);
+    }
+
+    private Value RegionOf(Term.RegionOf term, Value[] frame) => OfOwner(term.Player, frame, seat =>
+    {
+        int board = _index.BoardOf(term.Region.Board);
+        ImmutableArray<int> spaces = seat < term.Region.OfSeat.Length ? term.Region.OfSeat[seat] : [];
+        return term.Region.IsSpace && spaces.Length == 1 ? new Value.SpaceAt(board, 0, spaces[0]) : Spaces(spaces, board, 0, isList: false);
+    });
+
+    private Value LinkOf(Term.LinkOf term, Value[] frame)
+    {
+        Value from = Evaluate(term.Space, frame);
+        return from is Value.SpaceAt space && space.Board == _index.BoardOf(term.Link.Board)
+            ? term.Link.To[space.Index] is { } to ? space with { Index = to } : Value.None
+            : Absent(from);
+    }
+
+    private Value PrintedOn(Term.PrintedOn term, Value[] frame)
+    {
+        Value on = Evaluate(term.Space, frame);
+        return on is Value.SpaceAt space && space.Board == _index.BoardOf(term.Which.Board)
+            ? term.Which.On[space.Index] is { } number ? Value.Of(number) : Value.None
+            : Absent(on);
     }
 }

@@ -166,7 +166,7 @@ internal sealed partial class Evaluator
         Value.PlaceAt place => _index.BoardOf(place.Place) is var board && board >= 0
             ? Spaces(Enumerable.Range(0, Sheet.Boards[board].Spaces.Length), board, place.Seat, isList: true)
             : Value.Certain([], isList: true),
-        Value.LineAt line => Spaces(_index.Geometry[line.Board].Line(line.Family.AreColumns, line.Index), line.Board, line.Seat, isList: true),
+        Value.LineAt line => Spaces(line.Family.Lines[line.Index].Spaces, line.Board, line.Seat, isList: true),
         Value.FitAt fit => Spaces(fit.Placement.Spaces, fit.Board, fit.Seat, isList: true),
         Value.SpaceAt => Value.Certain([container], isList: true),
         Value.Many many => Flat(many, v => v is Value.SpaceAt ? Value.Certain([v], isList: true) : SpacesOf(v)),

@@ -136,6 +136,9 @@ internal sealed partial class Evaluator(Position position, int me, Setting setti
         Term.MarkOf mark => OfOwner(mark.Owner, frame, seat => MarkOf(mark.Mark, mark.Mark.EachPlayer ? seat : 0)),
         Term.LineOf line => LineOf(line, frame),
         Term.LinesOf lines => LinesOf(lines, frame),
+        Term.RegionOf region => RegionOf(region, frame),
+        Term.LinkOf link => LinkOf(link, frame),
+        Term.PrintedOn printed => PrintedOn(printed, frame),
         _ => throw new InvalidOperationException($"A formula of an unknown form: {term.GetType().Name}."),
     };
 

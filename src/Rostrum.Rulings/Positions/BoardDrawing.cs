@@ -150,7 +150,7 @@ internal sealed class BoardDrawing
 
     private string LineName(bool column, int line)
     {
-        string word = _board.Family(column)?.Name ?? (column ? "column" : "row");
+        string word = _board.Family(column ? LineForm.Columns : LineForm.Rows)?.Name ?? (column ? "column" : "row");
         return $"{word} {(column ? _board.Columns : _board.Rows)[line]}";
     }
 

@@ -21,9 +21,9 @@ internal sealed class BoardPrinter(Sheet sheet, BoardFacts board, int? seat)
     {
         var cells = new CellPrinter(sheet, seat);
         string?[] drawn = [.. content.Select(cells.Print)];
-        return drawn.Contains(null) || board.Columns.Concat(board.Rows).Any(l => l.Any(char.IsWhiteSpace)) || _width * _height == 0
+        return drawn.Contains(null) || board.Layout == BoardLayout.Points || board.Columns.Concat(board.Rows).Any(l => l.Any(char.IsWhiteSpace)) || _width * _height == 0
             ? List(content, margin)
-            : Draw(drawn!, margin);
+            : board.Layout == BoardLayout.Hexes ? DrawHexes(drawn!, margin) : Draw(drawn!, margin);
     }
 
     private string Draw(string[] cells, string margin)
@@ -38,6 +38,13 @@ internal sealed class BoardPrinter(Sheet sheet, BoardFacts board, int? seat)
         }
 
         return text.ToString();
+    }
+
+    private string DrawHexes(string[] cells, string margin)
+    {
+        ImmutableArray<HexRow> rows = HexRow.Of(board);
+        IEnumerable<string> lines = HexLines.Of(rows, [.. rows.Select(r => r.Places.Select(p => p is { } space ? cells[space] : CellSigns.Hole).ToArray())]);
+        return $"{margin}{PositionPrinter.Key(board.Place.Name)}: |\n{string.Concat(lines.Select(l => $"{margin}  {l}\n"))}";
     }
 
     private string[] RowOf(int row, string[] cells)

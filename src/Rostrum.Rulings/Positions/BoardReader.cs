@@ -23,8 +23,11 @@ internal sealed class BoardReader(PositionReading reading, int index, int? seat)
     {
         switch (node)
         {
+            case OutlineScalar text when _board.Layout == BoardLayout.Points:
+                reading.Problems.Add(PositionProblems.CannotBeDrawn(text.Span, Told, _board.Spaces[0].Name.Name));
+                break;
             case OutlineScalar text:
-                Draw(DrawingText.Read(text, reading.Problems));
+                Draw(text);
                 break;
             case OutlineMapping spaces:
                 List(spaces);
@@ -33,23 +36,24 @@ internal sealed class BoardReader(PositionReading reading, int index, int? seat)
                 Array.Fill(_stacks, Stack.Empty);
                 break;
             default:
-                reading.Problems.Add(PositionProblems.WantedDrawing(node.Span, Told, _board.Columns.IsEmpty || _board.Rows.IsEmpty ? null : BlankBoard.Of(_board)));
+                reading.Problems.Add(PositionProblems.WantedDrawing(node.Span, Told, _board.Rows.IsEmpty ? null : BlankBoard.Of(_board)));
                 break;
         }
 
         return [.. _stacks];
     }
 
-    private void Draw(DrawingText drawing)
+    private void Draw(OutlineScalar text)
     {
         var cells = new CellReader(reading, _spot);
-        foreach (PlacedCell cell in new BoardDrawing(reading, _board, drawing).Cells())
+        IEnumerable<PlacedCell> drawn = _board.Layout == BoardLayout.Hexes ? HexCells(text) : new BoardDrawing(reading, _board, DrawingText.Read(text, reading.Problems)).Cells();
+        foreach (PlacedCell cell in drawn)
         {
             if (cell.Space is { } space)
             {
                 ReadCell(cells, space, cell.Span);
             }
-            else if (cell.Span.Text != CellSigns.NoSpace)
+            else if (!CellSigns.IsNoSpace(cell.Span.Text))
             {
                 bool certain = cell.Span.Text is CellSigns.Free or CellSigns.NotGiven;
                 reading.Problems.Add(PositionProblems.NoSpaceThere(cell.Span, cell.Name, Told, certain ? FixGrade.Safe : FixGrade.Choice));
@@ -57,9 +61,18 @@ internal sealed class BoardReader(PositionReading reading, int index, int? seat)
         }
     }
 
+    // A line of column labels is the one cause of whatever seems wrong with rows that stand above it.
+    private IEnumerable<PlacedCell> HexCells(OutlineScalar text)
+    {
+        var problems = new DiagnosticBag();
+        DrawingText drawing = DrawingText.Read(text, problems);
+        reading.Problems.AddRange(drawing.HasRuler ? [] : problems.InOrder());
+        return new HexDrawing(reading, _board, drawing).Cells();
+    }
+
     private void ReadCell(CellReader cells, int space, SourceSpan cell)
     {
-        if (cell.Text == CellSigns.NoSpace)
+        if (CellSigns.IsNoSpace(cell.Text))
         {
             reading.Problems.Add(PositionProblems.SpaceIsThere(cell, _board.Spaces[space].Name.Name, Told));
             return;

@@ -4,7 +4,7 @@ using Rostrum.Sheets.Model;
 namespace Rostrum.Rulings.Positions;
 
 /// <summary>The signs that stand in the cells of a drawn board.</summary>
-/// <remarks>A cell is <c>.</c> (free), <c>-</c> (no space), <c>?</c> (not given) or things from the lowest up, joined with <c>+</c>. A thing is
+/// <remarks>A cell is <c>.</c> (free), <c>-</c> or <c>#</c> (no space), <c>?</c> (not given) or things from the lowest up, joined with <c>+</c>. A thing is
 /// <c>how many</c> <c>signs of the legend</c> <c>seat of its owner</c> <c>? where states without a sign are not given</c>, each of which may be
 /// left out but not all: <c>ja!</c>, <c>3</c>, <c>2s1</c>, <c>j?</c>.</remarks>
 /// <param name="sheet">Gives the legend.</param>
@@ -12,11 +12,15 @@ internal sealed class CellSigns(Sheet sheet)
 {
     public const string Free = ".";
     public const string NoSpace = "-";
+    public const string Hole = "#";
     public const string NotGiven = "?";
     public const char Join = '+';
     public const char StatesNotGiven = '?';
 
-    private static readonly char[] Reserved = ['.', '-', '+', '?'];
+    private static readonly char[] Reserved = ['.', '-', '#', '+', '?'];
+
+    /// <summary>True for a cell that says that there is no space.</summary>
+    public static bool IsNoSpace(string cell) => cell is NoSpace or Hole;
 
     /// <summary>The kind of a thing without any sign: the only one that the legend speaks of, or the only kind of piece; null where there are several.</summary>
     public Kind? OnlyKind { get; } = Only(sheet);

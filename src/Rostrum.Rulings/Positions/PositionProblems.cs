@@ -36,6 +36,16 @@ internal static partial class PositionProblems
         "ROS0135", Severity.Error, drawing, $"This drawing has {Prose.Count(rows, "row", "rows")}, and {board} has {wanted}.",
         "Begin each row with its label, or draw as many rows as the board has.");
 
+    public static Diagnostic WrongHexCount(SourceSpan row, int cells, string line, int wanted) => new(
+        "ROS0135", Severity.Error, row, $"This row draws {Prose.Count(cells, "cell", "cells")}, and {line} has {Prose.Count(wanted, "place", "places")}, holes included.",
+        "Draw one cell a hex: '.' where it is free, '#' for a hole, '?' where it is not given.");
+
+    public static Diagnostic RulerOnHexes(SourceSpan ruler, string board) => new(
+        "ROS0157", Severity.Error, ruler, $"{Prose.Sentence(board)} is made of hexes, which have no columns, so this line of labels means nothing.", "Take the line that begins with '/' away; each row begins with its label.");
+
+    public static Diagnostic CannotBeDrawn(SourceSpan at, string board, string space) => new(
+        "ROS0158", Severity.Error, at, $"{Prose.Sentence(board)} is a map, which has no rows to draw.", $"List its spaces, each with what lies there, as in '{space}: …'; what is left out is empty.");
+
     public static Diagnostic NoSpaceThere(SourceSpan cell, string space, string board, FixGrade grade) => new(
         "ROS0136", Severity.Error, cell, $"{Prose.Sentence(board)} has no space {space}, so nothing can be drawn there.",
         "Write '-'; if another form of the board is meant, name it under 'variants'.")
@@ -44,11 +54,14 @@ internal static partial class PositionProblems
     };
 
     public static Diagnostic SpaceIsThere(SourceSpan cell, string space, string board) => new(
-        "ROS0137", Severity.Error, cell, $"'-' says that there is no {space}, but {board} has it.",
+        "ROS0137", Severity.Error, cell, $"'{cell.Text}' says that there is no {space}, but {board} has it.",
         "Write '.' where it is free or '?' where it is not given; if another form of the board is meant, name it under 'variants'.")
     {
         Fix = Fix.Replace(cell, ".", FixGrade.Choice),
     };
+
+    public static Diagnostic HoleElsewhere(SourceSpan cells, IReadOnlyCollection<string> holes, string board) => new(
+        "ROS0137", Severity.Error, cells, $"The hole of {board} in this row is {Prose.And(holes)}, and it is drawn elsewhere.", "Draw one cell a hex from the left, with '#' at the hole.");
 
     public static Diagnostic TooManyInSpace(SourceSpan at, string space, int things, int most) => new(
         "ROS0138", Severity.Warning, at, $"{Prose.Count(things, "thing lies", "things lie")} on {space}, which holds at most {most}.", "No law allows such a stack; the answers hold for it all the same.");

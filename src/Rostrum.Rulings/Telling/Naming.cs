@@ -109,11 +109,7 @@ internal sealed partial class Naming(Sheet sheet, int me)
 
     private static string Number(long number) => number < 0 ? $"minus {-number}" : $"{number}";
 
-    private string Line(Value.LineAt line)
-    {
-        ImmutableArray<string> labels = line.Family.AreColumns ? sheet.Boards[line.Board].Columns : sheet.Boards[line.Board].Rows;
-        return $"{line.Family.Name} {labels[line.Index]}";
-    }
+    private static string Line(Value.LineAt line) => $"{line.Family.Name} {line.Family.Lines[line.Index].Label}";
 
     private string Slot(int place, int index)
     {

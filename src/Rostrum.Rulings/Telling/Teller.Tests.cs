@@ -110,10 +110,11 @@ internal sealed partial class Teller
     /// <summary>What a formula is called, in a few words.</summary>
     public string Phrase(Term term, Value[] frame) => term switch
     {
-        Term.Variable or Term.CardNamed or Term.SpaceNamed or Term.PlaceOf or Term.LineOf or Term.Me or Term.Number or Term.Value or Term.Seat =>
+        Term.Variable or Term.CardNamed or Term.SpaceNamed or Term.PlaceOf or Term.LineOf or Term.RegionOf or Term.LinkOf or Term.Me or Term.Number or Term.Value or Term.Seat =>
             naming.Of(evaluator.Evaluate(term, frame)),
         Term.Property property => $"the {property.Attribute.Name} of {Phrase(property.Subject, frame)}",
         Term.CardCell cell => $"the {cell.Column.Name} of {Phrase(cell.Subject, frame)}",
+        Term.PrintedOn printed => $"the {printed.Which.Name} of {Phrase(printed.Space, frame)}",
         Term.LookUp lookUp => $"the {lookUp.Table.Name} of {Phrase(lookUp.Key, frame)}",
         Term.MarkOf mark => mark.Mark.EachPlayer ? $"your {mark.Mark.Name}" : $"the {mark.Mark.Name}",
         Term.Constant constant => constant.Which.Name,

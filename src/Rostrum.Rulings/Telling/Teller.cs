@@ -92,7 +92,7 @@ internal sealed partial class Teller(Evaluator evaluator, Naming naming)
         }
 
         return pick.Domain is Term.LinesOf lines ? $"there is no such {lines.Family.Name}"
-            : Nouns.Of(pick) is { } look ? $"there is no {LookWords.One(look)}" : $"there is no such {pick.Element.InWords.Split(' ')[^1]}";
+            : Nouns.Of(pick) is { } look ? $"there is {LookWords.None(look)}" : $"there is no such {pick.Element.InWords.Split(' ')[^1]}";
     }
 
     private string All(Value.Many elements, Pick pick) =>

@@ -54,6 +54,7 @@ internal sealed partial class Binder
             EndPick(call.Pick);
         }
 
+        ReportOnPoints(operation.Id == Op.Fits ? arguments[1] : null, call, "fits", "Say with 'is next to' and 'neighbours of' what must lie where.");
         if (operation.Id == Op.Groups && call.Parts.IsEmpty)
         {
             WrongParts(operation, call);

@@ -7,7 +7,7 @@ internal sealed partial class Binder
 {
     private Term BindName(Syntax.Name name)
     {
-        foreach (NameSense sense in name.Senses)
+        foreach (NameSense sense in name.Senses.OrderBy(s => s.Symbol is StepName))
         {
             if (BindSymbol(sense, name) is { } term)
             {
@@ -22,7 +22,7 @@ internal sealed partial class Binder
         }
 
         Named symbol = name.Senses[0].Symbol;
-        problems.Add(Placed(symbol is Model.Attribute or Column or Table or LineFamily or Word { Subjects.Length: 1 }
+        problems.Add(Placed(symbol is Model.Attribute or Column or Table or LineFamily or Region or Link or PrintedValue or Word { Subjects.Length: 1 }
             ? FormulaProblems.OfWhat(name.Span, name.Words, symbol)
             : FormulaProblems.Expected(name.Span, name.Words, "something that can be asked or counted")));
         return Broken(name);
@@ -41,7 +41,7 @@ internal sealed partial class Binder
         Word { Subjects.Length: 0 } word => Call(word, [], name),
         OperationName { Operation: { Id: Op.Players } op } => new Term.Apply(op, null, [], Sort.ListOf(Sort.Player), From(name)),
         OperationName { Operation: { Id: Op.Opponent } op } => BindOpponent(op, name),
-        StepName step => new Term.DirectionNamed(step.Direction, From(name)),
+        StepName step => Towards(step.Direction, name),
         SeatName seat => new Term.Seat(seat.Index, From(name)),
         AttributeValue value => new Term.Value(value, From(name)),
         Kind or AdjectiveName or SpaceNoun or SlotNoun => BindLookTerm(new Syntax.Looks(Owner.None, [name], name.Span)),
@@ -109,6 +109,7 @@ internal sealed partial class Binder
     {
         Place { EachPlayer: true } or Place { Form: PlaceForm.Supply } => new Term.PlaceOf((Place)symbol, player, From(at)),
         Mark { EachPlayer: true } mark => new Term.MarkOf(mark, player, From(at)),
+        Region region => new Term.RegionOf(region, player, From(at)),
         Word { Subjects.Length: 1 } word when Sort.Player.Fits(word.Subjects[0].Sort) => Call(word, [player], at),
         _ => null,
     };
@@ -134,7 +135,7 @@ internal sealed partial class Binder
         switch (symbol)
         {
             case StepName step when given.Fits(Sort.Space):
-                return Operation(Op.Step, Sort.Space, of, argument, new Term.DirectionNamed(step.Direction, From(of.Noun)));
+                return Operation(Op.Step, Sort.Space, of, argument, Towards(step.Direction, of.Noun));
             case OperationName { Operation: { Form: OperationForm.Noun } operation }:
                 return BindNounOperation(operation, of, argument);
             case LineFamily family:
@@ -145,7 +146,11 @@ internal sealed partial class Binder
                 return new Term.CardCell(column, argument, column.Sort, From(of));
             case Table table:
                 return BindTable(table, of, argument);
-            case Place { EachPlayer: true } or Mark { EachPlayer: true } when given.Fits(Sort.Player):
+            case Link link when given.Fits(Sort.Space):
+                return new Term.LinkOf(link, argument, From(of));
+            case PrintedValue value when given.Fits(Sort.Space):
+                return new Term.PrintedOn(value, argument, From(of));
+            case Place { EachPlayer: true } or Mark { EachPlayer: true } or Region when given.Fits(Sort.Player):
                 return OfPlayer(symbol, argument, of);
             case Word { Subjects.Length: 1 } word when given.Fits(word.Subjects[0].Sort):
                 return Call(word, [argument], of);
@@ -158,12 +163,10 @@ internal sealed partial class Binder
     {
         if (of.Label is { } label)
         {
-            BoardFacts board = declared.Boards[family.Board];
-            System.Collections.Immutable.ImmutableArray<string> labels = family.AreColumns ? board.Columns : board.Rows;
-            int index = labels.IndexOf(label.Text);
+            int index = family.IndexOf(label.Text);
             if (index < 0)
             {
-                problems.Add(Placed(FormulaProblems.NoSuchLabel(label.Span, family.Name, label.Text, labels[0], labels[^1])));
+                problems.Add(Placed(FormulaProblems.NoSuchLabel(label.Span, family.Name, label.Text, [.. family.Lines.Select(l => l.Label)], family.Form == LineForm.Areas)));
                 return Broken(of, Sort.Line);
             }
 
@@ -212,6 +215,7 @@ internal sealed partial class Binder
             return null;
         }
 
+        ReportOnPoints(operation.Id == Op.RimOf ? argument : null, of, "rim", "Name its outer spaces under 'areas', and ask 'is in' that area.");
         bool fits = operation.Id switch
         {
             Op.OwnerOf => argument.Sort.Kind is SortKind.Thing or SortKind.Space or SortKind.Place or SortKind.Any,
@@ -248,7 +252,7 @@ internal sealed partial class Binder
     private static Sort WantedBy(Named symbol) => symbol switch
     {
         OperationName { Operation: var operation } => operation.Parameters[0].Sort,
-        LineFamily or StepName => Sort.Space,
+        LineFamily or StepName or Link or PrintedValue => Sort.Space,
         Model.Attribute attribute => Sort.ThingOf(attribute.Kind),
         Column column => Sort.ThingOf(column.Kind),
         Table => Sort.Number,

@@ -65,6 +65,11 @@ internal sealed partial class Binder(Declarations declared, Scope scope, Diagnos
             return BindMany(syntax, wanted);
         }
 
+        if (wanted.Kind == SortKind.Direction && syntax is Syntax.Name name && name.Senses.Select(s => s.Symbol).OfType<StepName>().FirstOrDefault() is { } step)
+        {
+            return Towards(step.Direction, name);
+        }
+
         Term term = Bind(syntax);
         if (term.Sort.Fits(wanted) || (wanted.Kind == SortKind.Number && term.Sort.Kind == SortKind.Value && declared.HasNumbers(term.Sort.Of)))
         {

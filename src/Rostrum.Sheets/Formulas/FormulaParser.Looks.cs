@@ -9,7 +9,7 @@ internal sealed partial class FormulaParser
     private Owner ReadOwner() => Take("my") ? Owner.My : Take("their") ? Owner.Their : Owner.None;
 
     private static bool IsOwnable(Named symbol) =>
-        symbol is Place { EachPlayer: true } or Place { Form: PlaceForm.Supply } or Mark { EachPlayer: true } or Word { Subjects.Length: 1 };
+        symbol is Place { EachPlayer: true } or Place { Form: PlaceForm.Supply } or Mark { EachPlayer: true } or Region or Word { Subjects.Length: 1 };
 
     private static bool IsLook(Named symbol) =>
         symbol is Kind or AttributeValue or Card or SpaceNoun or SlotNoun or AdjectiveName or Word { Subjects.Length: 1 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Rostrum.Sheets.Model;
+using Rostrum.Text;
 
 namespace Rostrum.Sheets.Formulas;
 
@@ -79,9 +80,9 @@ internal sealed partial class FormulaParser
     {
         int first = _at;
         int after = _at + length;
-        bool hasLabel = senses.Any(s => s.Symbol is LineFamily) && after + 1 < _tokens.Length && _tokens[after + 1].Is("of")
-            && _tokens[after].Kind is TokenKind.Word or TokenKind.Number;
-        int ofAt = hasLabel ? after + 1 : after;
+        int labelLength = LabelAhead(senses, after);
+        bool hasLabel = labelLength > 0;
+        int ofAt = after + labelLength;
         if (!_tokens[ofAt].Is("of"))
         {
             return senses.Length > 0 && senses.All(s => s.Symbol is LineFamily) && IsLabel(_tokens[after])
@@ -90,7 +91,7 @@ internal sealed partial class FormulaParser
         }
 
         var noun = new Syntax.Name(WordsFrom(first, length), senses, _tokens[first].Span.To(_tokens[after - 1].Span));
-        Token? label = hasLabel ? _tokens[after] : null;
+        Token? label = hasLabel ? _tokens[after] with { Text = WordsFrom(after, labelLength), Span = _tokens[after].Span.To(_tokens[ofAt - 1].Span) } : null;
         _at = ofAt + 1;
         if (!senses.Any(s => IsNoun(s.Symbol)))
         {
@@ -101,11 +102,25 @@ internal sealed partial class FormulaParser
         return new Syntax.Of(noun, label, argument, noun.Span.To(argument.Span));
     }
 
+    // How many words before `of` are a label: one, or those of an area whose name has several.
+    private int LabelAhead(ImmutableArray<NameSense> senses, int after)
+    {
+        LineFamily[] families = [.. senses.Select(s => s.Symbol).OfType<LineFamily>()];
+        if (families.Length == 0 || after + 1 >= _tokens.Length)
+        {
+            return 0;
+        }
+
+        int most = families.SelectMany(f => f.Lines).Select(l => Prose.WordsOf(l.Label).Length).DefaultIfEmpty(1).Max();
+        int length = Enumerable.Range(1, Math.Max(most, 1)).FirstOrDefault(n => after + n < _tokens.Length && _tokens[after + n].Is("of"));
+        return length > 0 && _tokens.Skip(after).Take(length).All(t => t.Kind is TokenKind.Word or TokenKind.Number) ? length : 0;
+    }
+
     private static bool IsLabel(Token token) =>
         token.Kind == TokenKind.Number || (token.Kind == TokenKind.Word && (token.Text == "A" || !Vocabulary.GrammarWords.Contains(token.Text)));
 
     private static bool IsNoun(Named symbol) =>
-        symbol is LineFamily or OperationName { Operation.Form: OperationForm.Noun } or StepName or Model.Attribute or Column or Table or Mark
+        symbol is LineFamily or OperationName { Operation.Form: OperationForm.Noun } or StepName or Model.Attribute or Column or Table or Mark or Region or Link or PrintedValue
             or Place { EachPlayer: true } or Word { Subjects.Length: 1 };
 
     private Syntax ReadCall(Syntax.Name function)

@@ -144,8 +144,15 @@ internal static class FormulaProblems
     public static Diagnostic TheirNeedsTwo(SourceSpan at, string written) => new(
         "ROS0208", Severity.Error, at, $"'{written}' is only clear in a game of exactly two players.", "Name the player: 'chamber of p', with p in players.");
 
-    public static Diagnostic NoSuchLabel(SourceSpan at, string family, string label, string first, string last) => new(
-        "ROS0209", Severity.Error, at, $"There is no {family} {label}.", $"They are named {first} to {last}.");
+    public static Diagnostic NoSuchLabel(SourceSpan at, string family, string label, string[] known, bool areAreas) => new(
+        "ROS0209", Severity.Error, at, $"There is no {family} {label}.",
+        known.Length == 0 ? $"No {family} is listed yet." : areAreas ? KnownWords.Sentence(label, known) : $"They are named {known[0]} to {known[^1]}.")
+    {
+        Fix = areAreas && NearSpelling.Find(label, known) is { } near ? Fix.Replace(at, near) : null,
+    };
+
+    public static Diagnostic NotOnThisBoard(SourceSpan at, string what, string board, string hint) => new(
+        "ROS0312", Severity.Error, at, $"'{what}' has no meaning on {board}.", hint);
 
     public static Diagnostic Circle(SourceSpan at, string word, string through) => new(
         "ROS0210", Severity.Error, at, $"'{word}' is explained by itself: {through}.", "Say one of these words without the others.");

@@ -122,10 +122,10 @@ internal static class NameHelp
         }
 
         bool isPlural = word.EndsWith('s');
-        bool areColumns = word.StartsWith('c');
-        return names.All.Select(n => n.Symbol).OfType<LineFamily>().FirstOrDefault(f => f.AreColumns == areColumns) is { } family
+        LineForm form = word.StartsWith('c') ? LineForm.Columns : LineForm.Rows;
+        return names.All.Select(n => n.Symbol).OfType<LineFamily>().FirstOrDefault(f => f.Form == form) is { } family
             ? FormulaProblems.UnknownName(token.Span, token.Text, isPlural ? family.Plural : family.Name, family)
-            : FormulaProblems.LineWithoutName(token.Span, token.Text, areColumns ? "columns" : "rows", areColumns ? "column" : "row");
+            : FormulaProblems.LineWithoutName(token.Span, token.Text, form == LineForm.Columns ? "columns" : "rows", form == LineForm.Columns ? "column" : "row");
     }
 
     private static string? Near(ImmutableArray<Token> tokens, int first, int length, Vocabulary names)

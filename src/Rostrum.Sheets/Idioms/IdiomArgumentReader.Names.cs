@@ -34,13 +34,13 @@ internal sealed partial class IdiomArgumentReader
     // `rows` of a board that gives them no name: the lines are there, and only the word for them is missing.
     private (string Key, string Name, string Board)? LinesOf(string name)
     {
-        (string Key, string Name, bool AreColumns)? asked = name switch
+        (string Key, string Name, LineForm Form)? asked = name switch
         {
-            "row" or "rows" => ("rows", "row", false),
-            "column" or "columns" => ("columns", "column", true),
+            "row" or "rows" => ("rows", "row", LineForm.Rows),
+            "column" or "columns" => ("columns", "column", LineForm.Columns),
             _ => null,
         };
-        return asked is { } lines && context.Declared.Boards.Values.FirstOrDefault(b => b.Family(lines.AreColumns) is null) is { } board
+        return asked is { } lines && context.Declared.Boards.Values.FirstOrDefault(b => b.Family(lines.Form) is null) is { } board
             ? (lines.Key, lines.Name, board.Place.Name)
             : null;
     }
@@ -52,6 +52,7 @@ internal sealed partial class IdiomArgumentReader
         ParameterForm.Column => symbol is Column,
         ParameterForm.Word => symbol is Word { Subjects: [{ Sort.IsMany: false }] },
         ParameterForm.SetWord => symbol is Word { Subjects: [{ Sort.IsMany: true }] },
+        ParameterForm.Printed => symbol is PrintedValue,
         ParameterForm.PairWord => symbol is Word { Subjects.Length: 2 },
         ParameterForm.Worth => symbol is Column or Attribute or Word { Subjects: [{ Sort.IsMany: false }] },
         _ => symbol is Attribute,

@@ -21,6 +21,7 @@ public sealed record IdiomParameter(string Name, ParameterForm Form, string As, 
     {
         ParameterForm.Look => "words that tell a thing, such as 'red stone'",
         ParameterForm.Lines => "the name of lines of a board",
+        ParameterForm.Printed => "a number that is printed on spaces",
         ParameterForm.Table => "the name of a table",
         ParameterForm.Board => "a board",
         ParameterForm.Place => "a place, such as 'my hand'",
@@ -49,8 +50,11 @@ public enum ParameterForm
     /// <summary>Words that tell a thing.</summary>
     Look,
 
-    /// <summary>The lines of a board by their name, such as <c>bays</c>.</summary>
+    /// <summary>The lines or areas of a board by their name, such as <c>bays</c>.</summary>
     Lines,
+
+    /// <summary>A number that is printed on the spaces of a board.</summary>
+    Printed,
 
     /// <summary>A table.</summary>
     Table,

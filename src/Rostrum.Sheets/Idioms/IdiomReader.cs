@@ -14,7 +14,7 @@ internal static class IdiomReader
     [
         ("look", ParameterForm.Look), ("lines", ParameterForm.Lines), ("table", ParameterForm.Table), ("board", ParameterForm.Board), ("place", ParameterForm.Place),
         ("number", ParameterForm.Number), ("column", ParameterForm.Column), ("word", ParameterForm.Word), ("attribute", ParameterForm.Attribute),
-        ("pair word", ParameterForm.PairWord), ("set word", ParameterForm.SetWord), ("worth", ParameterForm.Worth), ("amount", ParameterForm.Amount),
+        ("pair word", ParameterForm.PairWord), ("set word", ParameterForm.SetWord), ("worth", ParameterForm.Worth), ("printed number", ParameterForm.Printed), ("amount", ParameterForm.Amount),
         ("amounts", ParameterForm.Amounts), ("standing", ParameterForm.Standing), ("things", ParameterForm.Things), ("spaces", ParameterForm.Spaces),
         ("condition", ParameterForm.Truth), ("one of", ParameterForm.OneOf), ("chosen thing", ParameterForm.ChosenThing), ("chosen space", ParameterForm.ChosenSpace),
     ];

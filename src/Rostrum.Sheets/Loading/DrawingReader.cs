@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Rostrum.Sheets.Drawings;
 using Rostrum.Sheets.Model;
+using Rostrum.Text;
 
 namespace Rostrum.Sheets.Loading;
 
@@ -17,7 +18,7 @@ internal static class DrawingReader
         {
             foreach (DrawnCell cell in text.Rows[i].Cells.Where(c => c.Text is not ("-" or "#")))
             {
-                cells.Add(Cell(context, cell, height - 1 - i));
+                cells.Add(Cell(context, cell, height - 1 - i) with { HalfSteps = text.Rows[i].HalfSteps });
             }
         }
 
@@ -27,8 +28,30 @@ internal static class DrawingReader
             return null;
         }
 
+        ReportRows(context, text);
         int width = cells.Max(c => c.Column) + 1;
         return new Drawing(width, height, cells.ToImmutable(), text.Span);
+    }
+
+    // On hexes each row is set off by half a step from the next, on squares none is; where a game has boards of both, either may be meant.
+    private static void ReportRows(LoadContext context, DrawingText text)
+    {
+        BoardLayout[] layouts = [.. context.Declared.Boards.Values.Select(b => b.Layout).Where(l => l != BoardLayout.Points).Distinct()];
+        if (layouts is not [var layout])
+        {
+            return;
+        }
+
+        for (int i = layout == BoardLayout.Hexes ? 1 : 0; i < text.Rows.Length; i++)
+        {
+            DrawnRow row = text.Rows[i];
+            if (layout == BoardLayout.Hexes ? (row.HalfSteps - text.Rows[i - 1].HalfSteps) % 2 == 0 : row.HalfSteps > 0)
+            {
+                SourceSpan at = row.LabelSpan.To(row.Cells.Select(c => c.Span).LastOrDefault(row.LabelSpan));
+                context.Problems.Add(layout == BoardLayout.Hexes ? BoardProblems.PatternNotSetOff(at) : BoardProblems.PatternSetOff(at));
+                return;
+            }
+        }
     }
 
     private static bool IsPlain(DrawingCell cell) => cell is { Asks: null, IsEmpty: false, Height: null, Alike: null };

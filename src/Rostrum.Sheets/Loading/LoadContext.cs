@@ -55,6 +55,9 @@ internal sealed class LoadContext(GameFolder folder, IdiomLibrary idioms, Diagno
     /// <summary>Notes that something is not modelled.</summary>
     public void LeaveOut(string what) => LeftOut.Add(what);
 
+    /// <summary>The names of the seats, or <c>seat 1</c>, <c>seat 2</c> … where they have none.</summary>
+    public ImmutableArray<string> SeatNames { get; set; } = ["seat 1"];
+
     /// <summary>How pieces are drawn.</summary>
     public Appearance Appearance { get; set; } = Appearance.None;
 
@@ -108,6 +111,8 @@ internal sealed class LoadContext(GameFolder folder, IdiomLibrary idioms, Diagno
     {
         (Place, Kind) or (Kind, Place) => true,
         (OperationName { Operation.Form: OperationForm.Noun }, Kind) => true,
+        // Seats are often called by the compass; a direction stands before `of` or where a direction is wanted.
+        (StepName, SeatName) => true,
         _ => false,
     };
 }

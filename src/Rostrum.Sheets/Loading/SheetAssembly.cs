@@ -85,6 +85,7 @@ internal sealed class SheetAssembly
         Do("sources", s => SourcesSection.Read(_context, s));
         Do("players", s => _context.Declared.Players = SourcesSection.Players(_context, s));
         ImmutableArray<string> seats = Section("seats", s => SourcesSection.Seats(_context, s));
+        _context.SeatNames = seats.IsEmpty ? [.. Enumerable.Range(1, Math.Clamp(_context.Declared.Players.Most ?? 1, 1, 100)).Select(i => $"seat {i}")] : seats;
 
         Do("numbers", s => SourcesSection.ReadNumbers(_context, s));
         Do("pieces", s => PiecesSection.Read(_context, s));

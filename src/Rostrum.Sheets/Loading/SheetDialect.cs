@@ -33,7 +33,7 @@ public static class SheetDialect
         ["boards"] =
         [
             "of", "squares", "drawn", "hexes", "ring", "track", "points", "file", "stands", "columns", "rows", "lines", "neighbours", "wraps", "regions", "areas",
-            "links", "values", "spaces", "plural", "holds",
+            "links", "values", "without", "spaces", "plural", "holds",
         ],
         ["places"] = ["row of", "bag of", "deck of", "heap of", "hand of", "slots", "holds", "of", "when short", "starts"],
         ["marks"] = ["holds", "of", "lasts", "starts"],
@@ -56,7 +56,7 @@ public static class SheetDialect
         ["pieces"] = ["shape", .. Forks],
         ["dice"] = Forks,
         ["cards"] = Forks,
-        ["boards"] = ["hexes", "points", "file", "regions", "areas", "links", "values", .. Forks],
+        ["boards"] = Forks,
         ["places"] = ["when short", "starts", .. Forks],
         ["marks"] = ["lasts", "starts", .. Forks],
         ["actions"] = ["final", .. Forks],

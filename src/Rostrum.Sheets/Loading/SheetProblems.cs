@@ -244,8 +244,8 @@ internal static class SheetProblems
         "ROS0826", Severity.Error, at, $"'{Prose.Clip(sign)}' cannot be a sign of drawings.",
         meant is null ? "Take one letter or mark other than a digit and . - # _ ? / | ~ + [ ]." : $"The sign stands first: '{meant}: {Prose.Clip(sign)}'.");
 
-    public static Diagnostic NoNameColumn(SourceSpan at) => new(
-        "ROS0827", Severity.Error, at, "The table of cards has no column 'name'.", "Call the column with the cards' names 'name'.");
+    public static Diagnostic NoNameColumn(SourceSpan at, string rows) => new(
+        "ROS0827", Severity.Error, at, $"The table of {rows} has no column 'name'.", $"Call the column with the names of the {rows} 'name'.");
 
     public static Diagnostic NoPoints(SourceSpan at, string clause) => new(
         "ROS0828", Severity.Error, at, $"The clause '{Prose.Clip(clause)}' gives no points.", "Add 'points:', or an idiom.");

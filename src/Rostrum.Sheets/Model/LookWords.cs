@@ -11,6 +11,9 @@ public static class LookWords
     /// <summary>Several: <c>whole bowls</c>.</summary>
     public static string Many(Look look) => Words(look, isMany: true);
 
+    /// <summary>None of them: <c>no whole bowl</c>, <c>none of your huts</c>.</summary>
+    public static string None(Look look) => look is { Owner: LookOwner.Anyone } or { Card: not null } ? $"no {One(look)}" : $"none of {Many(look)}";
+
     private static string Words(Look look, bool isMany)
     {
         ArgumentNullException.ThrowIfNull(look);

@@ -85,6 +85,15 @@ public abstract record Term(Sort Sort, Origin Origin)
     /// <summary>All lines of a family of a board, in order.</summary>
     public sealed record LinesOf(LineFamily Family, Term Board, Origin Origin) : Term(Sort.ListOf(Sort.Line), Origin);
 
+    /// <summary>The region of a player: a space where it is always one, else a set of spaces.</summary>
+    public sealed record RegionOf(Region Region, Term Player, Origin Origin) : Term(Region.IsSpace ? Sort.Space : Sort.SetOf(Sort.Space), Origin);
+
+    /// <summary>The space that a link leads to.</summary>
+    public sealed record LinkOf(Link Link, Term Space, Origin Origin) : Term(Sort.Space, Origin);
+
+    /// <summary>The number printed on a space.</summary>
+    public sealed record PrintedOn(PrintedValue Which, Term Space, Origin Origin) : Term(Sort.Number, Origin);
+
     /// <summary>Things or spaces of a look in something that holds them.</summary>
     /// <param name="Look">Which ones.</param>
     /// <param name="Container">A place, a line, a space, a slot or a set of them.</param>

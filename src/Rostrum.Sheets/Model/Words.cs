@@ -121,4 +121,8 @@ public sealed record Drawing(int Width, int Height, ImmutableArray<DrawingCell> 
 /// <param name="OrMore">True where more things than <paramref name="Height"/> will do.</param>
 /// <param name="Alike">The letter of cells that must show alike; null otherwise.</param>
 /// <param name="IsAnchor">True for the space in brackets, which <c>anchor of</c> gives.</param>
-public sealed record DrawingCell(int Column, int Row, Look? Asks, bool IsEmpty, int? Height, bool OrMore, char? Alike, bool IsAnchor);
+public sealed record DrawingCell(int Column, int Row, Look? Asks, bool IsEmpty, int? Height, bool OrMore, char? Alike, bool IsAnchor)
+{
+    /// <summary>How many half steps its row is set off to the right; only hexes know half steps.</summary>
+    public int HalfSteps { get; init; }
+}

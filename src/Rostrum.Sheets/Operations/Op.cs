@@ -11,7 +11,7 @@ public enum Op
     Count, Any, No, All, Sum, Largest, Smallest, Different, Most, Least, Ranked, Together,
     First, Last, Item, OrderOf,
     TopOf, HeightOf, OwnerOf, PlaceOfThing, FaceOf,
-    NeighboursOf, SidesOf, CornersOf, EdgeOf, RimOf, Step, AdvanceOf, OppositeOf,
+    NeighboursOf, SidesOf, CornersOf, EdgeOf, RimOf, Step, AdvanceOf,
     Across, BetweenSpaces, Distance, Straights, Run, BeyondRun, Following,
     Groups, LongestWay, MostPairs, BestSplit,
     Fits, AnchorOf, Difference, Down, Up, Nearest,

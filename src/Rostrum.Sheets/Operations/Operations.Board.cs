@@ -72,10 +72,6 @@ public static partial class Operations
         {
             Reads = Reads.Geometry, Telling = Telling.Elements, Example = Ex("count(following(A3, 4))", "4"), Refused = Ex("following(3, 4)", "ROS0302"),
         },
-        new(Op.OppositeOf, "opposite", OperationForm.Noun, [Value("space", Sort.Space)], "a space", "The space that the board links as opposite. Not answered yet: boards with links come later.")
-        {
-            Reads = Reads.Geometry, Example = Ex("opposite of A1", "not yet"), Refused = Ex("opposite of 3", "ROS0302"),
-        },
     ];
 
     private static Operation Near(Op id, string name, string summary, string formula, string result) =>

@@ -66,9 +66,9 @@ public static partial class SheetReadBack
     private static string BoardInWords(BoardFacts board)
     {
         string whose = board.Place.EachPlayer ? "Each player has one" : "One for the table";
-        string lines = string.Join(", ", board.Families.Select(f => Labels(f, f.AreColumns ? board.Columns : board.Rows)));
+        string lines = string.Join(", ", board.Families.Select(Labels));
         string holds = board.MostInSpace is { } most ? $"; each {board.Noun.Name} holds {most}{Kinds(board, most)}" : "";
-        string shape = board.Spaces.Length == board.Columns.Length * board.Rows.Length ? "" : $"; {Steps(board)}";
+        string shape = board.Layout == BoardLayout.Squares && board.Spaces.Length != board.Columns.Length * board.Rows.Length ? $"; {Steps(board)}" : "";
         string touch = board.Neighbours switch
         {
             Touching.Corners => "; neighbours touch with corners",
@@ -76,7 +76,7 @@ public static partial class SheetReadBack
             _ => "",
         };
         string stands = $"{(board.IsUpright ? ", upright" : "")}{(board.Wraps ? ", round and round" : "")}";
-        return $"{whose}{stands}: {Prose.Count(board.Spaces.Length, board.Noun.Name, board.Noun.Plural)}{(lines.Length == 0 ? "" : $" ({lines})")}{shape}{holds}{touch}.";
+        return $"{whose}{stands}: {Prose.Count(board.Spaces.Length, board.Noun.Name, board.Noun.Plural)}{LayoutInWords(board)}{(lines.Length == 0 ? "" : $" ({lines})")}{shape}{holds}{touch}.{string.Concat(Parts(board).Select(p => " " + p))}";
     }
 
     private static string Kinds(BoardFacts board, int most) =>
@@ -85,12 +85,40 @@ public static partial class SheetReadBack
     // `bays of 2, 3, 4, 5 and 6`: how many spaces each column of a drawn board has.
     private static string Steps(BoardFacts board)
     {
-        string columns = board.Families.FirstOrDefault(f => f.AreColumns)?.Plural ?? "columns";
+        string columns = board.Family(LineForm.Columns)?.Plural ?? "columns";
         return $"{columns} of {Prose.And(board.Columns.Select((_, i) => $"{board.Spaces.Count(s => s.Column == i)}"))}";
     }
 
-    private static string Labels(LineFamily family, System.Collections.Immutable.ImmutableArray<string> labels) =>
-        labels.Length == 0 ? family.Plural : $"{family.Plural} {labels[0]} to {labels[^1]}";
+    private static string Labels(LineFamily family) => family.Lines.IsEmpty ? family.Plural
+        : family.Form == LineForm.Areas ? $"{family.Plural} {Prose.And(family.Lines.Select(l => l.Label))}"
+        : $"{family.Plural} {family.Lines[0].Label} to {family.Lines[^1].Label}";
+
+    private static string LayoutInWords(BoardFacts board) => board.Layout switch
+    {
+        BoardLayout.Hexes => $", hexes in rows of {Prose.And(board.Spaces.GroupBy(s => s.Row).OrderByDescending(r => r.Key).Select(r => $"{r.Count()}"))}",
+        BoardLayout.Points => $", joined by {Prose.Count(board.Ways.Length, "line", "lines")}",
+        _ => "",
+    };
+
+    // What belongs to whom, what leads where, what is printed.
+    private static IEnumerable<string> Parts(BoardFacts board)
+    {
+        string Names(IEnumerable<int> spaces) => Prose.And(spaces.Select(s => board.Spaces[s].Name.Name));
+        foreach (Region region in board.Regions)
+        {
+            yield return $"The {region.Name} of each seat in turn: {string.Join("; ", region.OfSeat.Select(s => Names(s)))}.";
+        }
+
+        foreach (Link link in board.Links)
+        {
+            yield return $"{Prose.Sentence(link.Name)} of each other: {Prose.And(Enumerable.Range(0, link.To.Length).Where(s => link.To[s] > s).Select(s => $"{Names([s])} and {Names([link.To[s]!.Value])}"))}.";
+        }
+
+        foreach (PrintedValue value in board.Values)
+        {
+            yield return $"The {value.Name}: {string.Join("; ", Enumerable.Range(0, value.On.Length).Where(s => value.On[s] is not null).GroupBy(s => value.On[s]!.Value).OrderBy(g => g.Key).Select(g => $"{g.Key} on {Names(g)}"))}.";
+        }
+    }
 
     private static string PlaceInWords(PlaceFacts place)
     {

@@ -41,17 +41,6 @@ public sealed class BoardLinesTests
         Assert.Equal("B1 C1", board.Names(board.Geometry.Between(board["A1"], board["D1"])));
     }
 
-    [Fact]
-    public void A_column_goes_up_and_a_row_goes_right()
-    {
-        TestBoard board = TestBoard.Grid(3, 3, missing: "B2");
-
-        Assert.Equal("B1 B3", board.Names(board.Geometry.Line(columns: true, 1)));
-        Assert.Equal("A2 C2", board.Names(board.Geometry.Line(columns: false, 1)));
-        Assert.Equal(2, board.Geometry.LineIndexOf(columns: true, board["C1"]));
-        Assert.Equal(0, board.Geometry.LineIndexOf(columns: false, board["C1"]));
-    }
-
     // Common knowledge of noughts and crosses: 8 lines of three on 3 by 3. Four in a row: 69 lines of four on 7 by 6 (24 + 21 + 24, by hand).
     [Theory]
     [InlineData(3, 3, Touching.SidesAndCorners, 3, 8)]

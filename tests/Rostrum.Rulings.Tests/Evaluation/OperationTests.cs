@@ -40,7 +40,6 @@ public sealed class OperationTests
     }
 
     [Theory]
-    [InlineData("opposite of A1", GapKind.NotYet)]
     [InlineData("best split((A1, B1), worth wide)", GapKind.NotYet)]
     [InlineData("down(7, by 0)", GapKind.Limit)]
     [InlineData("(1 to 1000000)", GapKind.Limit)]

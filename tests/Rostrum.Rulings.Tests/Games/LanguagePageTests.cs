@@ -61,6 +61,17 @@ public sealed partial class LanguagePageTests
         Assert.Empty(Told(ExpectationCheck.Of(opened.Position!, opened.File!.Expectations)));
     }
 
+    [Fact]
+    public void A_map_is_read_from_a_table()
+    {
+        const string sheet = "rule sheet: 1\nboards: {map: {file: map.csv}}\nscore: {hills: {cite: book 1, points: \"sum(s in land hills of map, toll of s)\"}}\nsources: {book: {title: Rulebook}}\n";
+        string map = Blocks.Single(b => b.Kind == "map").Content;
+
+        SheetReading reading = SheetReader.Read(GameFolder.InMemory("shown", (SheetReader.FileName, sheet), ("map.csv", map)), BenchGame.Idioms, []);
+
+        Assert.Empty(Told(reading.Problems));
+    }
+
     [Theory]
     [MemberData(nameof(Numbers))]
     public void A_number_within_a_line_is_worked_out_over_the_bench_game(string formula) =>
@@ -69,7 +80,7 @@ public sealed partial class LanguagePageTests
     [Fact]
     public void Examples_stand_in_fences_of_a_kind_that_is_read()
     {
-        Assert.Empty(Blocks.Select(b => b.Kind).Except([Sheet, Position, "clauses", "steps", "position", "grammar"]));
+        Assert.Empty(Blocks.Select(b => b.Kind).Except([Sheet, Position, "clauses", "steps", "position", "map", "grammar"]));
         Assert.DoesNotMatch(IndentedExample(), Page);
     }
 

@@ -59,7 +59,7 @@ internal static class IdiomsPage
         one sign for its form and one for its glaze: `ja` is an ash jug. Rows are written from the top down. There are also four sticks in `my sticks`, a card in
         `my orders`, no `my shards`, the tables `run worth: {1: 1, 2: 3, 3: 6}` and `ladder: {0: 0, 1: 2, 2: 5, 3: 9, beyond: last}`, the words `clash` (copper with
         ash) and `cost` (3 for a jug, else 1), the marks `coins` and `promise`, and the action `lay (what) on (spot)`. Those marked *on the table* are over a
-        `map` of 4 across and 3 up with columns and rows, a `trail` of six steps, a hut of each player (`h1`, `h2`), tiles of wood, lake and hill (`w`, `l`, `k`) that
+        `map` of 4 across and 3 up with columns, rows, two areas called shire and a `reward` printed on some spaces, a `trail` of six steps, a hut of each player (`h1`, `h2`), tiles of wood, lake and hill (`w`, `l`, `k`) that
         may be stacked, and the actions `put (what) on (spot)` and `climb off (start) to (goal)`.
 
         """;
@@ -90,15 +90,15 @@ internal static class IdiomsPage
             ["so many for each", "its own worth", "by their number", "growing with their number", "for so many at least", "one number times another", "different ones by number",
             "leftovers by a rate", "each one missing", "bonus where something holds"]),
         ("Points for sets and pairs", ["one of each as a set", "the lowest counts", "sets of different ones", "sets of alike ones", "pairs that fit"]),
-        ("Points for having more than others", ["the most", "the most and second most", "lines held"]),
+        ("Points for having more than others", ["the most", "the most and second most", "areas held"]),
         ("Points for pieces by what is beside them or where they stand",
             ["different neighbours", "neighbours of a kind", "enough neighbours", "enough different neighbours", "alone in its line", "as high as it stands", "steps along a track",
-            "prize where it stands"]),
+            "prize where it stands", "number printed under it"]),
         ("Points for lines", ["full lines", "full lines alike or different", "best line", "each line by its number", "runs by length"]),
         ("Points for groups, ways and areas",
             ["largest group", "largest group of a kind", "each big group", "groups by size", "longest way", "enclosed areas"]),
         ("Points for cards and drawings", ["cards met or not", "drawings on cards"]),
-        ("Points for rounds, bids and charts", ["weighed by the round", "bid met exactly", "value uncovered"]),
+        ("Points for rounds, bids and charts", ["weighed by the round", "bid met exactly", "value uncovered", "highest number uncovered"]),
         ("Conditions on how many", ["at least so many", "more than the others", "so many and none beside another", "few left", "more than anybody"]),
         ("Conditions on lines", ["so many in one line", "in so many lines", "one in every line", "a line of different ones", "no two alike in a line"]),
         ("Conditions on groups", ["all in one group", "a group of at least"]),

@@ -10,7 +10,7 @@ namespace Rostrum.Rulings.Tests.Positions;
 public sealed class PositionPageTests
 {
     public static TheoryData<string, string, bool, string> Examples =>
-        [.. new[] { "position", "question" }.SelectMany(DiagnosticPage.ExamplesIn).Select(e => (e.Kind, e.Id, e.IsRight, e.Content))];
+        [.. new[] { "position", "trail", "question" }.SelectMany(DiagnosticPage.ExamplesIn).Select(e => (e.Kind, e.Id, e.IsRight, e.Content))];
 
     [Theory]
     [MemberData(nameof(Examples))]
@@ -18,15 +18,15 @@ public sealed class PositionPageTests
     {
         var example = new PageExample(id, kind, isRight, content);
 
-        Diagnostic[] problems = [.. kind == "position" ? OfPosition(content) : Ruling.On(BenchGame.Position, content).Problems];
+        Diagnostic[] problems = [.. kind is "position" or "trail" ? OfPosition(kind == "trail" ? TrailGame.Game(content) : BenchGame.Game, content) : Ruling.On(BenchGame.Position, content).Problems];
 
         Assert.Equal(example.Expected, problems.Select(p => p.Id).Distinct());
         Assert.Empty(problems.SelectMany(p => EveryMessage.SaidBy(p).SelectMany(BannedWords.In).Select(w => $"{p.Id}: {w}")));
     }
 
-    private static IEnumerable<Diagnostic> OfPosition(string content)
+    private static IEnumerable<Diagnostic> OfPosition(Game game, string content)
     {
-        OpenedPosition opened = BenchGame.Read(content);
+        OpenedPosition opened = game.Open(new SourceText("positions/bench.yaml", content));
         return opened.Problems.Concat(opened.Position is { } position ? ExpectationCheck.Of(position, opened.File!.Expectations) : []);
     }
 }

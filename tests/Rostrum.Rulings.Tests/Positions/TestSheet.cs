@@ -55,6 +55,8 @@ internal static class TestSheet
                select new SupplyRow([value, glaze], counts.First(c => c.Form == value.Name).Count),
         ]);
 
+    private static ImmutableArray<BoardLine> Lines(ImmutableArray<string> labels) => [.. labels.Select(l => new BoardLine(l, []))];
+
     private static Sheet Kiln(int up, string missing, ImmutableArray<string> variants)
     {
         KindFacts bare = Kind("ware", "ware", KindFamily.Piece, new Supply(null, []), "form: bowl jug plate lamp; glaze: ash iron copper", "wear: whole cracked");
@@ -72,7 +74,7 @@ internal static class TestSheet
             VariantsOn = variants,
             Kinds = [ware, stick, commission, mark],
             CardTables = [Cards(commission.Kind, [.. Enumerable.Range(1, 20).Select(i => $"Commission {i}")]), Cards(mark.Kind, "Glazer", "Stoker")],
-            Boards = [board with { Families = [new LineFamily("bay", "bays", chamber, true, null), new LineFamily("tier", "tiers", chamber, false, null)] }],
+            Boards = [board with { Families = [new LineFamily("bay", "bays", chamber, LineForm.Columns, Lines(board.Columns), null), new LineFamily("tier", "tiers", chamber, LineForm.Rows, Lines(board.Rows), null)] }],
             Places =
             [
                 At("drying", PlaceForm.Row, false, 1, [ware, stick], 3), At("sticks", PlaceForm.Heap, true, 2, [stick]), At("shards", PlaceForm.Heap, true, 3, [ware]),

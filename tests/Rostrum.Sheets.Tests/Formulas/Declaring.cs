@@ -44,7 +44,7 @@ internal sealed class Declaring
         string[] columns = [.. Enumerable.Range(0, across).Select(i => ((char)('A' + i)).ToString())];
         string[] rows = [.. Enumerable.Range(1, up).Select(i => $"{i}")];
         BoardSpace[] spaces = [.. rows.Reverse().SelectMany((r, y) => columns.Select((c, x) => new BoardSpace(new SpaceName(c + r, board, (y * across) + x, null), x, up - 1 - y)))];
-        LineFamily[] families = [new LineFamily(column, column + "s", board, true, null), new LineFamily(row, row + "s", board, false, null)];
+        LineFamily[] families = [new LineFamily(column, column + "s", board, LineForm.Columns, [.. columns.Select(c => new BoardLine(c, []))], null), new LineFamily(row, row + "s", board, LineForm.Rows, [.. rows.Select(r => new BoardLine(r, []))], null)];
         AddAll(noun, noun.Plural);
         Array.ForEach(families, f => AddAll(f, f.Plural));
         Array.ForEach(spaces, s => Declared.Names.Add(s.Name.Name, s.Name));

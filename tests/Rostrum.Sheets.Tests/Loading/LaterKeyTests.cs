@@ -9,13 +9,6 @@ public sealed class LaterKeyTests
     /// <summary>A sheet for each key that is not used yet, with the key that is underlined.</summary>
     public static TheoryData<string, string> Later => new()
     {
-        { "boards: {field: {hexes: 5}}", "hexes" },
-        { "boards: {field: {points: [a7 d7 g7]}}", "points" },
-        { "boards: {field: {file: spaces.csv}}", "file" },
-        { "boards: {field: {squares: 2 across 2 up, regions: {store: A1}}}", "regions" },
-        { "boards: {field: {squares: 2 across 2 up, areas: {north: A1}}}", "areas" },
-        { "boards: {field: {squares: 2 across 2 up, links: {opposite: A1-B2}}}", "links" },
-        { "boards: {field: {squares: 2 across 2 up, values: {A1: 3}}}", "values" },
         { "pieces: {ware: {called: [pot]}}", "called" },
         { "pieces: {ware: {never: [tile]}}", "never" },
         { "pieces: {ware: {how to say: wear}}", "how to say" },
@@ -43,14 +36,6 @@ public sealed class LaterKeyTests
 
         Assert.Equal(("ROS0405", key, Severity.Warning), (problem.Id, problem.At.Text, problem.Severity));
         Assert.EndsWith("is understood but not used yet.", problem.Message, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void A_drawn_board_without_a_ruler_comes_later()
-    {
-        Diagnostic problem = Loaded.Problem("boards:\n  field:\n    drawn: |\n      a . . .\n      b  . .\n");
-
-        Assert.Equal("ROS0405", problem.Id);
     }
 
     [Fact]

@@ -1,28 +1,25 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Rostrum.Sheets.Drawings;
+using Rostrum.Sheets.Model;
 using Rostrum.Text;
 using Rostrum.Text.Outline;
 
 namespace Rostrum.Sheets.Loading.Sections;
 
-/// <summary>The spaces of a board before they are named symbols.</summary>
-/// <param name="Spaces">In reading order: top row first.</param>
-/// <param name="Columns">Labels, left to right.</param>
-/// <param name="Rows">Labels, lowest first.</param>
-/// <param name="ColumnName">What a column is called, or null.</param>
-/// <param name="RowName">What a row is called, or null.</param>
-internal sealed record BoardShape(ImmutableArray<ShapeSpace> Spaces, ImmutableArray<string> Columns, ImmutableArray<string> Rows, string? ColumnName, string? RowName);
-
-/// <summary>A space by its name and coordinates: column from the left, row from below, 0-based.</summary>
-internal sealed record ShapeSpace(string Name, int Column, int Row, SourceSpan At);
-
-/// <summary>Reads the shape of a board: <c>squares: 5 across 4 up</c>, <c>drawn</c>, <c>ring</c>, <c>track</c>.</summary>
+/// <summary>Reads the shape of a board: <c>squares: 5 across 4 up</c>, <c>hexes: radius 2</c>, <c>drawn</c>, <c>ring</c>, <c>track</c>, <c>points</c>,
+/// <c>file</c>.</summary>
 internal static class BoardShapeReader
 {
-    private const int MostAcross = 60;
+    /// <summary>The most columns or rows.</summary>
+    public const int MostAcross = 60;
+
+    /// <summary>The most spaces.</summary>
+    public const int MostSpaces = MostAcross * MostAcross;
+
     private static readonly string[] Shapes = ["squares", "drawn", "hexes", "ring", "track", "points", "file"];
 
+    /// <summary>The shape; null (with a message) where it cannot be read.</summary>
     public static BoardShape? Read(LoadContext context, OutlineScalar key, OutlineMapping mapping)
     {
         if (mapping.Entries.Where(e => Shapes.Contains(e.Key.Text)).ToArray() is [var first, var second, ..])
@@ -30,30 +27,40 @@ internal static class BoardShapeReader
             context.Problems.Add(SheetProblems.TwoShapes(second.Key.Span, key.Text, first.Key.Text, second.Key.Text));
         }
 
-        if (mapping.Find("drawn")?.Value is OutlineScalar drawn)
-        {
-            return Drawn(context, mapping, DrawingText.Read(drawn, context.Problems));
-        }
-
-        if (mapping.Find("squares")?.Value is OutlineScalar squares)
-        {
-            return Squares(context, mapping, squares);
-        }
-
-        if ((mapping.Find("ring") ?? mapping.Find("track"))?.Value is OutlineScalar way)
-        {
-            return Way(context, way);
-        }
-
-        if (!mapping.Entries.Any(e => e.Key.Text is "hexes" or "points" or "file") && !OutlineAsk.HasUnknownKey(mapping, "boards"))
+        BoardShape? shape = mapping.Entries.FirstOrDefault(e => Shapes.Contains(e.Key.Text)) is { } entry
+            ? Of(context, entry, mapping)
+            : null;
+        if (shape is null && !mapping.Entries.Any(e => Shapes.Contains(e.Key.Text)) && !OutlineAsk.HasUnknownKey(mapping, "boards"))
         {
             context.Problems.Add(SheetProblems.NoShape(key.Span, key.Text));
         }
 
-        return null;
+        return shape is null ? null : Without(context, mapping, shape);
     }
 
-    private static BoardShape? Squares(LoadContext context, OutlineMapping mapping, OutlineScalar size)
+    private static BoardShape? Of(LoadContext context, OutlineEntry entry, OutlineMapping mapping)
+    {
+        if (entry.Key.Text == "points")
+        {
+            return MapShapeReader.Points(context, entry.Value);
+        }
+
+        if (OutlineAsk.Text(context, entry.Value, "the shape of the board") is not { } text)
+        {
+            return null;
+        }
+
+        return entry.Key.Text switch
+        {
+            "squares" => Squares(context, mapping, text),
+            "hexes" => HexShapeReader.OfSize(context, mapping, text),
+            "drawn" => Drawn(context, mapping, DrawingText.Read(text, context.Problems)),
+            "file" => MapShapeReader.File(context, text),
+            _ => Way(context, text),
+        };
+    }
+
+    private static BoardShape Squares(LoadContext context, OutlineMapping mapping, OutlineScalar size)
     {
         string[] words = Prose.Fold(size.Text).Split(' ');
         bool isSize = words is [_, "across", _, "up"];
@@ -67,18 +74,15 @@ internal static class BoardShapeReader
             (across, up) = meant ?? (LabelCount(mapping, "columns"), LabelCount(mapping, "rows"));
         }
 
-        (string? columnName, ImmutableArray<string> columns) = Labels(context, mapping, "columns", (int)across, letters: true);
-        (string? rowName, ImmutableArray<string> rows) = Labels(context, mapping, "rows", (int)up, letters: false);
-        var spaces = ImmutableArray.CreateBuilder<ShapeSpace>();
-        for (int row = (int)up - 1; row >= 0; row--)
-        {
-            for (int column = 0; column < across; column++)
-            {
-                spaces.Add(new ShapeSpace(Name(columns[column], rows[row]), column, row, size.Span));
-            }
-        }
-
-        return new BoardShape(spaces.ToImmutable(), columns, rows, columnName, rowName);
+        (string? columnName, ImmutableArray<string> columns) = LineNames.Labels(context, mapping, "columns", LabelRange.Usual((int)across, letters: true));
+        (string? rowName, ImmutableArray<string> rows) = LineNames.Labels(context, mapping, "rows", LabelRange.Usual((int)up, letters: false));
+        ImmutableArray<ShapeSpace> spaces =
+        [
+            .. from row in Enumerable.Range(0, (int)up).Reverse()
+               from column in Enumerable.Range(0, (int)across)
+               select new ShapeSpace(BoardShape.NameOf(columns[column], rows[row]), column, row, size.Span),
+        ];
+        return new BoardShape(BoardLayout.Squares, spaces) { Columns = columns, Rows = rows, LineNames = LineNames.Of(mapping, columnName, rowName) };
     }
 
     // `5 x 4`, `5 by 4`: two numbers with something else between them.
@@ -88,12 +92,19 @@ internal static class BoardShapeReader
         return numbers is [>= 1 and <= MostAcross, >= 1 and <= MostAcross] ? (numbers[0], numbers[1]) : null;
     }
 
+    private static int LabelCount(OutlineMapping mapping, string key) =>
+        mapping.Find(key)?.Value is OutlineScalar scalar ? Math.Min(LineLabels.Of(scalar.Text).Labels.Length, MostAcross) : 0;
+
     private static BoardShape? Drawn(LoadContext context, OutlineMapping mapping, DrawingText drawing)
     {
+        if (drawing.Rows.IsEmpty)
+        {
+            return null;
+        }
+
         if (!drawing.HasRuler)
         {
-            context.Problems.Add(SheetProblems.NotYet(drawing.Span, "a drawn board without a ruler of column labels"));
-            return null;
+            return HexShapeReader.Drawn(context, mapping, drawing);
         }
 
         ImmutableArray<string> columns = [.. drawing.ColumnLabels.Select(c => c.Text)];
@@ -107,13 +118,16 @@ internal static class BoardShapeReader
             {
                 if (IsSpace(context, cell) && cell.Column < columns.Length)
                 {
-                    spaces.Add(new ShapeSpace(Name(columns[cell.Column], rows[row]), cell.Column, row, cell.Span));
+                    spaces.Add(new ShapeSpace(BoardShape.NameOf(columns[cell.Column], rows[row]), cell.Column, row, cell.Span));
                 }
             }
         }
 
-        (string? columnName, string? rowName) = LineNames(context, mapping);
-        return new BoardShape(spaces.ToImmutable(), columns, rows, columnName, rowName);
+        // A drawing gives the labels; a word before a range of labels is still the name of the lines.
+        return new BoardShape(BoardLayout.Squares, spaces.ToImmutable())
+        {
+            Columns = columns, Rows = rows, LineNames = LineNames.Of(mapping, LineNames.WordFor(mapping, "columns"), LineNames.WordFor(mapping, "rows")),
+        };
     }
 
     // A position may leave cells out; the board itself is drawn whole. A row with cells that belong to no label was told when it was cut up.
@@ -125,7 +139,8 @@ internal static class BoardShapeReader
         }
     }
 
-    private static bool IsSpace(LoadContext context, DrawnCell cell)
+    /// <summary>Whether a cell of a drawn board is a space; a message where it is neither a space nor none.</summary>
+    public static bool IsSpace(LoadContext context, DrawnCell cell)
     {
         if (cell.Text is "." or "_" or "-" or "#")
         {
@@ -138,76 +153,54 @@ internal static class BoardShapeReader
 
     private static BoardShape? Way(LoadContext context, OutlineScalar way)
     {
-        ImmutableArray<string> names = [.. SpaceNames(Prose.Fold(way.Text))];
-        if (names.Length is 0 or > MostAcross * MostAcross)
+        ImmutableArray<string> names = [.. SpaceList.Names(way.Text)];
+        if (names.Length is 0 or > MostSpaces)
         {
             context.Problems.Add(SheetProblems.SizeOfBoard(way.Span, way.Text, null));
             return null;
         }
 
-        return new BoardShape([.. names.Select((n, i) => new ShapeSpace(n, i, 0, way.Span))], names, ["1"], null, null);
+        return new BoardShape(BoardLayout.Squares, [.. names.Select((n, i) => new ShapeSpace(n, i, 0, way.Span))]) { Columns = names, Rows = ["1"] };
     }
 
-    // `24`, or names: `s1 to s6 S n1 to n6 N`
-    private static IEnumerable<string> SpaceNames(string words)
+    // `without: c3 d1` takes spaces out of any shape; in a row of hexes they keep their number.
+    private static BoardShape Without(LoadContext context, OutlineMapping mapping, BoardShape shape)
     {
-        if (OutlineAsk.NumberIn(words) is { } count)
+        if (mapping.Find("without")?.Value is not { } node)
         {
-            return Enumerable.Range(1, (int)Math.Clamp(count, 0, (MostAcross * MostAcross) + 1)).Select(i => i.ToString(CultureInfo.InvariantCulture));
+            return shape;
         }
 
-        var names = new List<string>();
-        string[] parts = words.Split(' ');
-        for (int i = 0; i < parts.Length; i++)
+        HashSet<int> taken = [.. SpaceList.Read(context, node, [.. shape.Spaces.Select(s => s.Name)], "a space of this board")];
+        int[] left = [.. Enumerable.Range(0, shape.Spaces.Length).Where(i => !taken.Contains(i))];
+        return shape with
         {
-            if (parts[i] == "to" && i > 0 && i + 1 < parts.Length)
+            Spaces = [.. left.Select(i => shape.Spaces[i])],
+            Holes = [.. shape.Holes, .. taken.Order().Select(i => shape.Spaces[i]).Select(s => new BoardHole(s.Name, s.Column, s.Row))],
+            Ways = [.. shape.Ways.SelectMany(w => Pieces(w, taken)).Select(w => w.Select(i => Array.IndexOf(left, i)).ToImmutableArray())],
+            Spots = shape.Spots.IsEmpty ? [] : [.. left.Select(i => shape.Spots[i])],
+            Further = [.. shape.Further.Select(f => f with { Cells = [.. left.Select(i => f.Cells[i])] })],
+        };
+    }
+
+    // A line of points without some of them falls into the stretches between.
+    private static IEnumerable<ImmutableArray<int>> Pieces(ImmutableArray<int> way, HashSet<int> taken)
+    {
+        var piece = new List<int>();
+        foreach (int space in way.Append(-1))
+        {
+            if (space >= 0 && !taken.Contains(space))
             {
-                names.AddRange(LabelRange.Between(names[^1], parts[++i]).Skip(1));
+                piece.Add(space);
+                continue;
             }
-            else
+
+            if (piece.Count > 0)
             {
-                names.Add(parts[i]);
+                yield return [.. piece];
             }
-        }
 
-        return names;
+            piece.Clear();
+        }
     }
-
-    // `columns: bay A to E`, `columns: A to E`, `columns: bay`
-    private static (string? Name, ImmutableArray<string> Labels) Labels(LoadContext context, OutlineMapping mapping, string key, int count, bool letters)
-    {
-        ImmutableArray<string> usual = [.. LabelRange.Usual(count, letters)];
-        if (mapping.Find(key)?.Value is not OutlineScalar scalar)
-        {
-            return (LineName(mapping, key), usual);
-        }
-
-        LineLabels line = LineLabels.Of(scalar.Text);
-        if (line.Near is { } near)
-        {
-            context.Problems.Add(SheetProblems.LabelsWithDash(scalar.Span, scalar.Text, near));
-        }
-        else if (!line.Labels.IsEmpty && line.Labels.Length != count)
-        {
-            context.Problems.Add(SheetProblems.LabelsDoNotFit(scalar.Span, line.Labels.Length, count, key == "columns" ? "column" : "row"));
-        }
-
-        return (line.Name, line.Labels.Length == count ? line.Labels : usual);
-    }
-
-    private static int LabelCount(OutlineMapping mapping, string key) =>
-        mapping.Find(key)?.Value is OutlineScalar scalar ? Math.Min(LineLabels.Of(scalar.Text).Labels.Length, MostAcross) : 0;
-
-    private static (string? Columns, string? Rows) LineNames(LoadContext context, OutlineMapping mapping)
-    {
-        // A drawing gives the labels; a word before a range of labels is still the name of the lines.
-        string? Named(string key) => mapping.Find(key)?.Value is OutlineScalar scalar ? LineLabels.Of(scalar.Text).Name : LineName(mapping, key);
-        return (Named("columns"), Named("rows"));
-    }
-
-    private static string? LineName(OutlineMapping mapping, string key) =>
-        mapping.Find("lines")?.Value is OutlineMapping lines && lines.Find(key)?.Value is OutlineScalar name ? Prose.Fold(name.Text) : null;
-
-    private static string Name(string column, string row) =>
-        char.IsDigit(column[^1]) && char.IsDigit(row[0]) ? $"{column}-{row}" : column + row;
 }

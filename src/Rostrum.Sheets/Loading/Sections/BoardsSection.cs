@@ -24,23 +24,31 @@ internal static class BoardsSection
     {
         var place = new Place(Prose.Fold(key.Text), PlaceForm.Board, OutlineAsk.IsOfEachPlayer(context, mapping), context.Declared.Boards.Count, key.Span);
         context.Declare(place);
-        BoardShape? shape = BoardShapeReader.Read(context, key, mapping);
+        BoardShape? read = BoardShapeReader.Read(context, key, mapping);
         SpaceNoun noun = Noun(context, place, mapping);
-        shape ??= new BoardShape([], [], [], null, null);
+        BoardShape shape = read ?? BoardShape.None;
         (int? most, ImmutableArray<Kind> kinds) = Holds(context, mapping);
-        var spaces = shape.Spaces.Select((s, i) => new BoardSpace(new SpaceName(s.Name, place, i, s.At), s.Column, s.Row)).ToList();
+        var spaces = shape.Spaces.Select((s, i) => new BoardSpace(new SpaceName(s.Name, place, i, s.At), s.Column, s.Row)).ToImmutableArray();
         foreach (BoardSpace space in spaces)
         {
             DeclareSpace(context, space.Name);
         }
 
-        context.Declared.Boards[place] = new BoardFacts(place, [.. spaces], shape.Columns, shape.Rows, [.. Families(context, place, shape)], noun)
+        var parts = new BoardPartsReader(context, place, shape);
+        context.Declared.Boards[place] = new BoardFacts(place, spaces, shape.Columns, shape.Rows, [.. Families(context, place, shape), .. parts.Areas(mapping.Find("areas")?.Value)], noun)
         {
+            Layout = shape.Layout,
+            Holes = shape.Holes,
+            Ways = shape.Ways,
+            Spots = shape.Spots,
+            Regions = [.. parts.Regions(mapping.Find("regions")?.Value, context.SeatNames)],
+            Links = [.. parts.Links(mapping.Find("links")?.Value)],
+            Values = [.. parts.Values(mapping.Find("values")?.Value)],
             IsUpright = IsUpright(context, mapping),
-            Neighbours = Neighbours(context, mapping),
+            Neighbours = Neighbours(context, mapping, shape.Layout),
             MostInSpace = most,
             Holds = kinds,
-            Wraps = Wraps(context, mapping) || mapping.Find("ring") is not null,
+            Wraps = Wraps(context, mapping, shape) || mapping.Find("ring") is not null,
             Cite = context.Cite(mapping),
         };
     }
@@ -56,7 +64,24 @@ internal static class BoardsSection
 
     private static bool IsUpright(LoadContext context, OutlineMapping mapping) => OneOf(context, mapping, "stands", "a way in which a board stands", ["flat", "upright"]) == 1;
 
-    private static bool Wraps(LoadContext context, OutlineMapping mapping) => OneOf(context, mapping, "wraps", "'yes' or 'no'", ["no", "yes"]) == 1;
+    // Hexes come round only where every row is as long as the others and the last interlocks with the first.
+    private static bool Wraps(LoadContext context, OutlineMapping mapping, BoardShape shape)
+    {
+        bool wraps = OneOf(context, mapping, "wraps", "'yes' or 'no'", ["no", "yes"]) == 1;
+        bool fits = shape.Layout switch
+        {
+            BoardLayout.Hexes => shape.Rows.Length % 2 == 0 && shape.Spaces.GroupBy(s => s.Row).Select(r => (r.Count(), r.Min(s => s.Column))).Distinct().Count() == 2
+                && shape.Spaces.GroupBy(s => s.Row).Select(r => r.Count()).Distinct().Count() == 1,
+            BoardLayout.Points => false,
+            _ => true,
+        };
+        if (wraps && !fits)
+        {
+            context.Problems.Add(BoardProblems.CannotWrap(mapping.Find("wraps")!.Value.Span, shape.Layout));
+        }
+
+        return wraps && fits;
+    }
 
     // The number of the word that stands there, 0 where nothing stands there or (with a message) something else.
     private static int OneOf(LoadContext context, OutlineMapping mapping, string key, string what, string[] words)
@@ -94,38 +119,23 @@ internal static class BoardsSection
 
     private static IEnumerable<LineFamily> Families(LoadContext context, Place place, BoardShape shape)
     {
-        foreach ((string? name, bool columns) in ((string?, bool)[])[(shape.ColumnName, true), (shape.RowName, false)])
+        foreach ((LineForm form, string name) in shape.LineNames.OrderBy(n => n.Key))
         {
-            if (name is null)
+            if (shape.Layout == BoardLayout.Points || (shape.Layout == BoardLayout.Hexes && form == LineForm.Columns))
             {
                 continue;
             }
 
-            var family = new LineFamily(name, Prose.Plural(name), place, columns, place.DeclaredAt);
+            var family = new LineFamily(name, Prose.Plural(name), place, form, BoardLines.Of(shape, form), place.DeclaredAt);
             context.Declare(family, family.Plural);
             yield return family;
         }
     }
 
-    private static Touching Neighbours(LoadContext context, OutlineMapping mapping)
+    private static Touching Neighbours(LoadContext context, OutlineMapping mapping, BoardLayout layout)
     {
-        if (mapping.Find("neighbours")?.Value is not OutlineScalar scalar)
-        {
-            return Touching.Sides;
-        }
-
-        switch (Prose.Fold(scalar.Text))
-        {
-            case "sides":
-                return Touching.Sides;
-            case "corners":
-                return Touching.Corners;
-            case "sides and corners":
-                return Touching.SidesAndCorners;
-            default:
-                context.Problems.Add(SheetProblems.UnknownWord(scalar.Span, scalar.Text, "a way in which spaces touch", ["sides", "corners", "sides and corners"]));
-                return Touching.Sides;
-        }
+        string[] known = layout == BoardLayout.Squares ? ["sides", "corners", "sides and corners"] : ["sides"];
+        return (Touching)OneOf(context, mapping, "neighbours", layout == BoardLayout.Squares ? "a way in which spaces touch" : "a way in which spaces of this board touch", known);
     }
 
     // `holds: 1 ware`, `holds: 2 foxes or hens`, `holds: 3`; pieces are declared before boards

@@ -89,7 +89,7 @@ internal sealed class CardSources
 
         if (table.ColumnOf("name") is not { } nameAt)
         {
-            _context.Problems.Add(SheetProblems.NoNameColumn(table.Header[0].Span));
+            _context.Problems.Add(SheetProblems.NoNameColumn(table.Header[0].Span, "cards"));
             return;
         }
 

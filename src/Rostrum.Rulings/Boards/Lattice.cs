@@ -2,18 +2,22 @@ using Rostrum.Sheets.Model;
 
 namespace Rostrum.Rulings.Boards;
 
-/// <summary>Where the spaces of a board of squares lie: columns counted from the left, rows from the lowest, both 0-based.</summary>
-internal sealed class SquareGrid
+/// <summary>Where the spaces of a board of squares or hexes lie: columns counted from the left, rows from the lowest, both 0-based. On hexes columns
+/// count half steps, so that only every other place of a row can be a space.</summary>
+internal sealed class Lattice
 {
     private const int Missing = -1;
 
     private readonly BoardFacts _board;
     private readonly int[,] _spaces;
 
-    public SquareGrid(BoardFacts board)
+    public Lattice(BoardFacts board)
     {
         _board = board;
-        Width = Math.Max(board.Columns.Length, board.Spaces.Select(s => s.Column + 1).DefaultIfEmpty(0).Max());
+        IsHex = board.Layout == BoardLayout.Hexes;
+        int width = Math.Max(board.Columns.Length, board.Spaces.Select(s => s.Column + 1).DefaultIfEmpty(0).Max());
+        // On hexes that come round the last half step of the longer rows belongs to the width.
+        Width = IsHex && board.Wraps ? width + (width % 2) : width;
         Height = Math.Max(board.Rows.Length, board.Spaces.Select(s => s.Row + 1).DefaultIfEmpty(0).Max());
         _spaces = new int[Width, Height];
         for (int i = 0; i < Width * Height; i++)
@@ -27,6 +31,9 @@ internal sealed class SquareGrid
         }
     }
 
+    /// <summary>True for hexes.</summary>
+    public bool IsHex { get; }
+
     /// <summary>How many spaces there are.</summary>
     public int Count => _board.Spaces.Length;
 
@@ -35,6 +42,9 @@ internal sealed class SquareGrid
 
     /// <summary>Rows, those without a space included.</summary>
     public int Height { get; }
+
+    /// <summary>The space so far away, round the edge where the board wraps; null where there is none.</summary>
+    public int? By(int space, int columns, int rows) => At(Column(space) + columns, Row(space) + rows);
 
     public int Column(int space) => _board.Spaces[space].Column;
 

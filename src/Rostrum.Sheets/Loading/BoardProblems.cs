@@ -1,0 +1,56 @@
+using Rostrum.Sheets.Model;
+using Rostrum.Text;
+
+namespace Rostrum.Sheets.Loading;
+
+/// <summary>Messages about boards beyond squares, and about what a board says of its spaces.</summary>
+internal static class BoardProblems
+{
+    public static Diagnostic SizeOfHexes(SourceSpan at, string found) => new(
+        "ROS0834", Severity.Error, at, $"'{Prose.Clip(found)}' is not a size of a board of hexes.",
+        "Write 'rows of 3 4 5 4 3', 'radius 2' or '6 across 4 up', with at most 60 rows and 60 in a row.");
+
+    public static Diagnostic RowsDoNotInterlock(SourceSpan at, int first, int second) => new(
+        "ROS0835", Severity.Error, at, $"A row of {first} and a row of {second} do not interlock, for rows are centred and set off by half a step.",
+        "Let each row have one hex more or less than the one before, or draw the board under 'drawn'.");
+
+    public static Diagnostic RowNotSetOff(SourceSpan row) => new(
+        "ROS0835", Severity.Error, row, "This row is not set off by half a step from the row above, so its hexes touch nothing there.", "Begin it one blank further in or further out.");
+
+    public static Diagnostic PatternNotSetOff(SourceSpan row) => new(
+        "ROS0842", Severity.Error, row, "The boards of this game are made of hexes, and this row of the drawing is not set off by half a step from the row above.",
+        "Begin it one blank further in or out; on one line begin it with '~', as in 'r . / ~ r'.");
+
+    public static Diagnostic PatternSetOff(SourceSpan row) => new(
+        "ROS0842", Severity.Error, row, "This row of the drawing is set off by half a step, which only rows of hexes are; the boards of this game are made of squares.",
+        "Let all rows begin in one place; '.' stands for a space with anything on it, '-' for one that does not belong to the drawing.");
+
+    public static Diagnostic CannotWrap(SourceSpan at, BoardLayout layout) => new(
+        "ROS0836", Severity.Error, at,
+        layout == BoardLayout.Points ? "A map of points cannot come round by itself." : "These rows of hexes do not come round: they must be equally long, and their number even.",
+        layout == BoardLayout.Points ? "End a line with the point where it began." : "Take a size such as '6 across 4 up', or leave out 'wraps'.");
+
+    public static Diagnostic SpaceInTwoAreas(SourceSpan at, string space, string first, string second) => new(
+        "ROS0837", Severity.Error, at, $"'{space}' lies in '{first}' already, so it cannot lie in '{second}' too.", "Take it out of one of the two, or make two kinds of areas.");
+
+    public static Diagnostic SpaceTwice(SourceSpan at, string name, SourceSpan first) => new(
+        "ROS0838", Severity.Error, at, $"The map has two spaces called '{Prose.Clip(name)}'.", "Give one of the two another name.")
+    {
+        Related = [new RelatedPlace(first, "the first of them")],
+    };
+
+    public static Diagnostic PointTwiceInLine(SourceSpan at, string name) => new(
+        "ROS0838", Severity.Error, at, $"'{Prose.Clip(name)}' stands twice in this line.", "Only a closed line names a point twice, as its first and as its last.");
+
+    public static Diagnostic NextToItself(SourceSpan at, string name) => new(
+        "ROS0839", Severity.Error, at, $"'{Prose.Clip(name)}' is said to lie next to itself.", "Take its own name out of 'next to'.");
+
+    public static Diagnostic NoLink(SourceSpan at, string found, string board) => new(
+        "ROS0840", Severity.Error, at, $"'{Prose.Clip(found)}' does not join two spaces of '{board}'.", "Write two names with a dash between them, as in 'a1-b6'.");
+
+    public static Diagnostic LinkedTwice(SourceSpan at, string space, string first, string second) => new(
+        "ROS0840", Severity.Error, at, $"'{space}' is linked with '{first}' already, so it cannot be linked with '{second}' too.", "Keep one of the two, or give the other link another name.");
+
+    public static Diagnostic ValuesDoNotFit(SourceSpan row, int cells, int spaces) => new(
+        "ROS0841", Severity.Error, row, $"This row shows {Prose.Count(cells, "number", "numbers")} for {Prose.Count(spaces, "space", "spaces")}.", "Draw one cell a space: its number, or '.' where it has none.");
+}

@@ -1,0 +1,148 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Rostrum.Sheets.Model;
+using Rostrum.Text;
+using Rostrum.Text.Outline;
+using Rostrum.Text.Tables;
+
+namespace Rostrum.Sheets.Loading.Sections;
+
+/// <summary>Reads maps: <c>points</c>, a list of lines in which neighbours touch, and <c>file</c>, a table with one row a space.</summary>
+internal static class MapShapeReader
+{
+    private static readonly string[] OwnColumns = ["name", "next to", "across", "up", "cite", "says"];
+
+    /// <summary>The board of lines of points.</summary>
+    public static BoardShape? Points(LoadContext context, OutlineNode node)
+    {
+        var spaces = new List<ShapeSpace>();
+        var index = new Dictionary<string, int>(StringComparer.OrdinalIgnoreCase);
+        var ways = ImmutableArray.CreateBuilder<ImmutableArray<int>>();
+        foreach (OutlineScalar line in OutlineAsk.Items(context, node, "the lines of points, such as '- a7 d7 g7'"))
+        {
+            string[] names = [.. SpaceList.NamesOfPoints(line.Text)];
+            foreach (string name in names)
+            {
+                if (index.TryAdd(name, spaces.Count))
+                {
+                    spaces.Add(new ShapeSpace(name, spaces.Count, 0, line.Span));
+                }
+            }
+
+            ReportDoubled(context, line, names);
+            ways.Add([.. names.Select(n => index[n])]);
+        }
+
+        return Checked(context, node.Span, new BoardShape(BoardLayout.Points, [.. spaces]) { Ways = ways.ToImmutable() });
+    }
+
+    /// <summary>The board of a file.</summary>
+    public static BoardShape? File(LoadContext context, OutlineScalar file)
+    {
+        FolderReading reading = context.Folder.Read(file.Text.Trim());
+        if (reading.Text is not { } text)
+        {
+            context.Problems.Add(SheetProblems.NotReadable(file.Span, file.Text, reading.Refusal));
+            return null;
+        }
+
+        if (CsvReader.Read(text, context.Problems) is not { } table)
+        {
+            return null;
+        }
+
+        if (table.ColumnOf("name") is not { } nameAt)
+        {
+            context.Problems.Add(SheetProblems.NoNameColumn(table.Header[0].Span, "spaces"));
+            return null;
+        }
+
+        ImmutableArray<ShapeSpace> spaces = [.. table.Rows.Select((r, i) => new ShapeSpace(Prose.Fold(r.Cells[nameAt].Text), i, 0, r.Cells[nameAt].Span))];
+        ReportDoubled(context, spaces);
+        return Checked(context, file.Span, new BoardShape(BoardLayout.Points, spaces)
+        {
+            Ways = [.. Joins(context, table, spaces)],
+            Spots = Spots(context, table),
+            Further = [.. Enumerable.Range(0, table.Header.Length).Where(c => !OwnColumns.Contains(table.Header[c].Text) && table.Header[c].Text.Length > 0)
+                .Select(c => new MapColumn(table.Header[c], [.. table.Rows.Select(r => r.Cells[c])]))],
+        });
+    }
+
+    private static BoardShape? Checked(LoadContext context, SourceSpan at, BoardShape shape)
+    {
+        if (shape.Spaces.Length is > 0 and <= BoardShapeReader.MostSpaces)
+        {
+            return shape;
+        }
+
+        context.Problems.Add(shape.Spaces.IsEmpty
+            ? SheetProblems.WantedText(at, "the lines of points, such as '- a7 d7 g7'")
+            : SheetProblems.MoreRowsThanAllowed(at, "spaces", BoardShapeReader.MostSpaces));
+        return null;
+    }
+
+    // It is enough to say of one of the two that it is next to the other.
+    private static IEnumerable<ImmutableArray<int>> Joins(LoadContext context, CsvTable table, ImmutableArray<ShapeSpace> spaces)
+    {
+        if (table.ColumnOf("next to") is not { } nextTo)
+        {
+            yield break;
+        }
+
+        ImmutableArray<string> names = [.. spaces.Select(s => s.Name)];
+        var seen = new HashSet<(int, int)>();
+        for (int i = 0; i < table.Rows.Length; i++)
+        {
+            CsvCell cell = table.Rows[i].Cells[nextTo];
+            foreach (int other in SpaceList.Read(context, cell.Text, cell.SpanOf, names, "a space of this map"))
+            {
+                if (other == i)
+                {
+                    context.Problems.Add(BoardProblems.NextToItself(cell.Span, names[i]));
+                }
+                else if (seen.Add((Math.Min(i, other), Math.Max(i, other))))
+                {
+                    yield return [i, other];
+                }
+            }
+        }
+    }
+
+    private static ImmutableArray<MapSpot> Spots(LoadContext context, CsvTable table) =>
+        table.ColumnOf("across") is { } across && table.ColumnOf("up") is { } up
+            ? [.. table.Rows.Select(r => new MapSpot(Length(context, r.Cells[across]), Length(context, r.Cells[up])))]
+            : [];
+
+    private static double Length(LoadContext context, CsvCell cell)
+    {
+        if (double.TryParse(cell.Text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double length) && Math.Abs(length) <= 10_000)
+        {
+            return length;
+        }
+
+        context.Problems.Add(SheetProblems.WantedNumber(cell.Span, cell.Text, "where the space is drawn"));
+        return 0;
+    }
+
+    private static void ReportDoubled(LoadContext context, ImmutableArray<ShapeSpace> spaces)
+    {
+        var first = new Dictionary<string, SourceSpan>(StringComparer.OrdinalIgnoreCase);
+        foreach (ShapeSpace space in spaces)
+        {
+            if (!first.TryAdd(space.Name, space.At))
+            {
+                context.Problems.Add(BoardProblems.SpaceTwice(space.At, space.Name, first[space.Name]));
+            }
+        }
+    }
+
+    // A line may end where it began, and is closed then; any other point twice in it is a slip.
+    private static void ReportDoubled(LoadContext context, OutlineScalar line, string[] names)
+    {
+        string[] open = names.Length > 2 && names[0].Equals(names[^1], StringComparison.OrdinalIgnoreCase) ? names[..^1] : names;
+        if (open.GroupBy(n => n, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1) is { } twice)
+        {
+            context.Problems.Add(BoardProblems.PointTwiceInLine(line.Span, twice.Key));
+        }
+    }
+}
