@@ -10,11 +10,15 @@ namespace Rostrum.Cli;
 /// <param name="output">Receives data; flushed before every word of talk, so that a terminal shows both in order.</param>
 /// <param name="talk">Receives talk.</param>
 /// <param name="json">True where the user wants answers in JSON, so that a refusal is one as well.</param>
+/// <param name="isTerminal">True where somebody sits at standard input and types.</param>
 /// <param name="stop">Cancelled by Ctrl-C.</param>
-internal sealed class Desk(TextReader input, TextWriter output, TextWriter talk, bool json, CancellationToken stop)
+internal sealed class Desk(TextReader input, TextWriter output, TextWriter talk, bool json, bool isTerminal, CancellationToken stop)
 {
     /// <summary>Standard input.</summary>
     public TextReader Input => input;
+
+    /// <summary>True where somebody sits at standard input and types, so that he can be asked.</summary>
+    public bool IsTerminal => isTerminal;
 
     /// <summary>Where data goes.</summary>
     public TextWriter Output => output;
@@ -38,6 +42,9 @@ internal sealed class Desk(TextReader input, TextWriter output, TextWriter talk,
 
     /// <summary>Tells a line that sums up what was written as data.</summary>
     public void Tell(string line) => Show(DisplayText.Of(line) + "\n");
+
+    /// <summary>Asks somebody who sits at the terminal; his answer follows on the same line.</summary>
+    public void Ask(string question) => Show(question);
 
     /// <summary>Shows talk that is laid out already.</summary>
     public void Show(string text)

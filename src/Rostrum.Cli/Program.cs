@@ -16,4 +16,4 @@ var plain = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
 using var input = new StreamReader(Console.OpenStandardInput(), strict);
 var output = new StreamWriter(Console.OpenStandardOutput(), plain, bufferSize: 16 * 1024);
 var talk = new StreamWriter(Console.OpenStandardError(), plain);
-return RostrumCommand.Run(args, input, output, talk, stop.Token);
+return RostrumCommand.Run(args, input, output, talk, !Console.IsInputRedirected, stop.Token);

@@ -14,15 +14,16 @@ public static class RostrumCommand
 
     /// <summary>Carries out one command line.</summary>
     /// <param name="args">The words behind <c>rostrum</c>.</param>
-    /// <param name="input">Standard input; read only where a position is <c>-</c>.</param>
+    /// <param name="input">Standard input; read only where a position is <c>-</c>, and by <c>new</c> at a terminal.</param>
     /// <param name="output">Receives data, and nothing else.</param>
     /// <param name="talk">Receives everything said to the user.</param>
+    /// <param name="isTerminal">True where somebody sits at standard input and types.</param>
     /// <param name="stop">Cancelled by Ctrl-C.</param>
     /// <returns>0 fine, 1 findings, 2 wrong usage or output that cannot be written, 3 a fault of Rostrum, 130 stopped.</returns>
-    public static int Run(IReadOnlyList<string> args, TextReader input, TextWriter output, TextWriter talk, CancellationToken stop = default)
+    public static int Run(IReadOnlyList<string> args, TextReader input, TextWriter output, TextWriter talk, bool isTerminal = false, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(args);
-        var desk = new Desk(input, output, talk, args.TakeWhile(a => a != "--").Contains("--json"), stop);
+        var desk = new Desk(input, output, talk, args.TakeWhile(a => a != "--").Contains("--json"), isTerminal, stop);
         try
         {
             int code = Carry(args, desk);
@@ -79,6 +80,7 @@ public static class RostrumCommand
     {
         var root = new RootCommand("The second pair of eyes for people who teach tabletop games on camera.")
         {
+            new NewCommand(desk),
             new CheckCommand(desk),
             new ReadCommand(desk),
             new TallyCommand(desk),

@@ -9,7 +9,7 @@ public static class TablePainter
     /// <param name="picture">What to show.</param>
     /// <param name="shelf">Side of one space in scene units; from 24 up everything is told apart.</param>
     /// <exception cref="ArgumentOutOfRangeException">The side is below 12 or above 400.</exception>
-    /// <exception cref="ArgumentException">There is no board, a row has another number of cells than there are columns,
+    /// <exception cref="ArgumentException">There is no board, a board has no space or one without a row or column,
     /// or a mark or an arrow points at no space.</exception>
     public static Scene Paint(TablePicture picture, double shelf = 48)
     {
@@ -31,7 +31,7 @@ public static class TablePainter
         [
             .. Ground(picture.View, layout),
             .. layout.Titles,
-            .. layout.Boards.Select(place => new SceneNode.Group(place.Board.Name, [.. new BoardPainter(place, picture.Names, picture.View).Paint()])),
+            .. layout.Boards.Select(place => new SceneNode.Group(place.Board.Name, [.. new BoardPainter(place, picture.View).Paint()])),
             .. layout.Racks.SelectMany(rack => rack.Rack.Paint(rack.Corner)),
             .. picture.Marks.SelectMany(marks.Ring),
             .. picture.Marks.SelectMany(marks.Tag),

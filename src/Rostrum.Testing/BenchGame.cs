@@ -66,7 +66,7 @@ public static class BenchGame
         words:
           touching (shelf s, shelf t): s is next to t
           clash (ware v, ware w): (v is copper and w is ash) or (v is ash and w is copper)
-          set worth (set of ware w): count(w)
+          set worth (set of ware w): 5 if count(w) is 2 and different(v in w, form of v) is 1 otherwise 0
           cost (ware w): 3 if w is a jug otherwise 1
           filled (order c): any(fits(picture of c, my field))
         tables:

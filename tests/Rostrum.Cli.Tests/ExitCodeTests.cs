@@ -80,7 +80,7 @@ public class ExitCodeTests
     {
         using var talk = new StringWriter();
 
-        int code = RostrumCommand.Run(["tally", Kiln, "E1"], TextReader.Null, new FullWriter(), talk, TestContext.Current.CancellationToken);
+        int code = RostrumCommand.Run(["tally", Kiln, "E1"], TextReader.Null, new FullWriter(), talk, stop: TestContext.Current.CancellationToken);
 
         Assert.Equal(2, code);
         Assert.Contains("The answer cannot be written to the output: the disk is full.", talk.ToString());

@@ -17,12 +17,15 @@ internal sealed record Told(int Code, string Output, string Talk)
     /// <summary>Carries out a command line with words on standard input.</summary>
     public static Told From(string input, params string[] args) => With(new StringReader(input), args, TestContext.Current.CancellationToken);
 
+    /// <summary>Carries out a command line for somebody who types these words.</summary>
+    public static Told Typed(string input, params string[] args) => With(new StringReader(input), args, TestContext.Current.CancellationToken, isTerminal: true);
+
     /// <summary>Carries out a command line.</summary>
-    public static Told With(TextReader input, string[] args, CancellationToken stop)
+    public static Told With(TextReader input, string[] args, CancellationToken stop, bool isTerminal = false)
     {
         using var output = new StringWriter();
         using var talk = new StringWriter();
-        int code = RostrumCommand.Run(args, input, output, talk, stop);
+        int code = RostrumCommand.Run(args, input, output, talk, isTerminal, stop);
         return new Told(code, output.ToString(), talk.ToString());
     }
 }

@@ -77,6 +77,16 @@ public class UsageTests
     }
 
     [Fact]
+    public void Help_of_new_has_an_example()
+    {
+        Told told = Told.By("new", "--help");
+
+        Assert.Equal(0, told.Code);
+        Assert.Contains("Example:\n  rostrum new lamp-market", told.Output);
+        Assert.All(told.Output.Split('\n'), line => Assert.True(line.Length <= 80, line));
+    }
+
+    [Fact]
     public void Version_is_told() => Assert.Equal(0, Told.By("--version").Code);
 
     [Fact]

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Rostrum.Cli.Commands;
 using Rostrum.Cli.Screen;
 
 namespace Rostrum.Cli.Arguments;
@@ -39,7 +38,7 @@ internal static class HelpText
         }
 
         paper.Line();
-        paper.Raw(command is GameCommand game ? $"Example:\n  {game.Example}" : Completion);
+        paper.Raw(command is IHasExample shown ? $"Example:\n  {shown.Example}" : Completion);
         return paper.ToString();
     }
 
@@ -52,7 +51,7 @@ internal static class HelpText
 
     private static string Usage(Command command)
     {
-        IEnumerable<string> arguments = command.Arguments.Select(a => $"<{a.Name}>");
+        IEnumerable<string> arguments = command.Arguments.Select(a => a.Arity.MinimumNumberOfValues > 0 ? $"<{a.Name}>" : $"[<{a.Name}>]");
         IEnumerable<string> options = command is RootCommand ? ["<command>", "…"] : command.Options.Select(o => o.Required ? LabelOf(o) : $"[{LabelOf(o)}]{(o.Arity.MaximumNumberOfValues > 1 ? "…" : "")}");
         return string.Join(' ', [NameOf(command), .. arguments, .. options]);
     }

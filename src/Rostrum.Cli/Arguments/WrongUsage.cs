@@ -66,5 +66,5 @@ internal static class WrongUsage
     }
 
     private static string[] Missing(ParseResult parse) =>
-        [.. parse.CommandResult.Command.Arguments.Where(a => parse.GetResult(a) is not { Tokens.Count: > 0 }).Select(a => $"<{a.Name}>")];
+        [.. parse.CommandResult.Command.Arguments.Where(a => a.Arity.MinimumNumberOfValues > 0 && parse.GetResult(a) is not { Tokens.Count: > 0 }).Select(a => $"<{a.Name}>")];
 }

@@ -23,7 +23,7 @@ internal sealed class DrawCommand : PositionCommand
     }
 
     private DrawCommand(Desk desk, Option<string> output, Option<bool> dark)
-        : base(desk, "draw", "Draws a position as a picture, SVG, PNG or PDF.", "rostrum draw games/kiln-night E1 -o E1.svg", output, dark)
+        : base(desk, "draw", "Draws a position as a picture, SVG, PNG or PDF.", "rostrum draw games/kiln-night E1 -o E1.svg", "The seat, from 1, whose board comes first.", output, dark)
     {
         _output = output;
         _dark = dark;
@@ -45,7 +45,7 @@ internal sealed class DrawCommand : PositionCommand
         }
 
         Palette palette = parse.GetValue(_dark) ? Palette.Dark : Palette.Light;
-        Scene scene = TablePainter.Paint(PositionPicture.Of(request.Position, new PictureWish(request.Title, request.File.Says, [])));
+        Scene scene = TablePainter.Paint(PositionPicture.Of(request.Seen, new PictureWish(request.Title, request.File.Says, [])));
         byte[] content = ending switch
         {
             ".svg" => Encoding.UTF8.GetBytes(SvgWriter.Write(scene, SvgOptions.StandAlone(palette))),

@@ -10,7 +10,7 @@ using Rostrum.Text;
 namespace Rostrum.Cli.Commands;
 
 /// <summary>A command that asks something of a game.</summary>
-internal abstract class GameCommand : Command
+internal abstract class GameCommand : Command, IHasExample
 {
     private readonly Argument<string> _game = new("game") { Description = "The game: a folder with a sheet.yaml." };
     private readonly Option<string[]> _variants = new("--variant") { HelpName = "NAME", Description = "Switch a variant on; may be given again for another.", Arity = ArgumentArity.OneOrMore };
@@ -33,7 +33,7 @@ internal abstract class GameCommand : Command
         Action = new GameAction(Run);
     }
 
-    /// <summary>A command line that works as it stands in the project's folder.</summary>
+    /// <inheritdoc />
     public string Example { get; }
 
     /// <summary>Where the command reads and writes.</summary>
@@ -42,6 +42,16 @@ internal abstract class GameCommand : Command
     /// <summary>Answers.</summary>
     /// <returns>The exit code.</returns>
     protected abstract int Answer(GameRequest request, ParseResult parse);
+
+    /// <summary>Answers what needs no game.</summary>
+    /// <returns>The exit code; null where a game is needed.</returns>
+    protected virtual int? Aside(IdiomShelf shelf, ParseResult parse) => null;
+
+    /// <summary>Lets the game be left out; <see cref="Aside"/> has to see to it.</summary>
+    protected void NeedNoGame() => _game.Arity = ArgumentArity.ZeroOrOne;
+
+    /// <summary>True where a game is named.</summary>
+    protected bool IsGameNamed(ParseResult parse) => parse.GetValue(_game) is { Length: > 0 };
 
     /// <summary>Gives problems in place of an answer.</summary>
     /// <returns><see cref="ExitCode.Findings"/>.</returns>
@@ -88,6 +98,11 @@ internal abstract class GameCommand : Command
     private int Run(ParseResult parse)
     {
         IdiomShelf shelf = IdiomShelf.Open();
+        if (Aside(shelf, parse) is { } code)
+        {
+            return code;
+        }
+
         Found<Game> game = GameFinder.Open(parse.GetValue(_game)!, shelf.Library);
         if (game.Value is null)
         {

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Rostrum.Cli.Arguments;
 using Rostrum.Cli.Disk;
 using Rostrum.Cli.Screen;
 using Rostrum.Rulings.Games;
@@ -11,17 +12,19 @@ namespace Rostrum.Cli.Commands;
 internal abstract class PositionCommand : GameCommand
 {
     private readonly Argument<string> _position;
+    private readonly Option<int> _seat;
+    private readonly Option<string?> _board;
 
-    /// <inheritdoc cref="GameCommand(Desk, string, string, string, IReadOnlyList{Symbol})"/>
-    protected PositionCommand(Desk desk, string name, string description, string example, params IReadOnlyList<Symbol> more)
-        : this(desk, name, description, example, PositionArgument(), more)
+    /// <summary>Puts the command together; <paramref name="seat"/> tells what <c>--seat</c> means here, besides whose board a pasted drawing is.</summary>
+    protected PositionCommand(Desk desk, string name, string description, string example, string seat, params IReadOnlyList<Symbol> more)
+        : this(desk, name, description, example, PositionArgument(), SeatOption.Named($"{seat} What is pasted without a seat is this seat's."), BoardOption(), more)
     {
     }
 
-    private PositionCommand(Desk desk, string name, string description, string example, Argument<string> position, IReadOnlyList<Symbol> more)
-        : base(desk, name, description, example, [position, .. more])
+    private PositionCommand(Desk desk, string name, string description, string example, Argument<string> position, Option<int> seat, Option<string?> board, IReadOnlyList<Symbol> more)
+        : base(desk, name, description, example, [position, .. more, seat, board])
     {
-        _position = position;
+        (_position, _seat, _board) = (position, seat, board);
         _position.CompletionSources.Add(context => GameOf(context.ParseResult)?.PositionNames.AsEnumerable() ?? []);
     }
 
@@ -32,13 +35,13 @@ internal abstract class PositionCommand : GameCommand
     /// <inheritdoc />
     protected sealed override int Answer(GameRequest request, ParseResult parse)
     {
-        Found<SourceText> text = PositionFinder.Find(request.Game, parse.GetValue(_position)!, Desk.Input);
-        if (text.Value is null)
+        int seat = parse.GetValue(_seat);
+        Found<OpenedPosition> found = new PositionOpener(Desk, request).Open(parse.GetValue(_position)!, Math.Max(seat, 1), parse.GetValue(_board));
+        if (found.Value is not { } opened)
         {
-            return Desk.Refuse(text.Complaint!);
+            return Desk.Refuse(found.Complaint!);
         }
 
-        OpenedPosition opened = request.Game.Open(text.Value, request.Variants);
         if (opened is not { Position: { } position, File: { } file })
         {
             return Report([.. opened.Sheet.Problems, .. opened.Problems], request.Json);
@@ -49,20 +52,28 @@ internal abstract class PositionCommand : GameCommand
             Desk.Show(ProblemScreen.Of(opened.Problems));
         }
 
-        return Answer(new PositionRequest(position, file, request.Json), parse);
+        return seat > position.Seats
+            ? Desk.Refuse($"There is no seat {seat}: the position has {Prose.Count(position.Seats, "seat", "seats")}.")
+            : Answer(new PositionRequest(position, file, seat, request.Json), parse);
     }
 
-    private static Argument<string> PositionArgument() => new("position") { Description = "A name in the game's positions, a path, or '-' for standard input." };
+    private static Argument<string> PositionArgument() => new("position") { Description = "A name in the game's positions, a path, or '-' for what is pasted or piped in: a position or only its drawing." };
+
+    private static Option<string?> BoardOption() => new("--board") { HelpName = "NAME", Description = "Which board a drawing is that is pasted without a name." };
 }
 
 /// <summary>What a command was asked of a position.</summary>
 /// <param name="Position">The position; its sheet has the wanted variants on.</param>
 /// <param name="File">The file it comes from.</param>
+/// <param name="Seat">The seat that the user names, from 1; 0 where he names none.</param>
 /// <param name="Json">True for an answer in JSON.</param>
-internal sealed record PositionRequest(Position Position, PositionFile File, bool Json)
+internal sealed record PositionRequest(Position Position, PositionFile File, int Seat, bool Json)
 {
+    /// <summary>The position, with the turn of the seat that the user names.</summary>
+    public Position Seen => Seat > 0 ? Position with { Me = Seat - 1, IsTurnSaid = true } : Position;
+
     /// <summary>Game, variants that are on, and position, for a heading.</summary>
-    public string Heading => $"{Game}, position {Position.Name}";
+    public string Heading => Position.Name == PositionFinder.Pasted ? $"{Game}, {PositionFinder.Pasted}" : $"{Game}, position {Position.Name}";
 
     /// <summary>The game with its variants; of a position that says what it shows, viewers need no more.</summary>
     public string Title => File.Says is null ? Heading : Game;

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
+using Rostrum.Cli.Catalogue;
+using Rostrum.Cli.Disk;
 using Rostrum.Cli.Reports;
 using Rostrum.Cli.Screen;
 using Rostrum.Sheets.Loading;
@@ -13,15 +15,34 @@ namespace Rostrum.Cli.Commands;
 internal sealed class ReadCommand : GameCommand
 {
     private readonly Option<string?> _section;
+    private readonly Option<string[]> _idioms;
 
     /// <summary>The command at a desk.</summary>
     public ReadCommand(Desk desk)
-        : this(desk, new Option<string?>("--section") { HelpName = "NAME", Description = "Show one section only, such as Scoring." })
+        : this(desk, new Option<string?>("--section") { HelpName = "NAME", Description = "Show one section only, such as Scoring." }, IdiomsOption())
     {
     }
 
-    private ReadCommand(Desk desk, Option<string?> section)
-        : base(desk, "read", "Reads the sheet back as English: each clause with its page, what variants change, what is open or not modelled.", "rostrum read games/kiln-night --section Scoring", section) => _section = section;
+    private ReadCommand(Desk desk, Option<string?> section, Option<string[]> idioms)
+        : base(desk, "read", "Reads the sheet back as English: each clause with its page, what variants change, what is open or not modelled.", "rostrum read games/kiln-night --section Scoring", section, idioms)
+    {
+        (_section, _idioms) = (section, idioms);
+        NeedNoGame();
+    }
+
+    /// <inheritdoc />
+    protected override int? Aside(IdiomShelf shelf, ParseResult parse)
+    {
+        if (parse.GetResult(_idioms) is null)
+        {
+            return IsGameNamed(parse) ? null : Desk.Refuse("'rostrum read' needs <game> as well, or '--idioms'.", "'rostrum read --help' shows how it is used.");
+        }
+
+        ImmutableArray<IdiomEntry> all = IdiomCatalogue.Of(shelf);
+        string words = string.Join(' ', parse.GetValue(_idioms) ?? []);
+        ImmutableArray<IdiomEntry> found = words.Length == 0 ? all : IdiomCatalogue.Find(all, words);
+        return found.IsEmpty ? Desk.Refuse(IdiomCatalogue.Nothing(all, words)) : Tell(found, parse.GetValue<bool>("--json"));
+    }
 
     /// <inheritdoc />
     protected override int Answer(GameRequest request, ParseResult parse)
@@ -48,6 +69,28 @@ internal sealed class ReadCommand : GameCommand
         Tell(story, reading.Sheet!, request.Json);
         return ExitCode.Fine;
     }
+
+    private int Tell(ImmutableArray<IdiomEntry> found, bool json)
+    {
+        if (json)
+        {
+            Desk.Write(new IdiomReport(ReportJson.Format, [.. found.Select(IdiomItem.Of)]), r => r.IdiomReport);
+            return ExitCode.Fine;
+        }
+
+        Desk.Write(IdiomScreen.Of(found));
+        string more = found.Length > IdiomScreen.Few ? "; 'rostrum read --idioms' with words of one of them shows how it is written" : "";
+        Desk.Tell($"{Prose.Count(found.Length, "idiom", "idioms")}{more}");
+        return ExitCode.Fine;
+    }
+
+    private static Option<string[]> IdiomsOption() => new("--idioms")
+    {
+        HelpName = "[WORD…]",
+        Description = "Instead of a game, show the idioms that speak of these words, each with a clause to copy; all of them without words.",
+        Arity = ArgumentArity.ZeroOrMore,
+        AllowMultipleArgumentsPerToken = true,
+    };
 
     private static SheetStory Story(GameRequest request, Sheet sheet) => new(
         string.Join(", ", [sheet.Game, .. sheet.VariantsOn]),

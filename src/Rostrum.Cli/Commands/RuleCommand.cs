@@ -18,13 +18,14 @@ internal sealed class RuleCommand : PositionCommand
     }
 
     private RuleCommand(Desk desk, Argument<string> words)
-        : base(desk, "rule", "Rules on an action ('place copper jug on B2') or a truth ('Commission 12 is met'), with every reason and its page.", "rostrum rule games/kiln-night copper-ash \"place copper jug on B2\"", words) => _words = words;
+        : base(desk, "rule", "Rules on an action ('place copper jug on B2') or a truth ('Commission 12 is met'), with every reason and its page.", "rostrum rule games/kiln-night copper-ash \"place copper jug on B2\"", "The seat that acts, from 1; else the one that the position says.", words) => _words = words;
 
     /// <inheritdoc />
     protected override int Answer(PositionRequest request, ParseResult parse)
     {
         string words = parse.GetValue(_words)!;
-        RulingAnswer answer = Ruling.On(request.Position, words);
+        Position position = request.Seen;
+        RulingAnswer answer = Ruling.On(position, words);
         if (answer.Ruling is not { } ruling)
         {
             Show(answer.Problems, request.Json);
@@ -37,14 +38,14 @@ internal sealed class RuleCommand : PositionCommand
         }
         else
         {
-            Desk.Write(RulingScreen.Of(words, Heading(request), ruling));
+            Desk.Write(RulingScreen.Of(words, Heading(request.Heading, position), ruling));
         }
 
         return ruling is Ruling.Legal or Ruling.Yes ? ExitCode.Fine : ExitCode.Findings;
     }
 
     // Who acts matters where several sit at the table.
-    private static string Heading(PositionRequest request) => request.Position is { Seats: > 1, IsTurnSaid: true } position
-        ? $"{request.Heading}, turn of {new PositionWords(position.Sheet, -1).Seat(position.Me)}"
-        : request.Heading;
+    private static string Heading(string heading, Position position) => position is { Seats: > 1, IsTurnSaid: true }
+        ? $"{heading}, turn of {new PositionWords(position.Sheet, -1).Seat(position.Me)}"
+        : heading;
 }

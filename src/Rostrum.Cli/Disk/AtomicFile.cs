@@ -7,7 +7,12 @@ internal static class AtomicFile
     /// <param name="path">Where it shall lie; an older file there is replaced in one step, or left as it was.</param>
     /// <param name="content">All of it.</param>
     /// <exception cref="UnwritableOutputException">The machine does not take it; nothing has changed then.</exception>
-    public static void Write(string path, ReadOnlySpan<byte> content)
+    public static void Write(string path, ReadOnlySpan<byte> content) => Write(path, content, overwrite: true);
+
+    /// <summary>Writes a file that is not there yet; as <see cref="Write(string, ReadOnlySpan{byte})"/>, but an older file there is left as it is, and told.</summary>
+    public static void Create(string path, ReadOnlySpan<byte> content) => Write(path, content, overwrite: false);
+
+    private static void Write(string path, ReadOnlySpan<byte> content, bool overwrite)
     {
         string full = Path.GetFullPath(path);
         string beside = Path.Combine(Path.GetDirectoryName(full)!, $".{Path.GetFileName(full)}.{Environment.ProcessId}.part");
@@ -15,7 +20,7 @@ internal static class AtomicFile
         {
             Directory.CreateDirectory(Path.GetDirectoryName(full)!);
             Put(beside, content);
-            File.Move(beside, full, overwrite: true);
+            File.Move(beside, full, overwrite);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {

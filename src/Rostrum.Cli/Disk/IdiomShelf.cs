@@ -7,7 +7,8 @@ namespace Rostrum.Cli.Disk;
 /// <summary>The idiom library that lies beside the program.</summary>
 /// <param name="Library">The idioms.</param>
 /// <param name="Problems">What is wrong with their files; usually empty.</param>
-internal sealed record IdiomShelf(IdiomLibrary Library, ImmutableArray<Diagnostic> Problems)
+/// <param name="Page">The page <c>docs/idioms.md</c>, whose headings give the order; empty where it was left behind.</param>
+internal sealed record IdiomShelf(IdiomLibrary Library, ImmutableArray<Diagnostic> Problems, string Page)
 {
     /// <summary>Reads the library.</summary>
     /// <exception cref="DirectoryNotFoundException">The program was copied without its library.</exception>
@@ -20,7 +21,8 @@ internal sealed record IdiomShelf(IdiomLibrary Library, ImmutableArray<Diagnosti
         }
 
         var problems = new DiagnosticBag();
-        var library = IdiomLibrary.Read(DiskGameFolder.Open(path), problems);
-        return new IdiomShelf(library, problems.InOrder());
+        GameFolder folder = DiskGameFolder.Open(path);
+        var library = IdiomLibrary.Read(folder, problems);
+        return new IdiomShelf(library, problems.InOrder(), folder.Read("idioms.md").Text?.Content ?? "");
     }
 }

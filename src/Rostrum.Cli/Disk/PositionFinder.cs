@@ -10,15 +10,20 @@ internal static class PositionFinder
     /// <summary>The word for standard input.</summary>
     public const string StandardInput = "-";
 
+    /// <summary>What a text is called that comes in there.</summary>
+    public const string Pasted = "pasted position";
+
+    private const string HowToPaste = "Pipe a position or its drawing in, such as 'cat drawing.txt | rostrum tally GAME -', or paste it here.";
+
     /// <summary>The text of a position.</summary>
     /// <param name="game">The game.</param>
     /// <param name="named">A name in its <c>positions</c>, a path, or <c>-</c>; a name wins over a path.</param>
-    /// <param name="input">Standard input.</param>
-    public static Found<SourceText> Find(Game game, string named, TextReader input)
+    /// <param name="desk">Has the standard input.</param>
+    public static Found<SourceText> Find(Game game, string named, Desk desk)
     {
         if (named == StandardInput)
         {
-            return FromInput(input);
+            return FromInput(desk);
         }
 
         FolderReading reading = game.PositionText(named);
@@ -38,15 +43,20 @@ internal static class PositionFinder
         var file => file.Read() is { } content ? new FolderReading(new SourceText(path, content), FolderRefusal.None) : new FolderReading(null, FolderRefusal.NotText),
     };
 
-    private static Found<SourceText> FromInput(TextReader input)
+    private static Found<SourceText> FromInput(Desk desk)
     {
+        if (desk.IsTerminal)
+        {
+            desk.Say("paste the position or its drawing, then press Enter and Ctrl-D (on Windows Ctrl-Z and Enter).");
+        }
+
         char[] content = new char[GameFolder.LargestFileBytes + 1];
         try
         {
-            int length = input.ReadBlock(content, 0, content.Length);
-            return length < content.Length
-                ? Found<SourceText>.Of(new SourceText("standard input", new string(content, 0, length)))
-                : Found<SourceText>.None("What comes in is larger than 4 MB, so it is not read.");
+            int length = desk.Input.ReadBlock(content, 0, content.Length);
+            return length == content.Length ? Found<SourceText>.None("What comes in is larger than 4 MB, so it is not read.")
+                : content.AsSpan(0, length).IsWhiteSpace() ? Found<SourceText>.None($"Nothing comes in, and '-' reads the position from there. {HowToPaste}")
+                : Found<SourceText>.Of(new SourceText(Pasted, new string(content, 0, length)));
         }
         catch (DecoderFallbackException)
         {

@@ -16,6 +16,8 @@ namespace Rostrum.Cli.Reports;
 [JsonSerializable(typeof(LessonItem))]
 [JsonSerializable(typeof(PackReport))]
 [JsonSerializable(typeof(RefusalReport))]
+[JsonSerializable(typeof(IdiomReport))]
+[JsonSerializable(typeof(NewReport))]
 internal sealed partial class ReportJson : JsonSerializerContext
 {
     /// <summary>The version of the shape, the value of <c>format</c> in every report.</summary>

@@ -1,20 +1,29 @@
+using System.Collections.Immutable;
+using System.Globalization;
+
 namespace Rostrum.Pictures;
 
-/// <summary>Draws a board with what stands on it.</summary>
-internal sealed class BoardPainter(BoardPlace place, SpaceNames names, TableView view)
+/// <summary>Draws a board with what lies on it.</summary>
+internal sealed class BoardPainter(BoardPlace place, TableView view)
 {
     private readonly TableMeasures _measures = place.Measures;
+    private readonly PathData _frame = place.Frame;
+    private readonly AreaPlates _areas = place.Areas;
 
-    // The frame follows the spaces, so that a board with missing spaces has steps instead of holes.
-    private readonly PathData _frame = FrameTracer.Trace(place);
-
-    public IEnumerable<SceneNode> Paint() =>
-    [
-        .. Shadow(),
-        new SceneNode.Path(_frame, new Paint(Tones.Frame, Tones.FrameEdge, Math.Max(1, _measures.Shelf * 0.035))),
-        .. place.Spaces.Select(space => Space(space.Column, space.Row, space.Cell)),
-        .. names == SpaceNames.None ? [] : Labels(),
-    ];
+    public IEnumerable<SceneNode> Paint()
+    {
+        ImmutableArray<string> ids = SpaceIds.Of(place.Board);
+        return
+        [
+            .. Shadow(),
+            new SceneNode.Path(_frame, new Paint(Tones.Frame, Tones.FrameEdge, Math.Max(1, _measures.Shelf * 0.035))),
+            .. place.Below,
+            .. place.Board.Spaces.Select((space, at) => new SceneNode.Group(ids[at], [.. Space(space, at)])),
+            .. place.Above,
+            .. place.Labels,
+            .. _areas.Paint(),
+        ];
+    }
 
     // Where the board touches the table it takes away light, so that it does not float.
     private IEnumerable<SceneNode> Shadow()
@@ -30,53 +39,36 @@ internal sealed class BoardPainter(BoardPlace place, SpaceNames names, TableView
         yield return new SceneNode.Rectangle(new Box(foot.X - depth, foot.Bottom - depth, foot.Width + (2 * depth), 2 * depth), new Paint(Tones.TableEdge), depth);
     }
 
-    private SceneNode.Group Space(int column, int row, CellPicture cell) => new(
-        $"{place.Board.Name}-{column}-{row}",
-        [
-            .. view == TableView.Front ? Niche(place.Niche(column, row)) : Tile(place.Niche(column, row)),
-            .. cell is CellPicture.Stack stack ? new StackPainter(place.Niche(column, row), _measures, view).Paint(stack.Pieces) : FreeName(column, row),
-        ]);
+    private IEnumerable<SceneNode> Space(SpacePicture space, int at) =>
+    [
+        .. place.Ground(at, _areas.TintOf(at)),
+        .. Numbers(space, at),
+        .. space.Content is CellPicture.Stack stack ? new StackPainter(place.Niche(at), place.Room(at), _measures, place.View).Paint(stack.Pieces) : FreeName(space, at),
+    ];
 
-    private IEnumerable<SceneNode> Niche(Box niche)
-    {
-        double lip = _measures.Shelf * 0.045;
-        yield return new SceneNode.Rectangle(niche, new Paint(Tones.Back));
-        yield return new SceneNode.Rectangle(niche with { Height = lip }, new Paint(Tones.Shade));
-        yield return new SceneNode.Rectangle(new Box(niche.X, niche.Bottom, niche.Width, lip), new Paint(Tones.Plank));
-    }
-
-    private IEnumerable<SceneNode> Tile(Box niche)
-    {
-        double round = _measures.Shelf * 0.06;
-        yield return new SceneNode.Rectangle(niche.Moved(0, _measures.PlankHeight / 2), new Paint(Tones.Plank), round);
-        yield return new SceneNode.Rectangle(niche, new Paint(Tones.Back), round);
-    }
-
-    private IEnumerable<SceneNode> FreeName(int column, int row)
+    private IEnumerable<SceneNode> FreeName(SpacePicture space, int at)
     {
         double size = _measures.SmallSize;
-        SceneNode.Text text = new(default, place.Board.NameOf(column, row), size, Tones.BackInk, TextAnchor.Middle);
-        Box niche = place.Niche(column, row);
-        return names == SpaceNames.Everywhere && text.Width <= niche.Width * 0.9
-            ? [text with { At = niche.Centre.Moved(0, size * 0.34) }]
-            : [];
+        SceneNode.Text text = new(default, space.Name, size, Tones.BackInk, TextAnchor.Middle);
+        Point centre = space.Numbers.Any(number => number is not null) ? place.Room(at).Centre : place.Niche(at).Centre;
+        return place.NamesFreeSpaces && text.Width <= place.Niche(at).Width * 0.9 ? [text with { At = centre.Moved(0, size * 0.34) }] : [];
     }
 
-    private IEnumerable<SceneNode> Labels()
+    // Rings set printed numbers apart from how many things lie there; small ones do without.
+    private IEnumerable<SceneNode> Numbers(SpacePicture space, int at)
     {
-        double size = _measures.LabelSize;
-        Box frame = place.Framed;
-        for (int column = 0; column < place.Board.Columns.Count; column++)
+        long[] numbers = [.. space.Numbers.OfType<long>()];
+        double size = _measures.SmallSize;
+        double radius = place.NumberRadius;
+        for (int i = 0; i < numbers.Length; i++)
         {
-            Point at = new(place.Cell(column, 0).Centre.X, frame.Bottom + (_measures.Shelf * 0.14) + size);
-            yield return new SceneNode.Text(at, place.Board.Columns[column], size, Tones.Ink, TextAnchor.Middle, FontWeight.Bold);
-        }
+            Point centre = place.NumbersAt(at).Moved((i - ((numbers.Length - 1) / 2.0)) * radius * 2.2, 0);
+            if (_measures.Shelf >= 36)
+            {
+                yield return new SceneNode.Circle(centre, radius, Pictures.Paint.Line(Tones.BackInk, Math.Max(1, size * 0.07)));
+            }
 
-        for (int row = 0; row < place.Board.Rows.Count; row++)
-        {
-            int first = Enumerable.Range(0, place.Board.Columns.Count).FirstOrDefault(column => place.Has(column, row));
-            Point at = new(place.Cell(first, row).X - _measures.FrameWidth - (size * 0.45), place.Niche(first, row).Centre.Y + (size * 0.35));
-            yield return new SceneNode.Text(at, place.Board.Rows[row].Label, size, Tones.Ink, TextAnchor.End, FontWeight.Bold);
+            yield return new SceneNode.Text(centre.Moved(0, size * 0.35), numbers[i].ToString(CultureInfo.InvariantCulture), size, Tones.BackInk, TextAnchor.Middle, FontWeight.Bold);
         }
     }
 }

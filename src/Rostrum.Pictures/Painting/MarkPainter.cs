@@ -5,21 +5,22 @@ internal sealed class MarkPainter(Func<string, BoardPlace> places, TableMeasures
 {
     public IEnumerable<SceneNode> Ring(SpaceMark mark)
     {
-        Box niche = places(mark.At.Board).Niche(mark.At.Column, mark.At.Row);
+        (BoardPlace place, int space) = Find(mark.At);
         double width = Math.Max(2, measures.Shelf * 0.065);
         double dash = mark.Kind == MarkKind.Asked ? width * 1.7 : 0;
-        yield return new SceneNode.Rectangle(niche.Grown(width * 0.1), Paint.Line(Tones.Paper, width * 1.7), width);
-        yield return new SceneNode.Rectangle(niche.Grown(width * 0.1), Paint.Line(Tone(mark.Kind), width, dash), width);
+        yield return place.Shape(space, Paint.Line(Tones.Paper, width * 1.7), width * 0.1);
+        yield return place.Shape(space, Paint.Line(Tone(mark.Kind), width, dash), width * 0.1);
     }
 
     /// <summary>The tag at the upper left corner of the space, half on the wood so that it hides little.</summary>
     public IEnumerable<SceneNode> Tag(SpaceMark mark)
     {
-        Box niche = places(mark.At.Board).Niche(mark.At.Column, mark.At.Row);
+        (BoardPlace place, int space) = Find(mark.At);
+        Point corner = place.TagCorner(space);
         double height = measures.TagHeight;
         SceneNode.Text label = Label(mark);
         double width = Fits(mark) ? height + label.Width + (height * 0.2) : height;
-        Box tag = new(niche.X - (height * 0.42), niche.Y - (height * 0.45), width, height);
+        Box tag = new(corner.X - (height * 0.42), corner.Y - (height * 0.45), width, height);
         yield return new SceneNode.Rectangle(tag, new Paint(Tone(mark.Kind), Tones.Paper, Math.Max(1, height * 0.08)), height * 0.3);
         yield return Sign(mark.Kind, new Box(tag.X, tag.Y, height, height).Grown(-height * 0.26), height * 0.15);
         if (Fits(mark))
@@ -33,21 +34,35 @@ internal sealed class MarkPainter(Func<string, BoardPlace> places, TableMeasures
 
     public IEnumerable<SceneNode> Arrow(SpaceArrow arrow)
     {
-        Point from = Middle(arrow.From);
-        Point to = Middle(arrow.To);
-        double length = double.Hypot(to.X - from.X, to.Y - from.Y);
-        double share = measures.Shelf * 0.22 / length;
-        (double dx, double dy) = ((to.X - from.X) * share, (to.Y - from.Y) * share);
+        Point[] way = [Middle(arrow.From), .. arrow.Through.Select(Middle), Middle(arrow.To)];
+        double off = measures.Shelf * 0.22;
+        way[0] = Towards(way[0], way[1], off);
+        way[^1] = Towards(way[^1], way[^2], off);
         double width = Math.Max(2.2, measures.Shelf * 0.075);
-        SceneNode.Arrow shaft = new(from.Moved(dx, dy), to.Moved(-dx, -dy), Tones.Arrow, width);
+        SceneNode.Arrow shaft = new(way[^2], way[^1], Tones.Arrow, width);
+        Point[] bends = way[..^1];
         double halo = width * 0.9;
         return
         [
-            new SceneNode.Line(shaft.From, shaft.Neck, Paint.Line(Tones.Paper, width + halo)),
+            new SceneNode.Path(PathData.Polyline([.. bends, shaft.Neck]), Paint.Line(Tones.Paper, width + halo)),
             new SceneNode.Path(shaft.Head, new Paint(Tones.Paper, Tones.Paper, halo)),
+            .. bends.Length > 1 ? [new SceneNode.Path(PathData.Polyline(bends), Paint.Line(Tones.Arrow, width))] : Array.Empty<SceneNode>(),
             shaft,
-            .. arrow.Label.Length > 0 ? ArrowLabel(arrow.Label, new Point((from.X + to.X) / 2, (from.Y + to.Y) / 2)) : [],
+            .. arrow.Label.Length > 0 ? ArrowLabel(arrow.Label, Half(way)) : [],
         ];
+    }
+
+    private static Point Towards(Point from, Point to, double off)
+    {
+        double length = double.Hypot(to.X - from.X, to.Y - from.Y);
+        return from.Moved((to.X - from.X) * off / length, (to.Y - from.Y) * off / length);
+    }
+
+    // The middle of the leg in the middle.
+    private static Point Half(Point[] way)
+    {
+        (Point from, Point to) = (way[(way.Length / 2) - 1], way[way.Length / 2]);
+        return new Point((from.X + to.X) / 2, (from.Y + to.Y) / 2);
     }
 
     private IEnumerable<SceneNode> ArrowLabel(string label, Point middle)
@@ -62,7 +77,17 @@ internal sealed class MarkPainter(Func<string, BoardPlace> places, TableMeasures
     private SceneNode.Text Label(SpaceMark mark) =>
         new(default, mark.Label, measures.TagHeight * 0.77, Tones.TagInk, TextAnchor.Start, FontWeight.Bold);
 
-    private Point Middle(SpaceAt space) => places(space.Board).Niche(space.Column, space.Row).Centre;
+    private Point Middle(SpaceAt at)
+    {
+        (BoardPlace place, int space) = Find(at);
+        return place.Niche(space).Centre;
+    }
+
+    private (BoardPlace Place, int Space) Find(SpaceAt at)
+    {
+        BoardPlace place = places(at.Board);
+        return place.Board.TryFind(at.Space, out int space) ? (place, space) : throw new ArgumentException($"Board '{at.Board}' has no space '{at.Space}'.", nameof(at));
+    }
 
     private static Tone Tone(MarkKind kind) => kind switch
     {

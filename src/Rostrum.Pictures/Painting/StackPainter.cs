@@ -2,8 +2,8 @@ using System.Globalization;
 
 namespace Rostrum.Pictures;
 
-/// <summary>Draws the pieces of one space, the lowest first.</summary>
-internal sealed class StackPainter(Box niche, TableMeasures measures, TableView view)
+/// <summary>Draws the pieces of one space, the lowest first, and how many they are where that is not seen at once.</summary>
+internal sealed class StackPainter(Box niche, Box room, TableMeasures measures, TableView view)
 {
     private const int MostDrawn = 4;
 
@@ -14,23 +14,31 @@ internal sealed class StackPainter(Box niche, TableMeasures measures, TableView 
     {
         List<PieceLook> drawn = [.. pieces.TakeLast(MostDrawn)];
         double spread = 1 + (Step * (drawn.Count - 1));
-        double side = measures.PieceSide / spread;
-        double foot = view == TableView.Front ? niche.Bottom : niche.Centre.Y + (side * spread / 2);
+        double side = Math.Min(room.Width, room.Height / spread);
+        SceneNode.Text? count = Count(pieces.Count);
+        double left = count is null || view == TableView.Front ? room.Centre.X - (side / 2) : Math.Max(niche.X + (measures.Shelf * 0.03), room.Centre.X - ((side + Gap + count.Width) / 2));
+        double foot = view == TableView.Front ? room.Bottom : room.Centre.Y + (side * spread / 2);
         for (int i = 0; i < drawn.Count; i++)
         {
-            Box box = new(niche.Centre.X - (side / 2), foot - side - (i * Step * side), side, side);
+            Box box = new(left, foot - side - (i * Step * side), side, side);
             foreach (SceneNode node in PieceWithShade(drawn[i], box, lowest: i == 0))
             {
                 yield return node;
             }
         }
 
-        if (pieces.Count > MostDrawn)
+        if (count is not null)
         {
-            string count = pieces.Count.ToString(CultureInfo.InvariantCulture);
-            yield return new SceneNode.Text(new Point(niche.X + 1, niche.Bottom - 2), count, measures.SmallSize, Tones.BackInk, TextAnchor.Start, FontWeight.Bold);
+            yield return count with { At = view == TableView.Front ? new Point(niche.X + 1, niche.Bottom - 2) : new Point(left + side + Gap, room.Centre.Y + (count.Size * 0.36)) };
         }
     }
+
+    private double Gap => measures.Shelf * 0.04;
+
+    // Lying on each other, things are hard to count; standing on a shelf, only those that are not drawn are.
+    private SceneNode.Text? Count(int pieces) => pieces > (view == TableView.Front ? MostDrawn : 1)
+        ? new SceneNode.Text(default, pieces.ToString(CultureInfo.InvariantCulture), measures.SmallSize, Tones.BackInk, TextAnchor.Start, FontWeight.Bold)
+        : null;
 
     private IEnumerable<SceneNode> PieceWithShade(PieceLook look, Box box, bool lowest) =>
         lowest ? PiecePainter.Paint(look, box).Prepend(Shade(look, box)) : PiecePainter.Paint(look, box);

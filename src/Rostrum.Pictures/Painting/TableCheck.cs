@@ -15,7 +15,7 @@ internal static class TableCheck
             DemandShape(board);
         }
 
-        foreach (SpaceAt space in picture.Marks.Select(mark => mark.At).Concat(picture.Arrows.SelectMany(arrow => new[] { arrow.From, arrow.To })))
+        foreach (SpaceAt space in picture.Marks.Select(mark => mark.At).Concat(picture.Arrows.SelectMany(arrow => arrow.Through.Append(arrow.From).Append(arrow.To))))
         {
             DemandSpace(picture, space);
         }
@@ -23,22 +23,25 @@ internal static class TableCheck
 
     private static void DemandShape(BoardPicture board)
     {
-        if (board.Columns.Count == 0 || board.Rows.Count == 0 || board.Rows.Any(row => row.Cells.Count != board.Columns.Count))
+        bool isEmpty = board.Spaces.Count == 0 || board.Spaces.Any(space => space.Content is CellPicture.Missing);
+        bool hasUnlabelled = (board.Form is BoardForm.Squares or BoardForm.Hexes && board.Spaces.Any(space => space.Row < 0 || space.Row >= board.Rows.Count))
+            || (board.Form == BoardForm.Squares && board.Spaces.Any(space => space.Column < 0 || space.Column >= board.Columns.Count));
+        if (isEmpty || hasUnlabelled)
         {
-            throw new ArgumentException($"Every row of board '{board.Name}' has as many cells as the board has columns, and there is at least one.", nameof(board));
+            throw new ArgumentException($"Board '{board.Name}' has at least one space, and each lies in a row and a column that has a label.", nameof(board));
+        }
+
+        if (board.Ways.SelectMany(way => way).Concat(board.Areas.SelectMany(area => area.Spaces)).Any(space => space < 0 || space >= board.Spaces.Count))
+        {
+            throw new ArgumentException($"A way or an area of board '{board.Name}' names a space that it does not have.", nameof(board));
         }
     }
 
     private static void DemandSpace(TablePicture picture, SpaceAt space)
     {
-        BoardPicture? board = picture.Boards.FirstOrDefault(each => each.Name == space.Board);
-        bool exists = board is not null
-            && space.Row >= 0 && space.Row < board.Rows.Count
-            && space.Column >= 0 && space.Column < board.Columns.Count
-            && board.Rows[space.Row].Cells[space.Column] is not CellPicture.Missing;
-        if (!exists)
+        if (picture.Boards.FirstOrDefault(each => each.Name == space.Board) is not { } board || !board.TryFind(space.Space, out _))
         {
-            throw new ArgumentException($"Board '{space.Board}' has no space in column {space.Column}, row {space.Row} (from 0).", nameof(space));
+            throw new ArgumentException($"Board '{space.Board}' has no space '{space.Space}'.", nameof(space));
         }
     }
 }

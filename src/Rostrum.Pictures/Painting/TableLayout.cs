@@ -9,7 +9,7 @@ internal sealed class TableLayout
     private const double LeastWidthInLabels = 17;
 
     private readonly TablePicture _picture;
-    private readonly double _labelColumn;
+    private readonly ImmutableArray<BoardPlace> _places;
     private readonly double _content;
     private readonly double _foot;
 
@@ -17,14 +17,14 @@ internal sealed class TableLayout
     {
         _picture = picture;
         Measures = measures;
-        _labelColumn = picture.Names == SpaceNames.None ? 0 : picture.Boards.SelectMany(board => board.Rows).Max(row => LabelWidth(row.Label));
+        _places = [.. picture.Boards.Select(board => BoardPlace.Of(board, measures, picture.Names, picture.View))];
         Strip[] strips = [.. Strips()];
         double side = strips.Sum(strip => strip.Width) + ((strips.Length - 1) * measures.Gap);
         _content = Math.Max(side, LeastWidthInLabels * measures.LabelSize);
         Slip = new SlipPainter(SlipText(), _content, measures);
         ImmutableArray<string> title = !picture.ShowsTitle ? [] : TextFlow.Lines(picture.Title, _content, measures.TitleSize, FontWeight.Bold);
         double top = measures.Margin + (title.Length * TableMeasures.LineHeight(measures.TitleSize)) + (measures.Shelf * 0.2);
-        _foot = top + strips.Max(strip => strip.Rack?.Height ?? BoardHeight(strip.Board!));
+        _foot = top + strips.Max(strip => strip.Rack?.Height ?? BoardHeight(strip.Place!));
         (Boards, Racks) = Places(strips);
         SlipCorner = new Point(measures.Margin, _foot + Labels + (measures.Shelf * 0.3));
         Titles = [.. TitleNodes(title), .. Boards.SelectMany(BoardTitle)];
@@ -50,36 +50,29 @@ internal sealed class TableLayout
     /// seen from above it is whole and under everything but the title.</summary>
     public Box TableTop => _picture.View == TableView.Front
         ? Below(_foot - (Measures.Shelf * 0.42))
-        : Below(Boards.Min(place => place.Framed.Y) - (Measures.Shelf * 0.3) - BoardTitleHeight).Grown(-Measures.Margin * 0.35);
+        : Below(Boards.Min(place => place.Framed.Y - place.Outside.Above) - (Measures.Shelf * 0.3) - BoardTitleHeight).Grown(-Measures.Margin * 0.35);
 
     private Box Below(double top) => new(0, top, Width, Height - top);
 
-    private double Labels => _picture.Names == SpaceNames.None
-        ? Measures.Shelf * 0.2
-        : (Measures.Shelf * 0.14) + TableMeasures.LineHeight(Measures.LabelSize);
+    private double Labels => Math.Max(Measures.Shelf * 0.2, _places.Max(place => place.Outside.Below));
 
     private double BoardTitleHeight =>
         _picture.Boards.Any(board => board.Title is not null) ? TableMeasures.LineHeight(Measures.LabelSize) + (Measures.Shelf * 0.1) : 0;
 
-    private double LabelWidth(string label) =>
-        ShippedFonts.Width(label, Measures.LabelSize, FontWeight.Bold) + (Measures.LabelSize * 0.45);
-
-    private double BoardWidth(BoardPicture board) => _labelColumn + (board.Columns.Count * Measures.Shelf) + (2 * Measures.FrameWidth);
-
-    private double BoardHeight(BoardPicture board) => BoardTitleHeight + (board.Rows.Count * Measures.Shelf) + (2 * Measures.FrameWidth);
+    private double BoardHeight(BoardPlace place) => BoardTitleHeight + place.Outside.Above + place.Size.Height;
 
     // What stands side by side: each board with the rack of its own heaps, at the end the rack of what belongs to no board that is shown.
     private IEnumerable<Strip> Strips()
     {
         int heaps = 0;
-        foreach (BoardPicture? board in _picture.Boards.Append(null))
+        foreach (BoardPlace? place in _places.Append(null))
         {
-            if (board is not null)
+            if (place is not null)
             {
-                yield return new Strip(board, null, BoardWidth(board));
+                yield return new Strip(place, null, place.Outside.Left + place.Size.Width + place.Outside.Right);
             }
 
-            Heap[] own = [.. _picture.Heaps.Where(heap => BoardOf(heap) == board)];
+            Heap[] own = [.. _picture.Heaps.Where(heap => BoardOf(heap) == place?.Board)];
             if (own.Length > 0)
             {
                 var rack = new RackPainter([.. own], heaps, Measures);
@@ -100,9 +93,9 @@ internal sealed class TableLayout
         double x = Measures.Margin;
         foreach (Strip strip in strips)
         {
-            if (strip.Board is { } board)
+            if (strip.Place is { } place)
             {
-                boards.Add(PlaceOf(board, x));
+                boards.Add(place with { Corner = new Point(x + place.Outside.Left, _foot - place.Size.Height) });
             }
             else
             {
@@ -113,13 +106,6 @@ internal sealed class TableLayout
         }
 
         return (boards.ToImmutable(), racks.ToImmutable());
-    }
-
-    private BoardPlace PlaceOf(BoardPicture board, double x)
-    {
-        double height = board.Rows.Count * Measures.Shelf;
-        Box grid = new(x + _labelColumn + Measures.FrameWidth, _foot - Measures.FrameWidth - height, board.Columns.Count * Measures.Shelf, height);
-        return new BoardPlace(board, grid, Measures);
     }
 
     private IEnumerable<SceneNode> TitleNodes(ImmutableArray<string> lines) => lines.Select((line, index) => new SceneNode.Text(
@@ -134,7 +120,7 @@ internal sealed class TableLayout
     {
         if (place.Board.Title is { } title)
         {
-            Point at = new(place.Framed.X, place.Framed.Y - (Measures.Shelf * 0.14));
+            Point at = new(place.Framed.X, place.Framed.Y - place.Outside.Above - (Measures.Shelf * 0.14));
             yield return new SceneNode.Text(at, title, Measures.LabelSize, Tones.Ink);
         }
     }
@@ -145,9 +131,10 @@ internal sealed class TableLayout
         return [
             .. _picture.Caption is { } caption ? [caption] : Array.Empty<string>(),
             .. _picture.Marks.Where(mark => mark.Label.Length > 0 && !marks.Fits(mark)).Select(mark => TableWords.MarkLine(mark, _picture)),
+            .. _places.SelectMany(place => place.Notes.Select(note => _places.Length > 1 && place.Board.Title is { } title ? $"{title}: {note}" : note)),
         ];
     }
 
     // A board or a rack.
-    private sealed record Strip(BoardPicture? Board, RackPainter? Rack, double Width);
+    private sealed record Strip(BoardPlace? Place, RackPainter? Rack, double Width);
 }

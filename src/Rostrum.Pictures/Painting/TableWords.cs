@@ -8,7 +8,7 @@ internal static class TableWords
     public static string Describe(TablePicture picture) => string.Join(
         ' ',
         [
-            .. picture.Boards.SelectMany(Board),
+            .. picture.Boards.SelectMany(BoardWords.Describe),
             .. picture.Marks.Select(mark => Mark(mark, picture)),
             .. picture.Arrows.Select(arrow => Arrow(arrow, picture)),
             .. picture.Heaps.Select(heap => Heap(heap, picture)),
@@ -16,22 +16,6 @@ internal static class TableWords
         ]);
 
     public static string MarkLine(SpaceMark mark, TablePicture picture) => $"{Name(mark.At, picture)}: {mark.Label}";
-
-    private static IEnumerable<string> Board(BoardPicture board)
-    {
-        yield return Sentence($"{board.Title ?? "The board"}, from the lowest row");
-        foreach ((BoardRow row, int index) in board.Rows.Select((row, index) => (row, index)))
-        {
-            IEnumerable<string> cells = row.Cells
-                .Select((cell, column) => (cell, column))
-                .Where(space => space.cell is not CellPicture.Missing)
-                .Select(space => $"{board.NameOf(space.column, index)} {Cell(space.cell)}");
-            yield return Sentence($"Row {row.Label}: {(row.Cells.All(cell => cell is CellPicture.Free) ? "all free" : string.Join(", ", cells))}");
-        }
-    }
-
-    private static string Cell(CellPicture cell) =>
-        cell is CellPicture.Stack stack ? string.Join(" under ", stack.Pieces.Select(piece => piece.Says)) : "free";
 
     private static string Mark(SpaceMark mark, TablePicture picture)
     {
@@ -45,7 +29,10 @@ internal static class TableWords
     }
 
     private static string Arrow(SpaceArrow arrow, TablePicture picture) => Sentence(
-        $"An arrow leads from {Name(arrow.From, picture)} to {Name(arrow.To, picture)}{(arrow.Label.Length > 0 ? ": " + arrow.Label : "")}");
+        $"An arrow leads from {Name(arrow.From, picture)}{Through(arrow, picture)} to {Name(arrow.To, picture)}{(arrow.Label.Length > 0 ? ": " + arrow.Label : "")}");
+
+    private static string Through(SpaceArrow arrow, TablePicture picture) =>
+        arrow.Through.Count == 0 ? "" : $" through {string.Join(", ", arrow.Through.Select(space => Name(space, picture)))}";
 
     private static string Heap(Heap heap, TablePicture picture)
     {
@@ -59,8 +46,7 @@ internal static class TableWords
     private static string Name(SpaceAt space, TablePicture picture)
     {
         BoardPicture board = picture.Boards.First(each => each.Name == space.Board);
-        string name = board.NameOf(space.Column, space.Row);
-        return picture.Boards.Count > 1 ? $"{name} of {board.Title ?? board.Name}" : name;
+        return picture.Boards.Count > 1 ? $"{space.Space} of {board.Title ?? board.Name}" : space.Space;
     }
 
     private static string Sentence(string text) => text.EndsWith('.') || text.EndsWith('!') || text.EndsWith('?') ? text : text + ".";

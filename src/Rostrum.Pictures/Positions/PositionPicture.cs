@@ -68,42 +68,11 @@ public static class PositionPicture
         return from each in shown
                let facts = position.Sheet.Boards[each.Board]
                let title = shown.Length > 1 ? NameOf(position, facts.Place, each.Seat, seats) : null
-               select (facts, Board(position, each.Board, each.Seat, title, looks), each.Seat);
+               select (facts, BoardDrawer.Draw(position, each.Board, each.Seat, title, looks), each.Seat);
     }
 
     private static string NameOf(Position position, Place place, int seat, int[] seats) =>
         Prose.Sentence(place.EachPlayer && seats.Length > 1 ? PositionWords.ForAudience(position.Sheet).Place(place, seat) : place.Name);
-
-    private static BoardPicture Board(Position position, int board, int seat, string? title, ThingLooks looks)
-    {
-        BoardFacts facts = position.Sheet.Boards[board];
-        var rows = new List<BoardRow>();
-        for (int row = 0; row < facts.Rows.Length; row++)
-        {
-            ValueList<CellPicture> cells = [.. facts.Columns.Select((_, column) => Cell(position, board, seat, SpaceAt(facts, column, row), looks))];
-            rows.Add(new BoardRow(facts.Rows[row], cells));
-        }
-
-        return new BoardPicture($"board{board}-{seat}", title, [.. facts.Columns], [.. rows]);
-    }
-
-    private static int? SpaceAt(BoardFacts facts, int column, int row) => facts.Spaces.FirstOrDefault(s => s.Column == column && s.Row == row)?.Name.Index;
-
-    private static CellPicture Cell(Position position, int board, int seat, int? space, ThingLooks looks)
-    {
-        if (space is not { } at)
-        {
-            return CellPicture.None;
-        }
-
-        Stack stack = position.At(board, seat, at);
-        return stack switch
-        {
-            { IsGiven: false } => CellPicture.Holding(ThingLooks.NotGiven("not given")),
-            { Things.IsEmpty: true } => CellPicture.Empty,
-            _ => CellPicture.Holding([.. stack.Things.Select(looks.Of)]),
-        };
-    }
 
     private static SpaceMark? Mark(Position position, ImmutableArray<(BoardFacts Facts, BoardPicture Picture, int Seat)> boards, (string Space, MarkKind Kind, string Label) mark)
     {
@@ -111,7 +80,7 @@ public static class PositionPicture
         {
             if (facts.Spaces.FirstOrDefault(s => s.Name.Name == mark.Space) is { } space)
             {
-                return new SpaceMark(new SpaceAt(picture.Name, space.Column, space.Row), mark.Kind, mark.Label);
+                return new SpaceMark(new SpaceAt(picture.Name, space.Name.Name), mark.Kind, mark.Label);
             }
         }
 

@@ -6,8 +6,8 @@ namespace Rostrum.Pictures;
 /// <param name="Steps">Each contour begins with <see cref="PathStep.Start"/>.</param>
 public sealed record PathData(ValueList<PathStep> Steps)
 {
-    // Control points at this share of the radius turn a cubic curve into a quarter circle, at most 0.03 % off.
-    private const double QuarterCircle = 0.5522847498;
+    /// <summary>Control points at this share of the radius turn a cubic curve into a quarter circle, at most 0.03 % off.</summary>
+    internal const double QuarterCircle = 0.5522847498;
 
     /// <summary>Nothing drawn yet.</summary>
     public static PathData Empty { get; } = new([]);

@@ -35,6 +35,15 @@ public static class Tones
     /// <summary>Text on the lit wall.</summary>
     public static Tone BackInk { get; } = new("back-ink");
 
+    /// <summary>The ground of spaces in the first, fourth … area of a board.</summary>
+    public static Tone FirstArea { get; } = new("first-area");
+
+    /// <summary>The ground of spaces in the second area.</summary>
+    public static Tone SecondArea { get; } = new("second-area");
+
+    /// <summary>The ground of spaces in the third area.</summary>
+    public static Tone ThirdArea { get; } = new("third-area");
+
     /// <summary>What pieces and boards darken where they touch the ground.</summary>
     public static Tone Shade { get; } = new("shade");
 
@@ -83,20 +92,24 @@ public static class Tones
     /// <summary>All of them, in the order above.</summary>
     public static ImmutableArray<Tone> All { get; } =
     [
-        Surround, Table, TableEdge, Ink, QuietInk, Frame, FrameEdge, Plank, Back, BackInk, Shade, Paper, PaperEdge, PaperInk,
+        Surround, Table, TableEdge, Ink, QuietInk, Frame, FrameEdge, Plank, Back, BackInk, FirstArea, SecondArea, ThirdArea, Shade, Paper, PaperEdge, PaperInk,
         PieceEdge, Blank, DarkMark, LightMark, Flaw, FlawInk, Asked, Good, Bad, TagInk, Arrow,
     ];
+
+    private static ImmutableArray<Tone> Grounds { get; } = [FirstArea, SecondArea, ThirdArea];
 
     /// <summary>Every pairing of text and ground that the painters use; each palette keeps all of them at <see cref="Contrast.TextMinimum"/>.</summary>
     public static ImmutableArray<(Tone Text, Tone Ground)> TextPairs { get; } =
     [
         (Ink, Surround), (Ink, Table), (QuietInk, Surround), (QuietInk, Table), (BackInk, Back), (PaperInk, Paper),
-        (FlawInk, Flaw), (TagInk, Asked), (TagInk, Good), (TagInk, Bad),
+        (FlawInk, Flaw), (TagInk, Asked), (TagInk, Good), (TagInk, Bad), (TagInk, Frame),
+        .. Grounds.Select(ground => (BackInk, ground)),
     ];
 
     /// <summary>Every pairing of a shape that carries meaning and its ground; each palette keeps all of them at <see cref="Contrast.ShapeMinimum"/>.</summary>
     public static ImmutableArray<(Tone Shape, Tone Ground)> ShapePairs { get; } =
     [
         (PieceEdge, Back), (PieceEdge, Paper), (PieceEdge, Blank), (Asked, Back), (Good, Back), (Bad, Back), (Flaw, Back), (Arrow, Paper), (Frame, Back),
+        .. Grounds.SelectMany(ground => new[] { (PieceEdge, ground), (Asked, ground), (Good, ground), (Bad, ground), (Flaw, ground), (Frame, ground) }),
     ];
 }

@@ -16,7 +16,7 @@ public enum SpaceNames
     /// <summary>Nowhere.</summary>
     None,
 
-    /// <summary>Labels of columns below and of rows to the left of each board.</summary>
+    /// <summary>Labels of columns below and of rows to the left of each board; on the spaces themselves where labels do not name them.</summary>
     Edges,
 
     /// <summary>At the edges and in every free space that is large enough.</summary>
@@ -50,11 +50,10 @@ public sealed record TablePicture(string Title, ValueList<BoardPicture> Boards)
     public TableView View { get; init; }
 }
 
-/// <summary>A place on a board.</summary>
+/// <summary>A space of a board.</summary>
 /// <param name="Board">Name of the board.</param>
-/// <param name="Column">0-based from the left.</param>
-/// <param name="Row">0-based from the lowest.</param>
-public sealed record SpaceAt(string Board, int Column, int Row);
+/// <param name="Space">Name of the space.</param>
+public sealed record SpaceAt(string Board, string Space);
 
 /// <summary>Why a space is pointed out.</summary>
 public enum MarkKind
@@ -70,7 +69,7 @@ public enum MarkKind
 }
 
 /// <summary>A space that is pointed out.</summary>
-/// <param name="At">Which one; must exist and not be missing.</param>
+/// <param name="At">Which one; must exist.</param>
 /// <param name="Kind">Why.</param>
 /// <param name="Label">A number or a word or two; empty for none. What does not fit in the space goes on the slip.</param>
 public sealed record SpaceMark(SpaceAt At, MarkKind Kind, string Label = "");
@@ -79,7 +78,11 @@ public sealed record SpaceMark(SpaceAt At, MarkKind Kind, string Label = "");
 /// <param name="From">Where it begins.</param>
 /// <param name="To">Where it ends; another space.</param>
 /// <param name="Label">A word or two on a tag at its middle; empty for none.</param>
-public sealed record SpaceArrow(SpaceAt From, SpaceAt To, string Label = "");
+public sealed record SpaceArrow(SpaceAt From, SpaceAt To, string Label = "")
+{
+    /// <summary>The spaces through which it leads, in order; empty for a straight arrow.</summary>
+    public ValueList<SpaceAt> Through { get; init; }
+}
 
 /// <summary>Things beside the boards.</summary>
 /// <param name="Name">What they are, such as <c>Sticks</c>.</param>

@@ -61,8 +61,9 @@ public sealed partial class BoardGeometry
         return all[to] < 0 ? null : all[to];
     }
 
-    /// <summary>The spaces that lack a neighbour which an inner space has: past the edge or at a missing space.</summary>
-    /// <returns>In reading order; empty for a board that wraps and misses no space, and for points, which have no rim of their own.</returns>
+    /// <summary>The spaces that lack a neighbour on the outside, where an inner space has one. Missing spaces are outside where they hang together,
+    /// side by side, with what lies past the edge; a hole inside the board is not.</summary>
+    /// <returns>In reading order; empty for a board that wraps, and for points, which have no rim of their own.</returns>
     public ImmutableArray<int> Rim() => [.. Enumerable.Range(0, Count).Where(_net.IsRim)];
 
     /// <summary>The space as far on the other side of <paramref name="t"/> as <paramref name="s"/> is on this side: along their line, else by the

@@ -10,6 +10,7 @@ internal sealed class Lattice
 
     private readonly BoardFacts _board;
     private readonly int[,] _spaces;
+    private HashSet<(int Column, int Row)>? _outside;
 
     public Lattice(BoardFacts board)
     {
@@ -56,6 +57,28 @@ internal sealed class Lattice
     /// <summary>The space there, never round the edge; null where there is none.</summary>
     public int? AtPlain(int column, int row) =>
         column >= 0 && column < Width && row >= 0 && row < Height && _spaces[column, row] != Missing ? _spaces[column, row] : null;
+
+    /// <summary>True where no space is so far away and what is there hangs together, side by side, with what lies past the edge.</summary>
+    public bool IsOutside(int space, int columns, int rows, (int Columns, int Rows)[] sides) =>
+        !_board.Wraps && By(space, columns, rows) is null && (_outside ??= Outside(sides)).Contains((Column(space) + columns, Row(space) + rows));
+
+    // Everything past the edge, two half steps wide, and the missing places that hang together with it.
+    private HashSet<(int Column, int Row)> Outside((int Columns, int Rows)[] sides)
+    {
+        var found = new HashSet<(int Column, int Row)>();
+        var waiting = new Queue<(int Column, int Row)>(
+            Enumerable.Range(-2, Width + 4).SelectMany(c => Enumerable.Range(-2, Height + 4).Select(r => (c, r))).Where(p => p.c < 0 || p.c >= Width || p.r < 0 || p.r >= Height));
+        while (waiting.TryDequeue(out (int Column, int Row) at))
+        {
+            bool isNew = at.Column >= -2 && at.Column < Width + 2 && at.Row >= -2 && at.Row < Height + 2 && AtPlain(at.Column, at.Row) is null && found.Add(at);
+            foreach ((int across, int up) in isNew ? sides : [])
+            {
+                waiting.Enqueue((at.Column + across, at.Row + up));
+            }
+        }
+
+        return found;
+    }
 
     /// <summary>How far it is from one space to another, to the right and upwards; the shorter way round where the board wraps, and of
     /// two equally long ones that which stays inside.</summary>

@@ -54,7 +54,7 @@ internal sealed class LatticeNet(Lattice lattice, BoardFacts board) : SpaceNet
     public override IEnumerable<ImmutableArray<int>> Straights(int length) =>
         Lines.SelectMany(d => Enumerable.Range(0, Count).Select(s => Stretch(s, d, length))).OfType<ImmutableArray<int>>();
 
-    public override bool IsRim(int space) => NeighbourSteps.Any(d => lattice.By(space, d.Columns, d.Rows) is null);
+    public override bool IsRim(int space) => NeighbourSteps.Any(d => lattice.IsOutside(space, d.Columns, d.Rows, SideSteps));
 
     private IEnumerable<int> Reached(int space, (int Columns, int Rows)[] steps) => steps.Select(d => lattice.By(space, d.Columns, d.Rows)).OfType<int>();
 

@@ -30,6 +30,6 @@ internal abstract class SpaceNet
     /// <summary>Every stretch of so many spaces in line; the same one may be given twice.</summary>
     public abstract IEnumerable<ImmutableArray<int>> Straights(int length);
 
-    /// <summary>True where a space lacks a neighbour which an inner space has.</summary>
+    /// <summary>True where a space lacks a neighbour on the outside, where an inner space has one.</summary>
     public abstract bool IsRim(int space);
 }

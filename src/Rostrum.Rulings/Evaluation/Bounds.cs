@@ -67,6 +67,9 @@ internal static class Bounds
     /// <summary>The lower of two lower bounds; open where one is.</summary>
     public static long? Least(long? a, long? b) => a is null || b is null ? null : Math.Min(a.Value, b.Value);
 
+    /// <summary>The lower of two upper bounds; the other where one is open.</summary>
+    public static long? Lower(long? a, long? b) => a is null ? b : b is null ? a : Math.Min(a.Value, b.Value);
+
     /// <summary>The higher of two upper bounds; open where one is.</summary>
     public static long? Greatest(long? a, long? b) => a is null || b is null ? null : Math.Max(a.Value, b.Value);
 

@@ -10,6 +10,8 @@ internal sealed partial class Evaluator
     private Value Fits(Term.Apply apply, Value[] frame)
     {
         Value drawing = Evaluate(apply.Argument(0), frame);
+        PieceShape? shape = drawing is Value.ThingAt { Thing.Kind: { } kind } ? Sheet.KindOf(kind).Shape : null;
+        drawing = shape is null ? drawing : new Value.DrawingIs(shape.Drawing);
         Value board = Evaluate(apply.Argument(1), frame);
         if (drawing is not Value.DrawingIs drawn || board is not Value.PlaceAt place || _index.BoardOf(place.Place) is not (>= 0 and var at))
         {
@@ -17,8 +19,8 @@ internal sealed partial class Evaluator
             return isUnknown ? Value.Open(drawing.WhyUnknown + board.WhyUnknown, isList: false) : Value.Certain([], isList: false);
         }
 
-        bool isRotated = apply.Arguments[2] is Term.Truth { IsYes: true };
-        bool isMirrored = apply.Arguments[3] is Term.Truth { IsYes: true };
+        bool isRotated = shape?.Rotated ?? apply.Arguments[2] is Term.Truth { IsYes: true };
+        bool isMirrored = shape?.Mirrored ?? apply.Arguments[3] is Term.Truth { IsYes: true };
         Look? with = (apply.Arguments[4] as Term.LookOf)?.Look;
         var members = ImmutableArray.CreateBuilder<Member>();
         foreach (DrawingPlacement placement in _index.Geometry[at].Placements(drawn.Drawing, isRotated, isMirrored))

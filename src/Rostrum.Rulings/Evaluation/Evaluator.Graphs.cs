@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Rostrum.Sheets.Model;
 
 namespace Rostrum.Rulings.Evaluation;
@@ -5,10 +6,12 @@ namespace Rostrum.Rulings.Evaluation;
 /// <content>Connected parts, ways and pairs.</content>
 internal sealed partial class Evaluator
 {
+    private const int MostPaired = 200;
+
     private Value Groups(Term.Apply apply, Value[] frame)
     {
         Value.Many many = Through(apply.Pick!, frame);
-        Value[] elements = [.. many.Members.Select(m => m.Value)];
+        Value[] elements = Elements(many);
         Kleene[,] joined = Joined(apply, elements, frame, out Blame why);
         if (!many.IsCertain || why.IsAny)
         {
@@ -18,72 +21,47 @@ internal sealed partial class Evaluator
         return Value.Certain(Graph.Of(joined).Parts().Select(p => Value.Certain(p.Select(i => elements[i]), isList: false)), isList: false);
     }
 
-    // Whether each two of the elements belong together; the same both ways.
-    private Kleene[,] Joined(Term.Apply apply, Value[] elements, Value[] frame, out Blame why)
+    private static Value[] Elements(Value.Many many) => [.. many.Members.Select(m => m.Value)];
+
+    private Value.Number LongestWay(Term.Apply apply, Value[] frame)
     {
-        var joining = apply.Arguments[0] as Term.Joining;
-        Value[]? alike = apply.Operation.Id == Op.Groups && apply.Arguments[1] is { } value
-            ? [.. elements.Select(e => With(apply.Pick!, e, frame, value, Evaluate))] : null;
-        var joined = new Kleene[elements.Length, elements.Length];
-        why = Blame.None;
-        for (int i = 0; i < elements.Length; i++)
+        string measure = MeasureOf(apply);
+        Value.Many many = Through(apply.Pick!, frame);
+        Kleene[,] joined = Joined(apply, Elements(many), frame, out Blame why);
+        why += many.WhyUnknown;
+        if (many.IsCertain && !why.IsAny)
         {
-            for (int j = i + 1; j < elements.Length; j++)
-            {
-                Value.Truth together = Together(elements, alike, i, j, joining, frame);
-                joined[i, j] = joined[j, i] = together.Is;
-                why += together.Blame;
-            }
+            Way way = Remembered(apply, Elements(many), () => Ways.Longest(Graph.Of(joined), measure));
+            return Value.Between(way.Least, way.Most, Blame.Of(GapKind.Limit, Ways.LimitInWords(measure)));
         }
 
-        return joined;
+        // More elements and more joins can only make a walk or a group longer; a span or a bare way they can make shorter, but never longer than a group.
+        bool grows = measure is "walk" or "group";
+        int[] sure = [.. Enumerable.Range(0, many.Members.Length).Where(i => many.Members[i] is { IsCertain: true, Value: not Value.Unknown })];
+        int low = grows ? Ways.Longest(Graph.Of(joined).Only(sure), measure).Least : many.Members.Any(m => m.IsCertain) ? 1 : 0;
+        Way high = Ways.Longest(Graph.Of(joined, Kleene.Unknown), grows ? measure : "group");
+        return Value.Between(Math.Max(low, many.Members.Any(m => m.IsCertain) ? 1 : 0), many.More == 0 ? high.Most : null, why);
     }
 
-    private Value.Truth Together(Value[] elements, Value[]? alike, int i, int j, Term.Joining? joining, Value[] frame)
-    {
-        Value.Truth together = joining is null ? AreNeighbours(elements[i], elements[j]) : Join(joining, elements[i], elements[j], frame);
-        if (joining is not null && together.Is != Kleene.Yes)
-        {
-            together = Or(together, Join(joining, elements[j], elements[i], frame));
-        }
+    private static string MeasureOf(Term.Apply apply) => ((Term.Text)apply.Argument(1)).Words;
 
-        return alike is null || together.Is == Kleene.No ? together : And(together, Same(alike[i], alike[j]));
-    }
-
-    private Value.Truth Join(Term.Joining joining, Value one, Value other, Value[] frame)
-    {
-        frame[joining.First] = one;
-        frame[joining.Second] = other;
-        return Ask(joining.Holds, frame);
-    }
-
-    private Value LongestWay(Term.Apply apply, Value[] frame)
+    /// <summary>The elements of one longest way, in its order; of a group its members. Empty where the elements are not certain.</summary>
+    internal ImmutableArray<Value> WayOf(Term.Apply apply, Value[] frame)
     {
         Value.Many many = Through(apply.Pick!, frame);
-        Value[] elements = [.. many.Members.Select(m => m.Value)];
+        Value[] elements = Elements(many);
         Kleene[,] joined = Joined(apply, elements, frame, out Blame why);
-        if (!many.IsCertain || why.IsAny)
-        {
-            long low = many.Members.Any(m => m.IsCertain) ? 1 : 0;
-            return Value.Between(low, elements.Length + many.More, many.WhyUnknown + why);
-        }
-
-        string measure = ((Term.Text)apply.Argument(1)).Words;
-        int? length = Ways.Longest(Graph.Of(joined), measure);
-        return length is { } found
-            ? Value.Of(found)
-            : Value.Between(0, elements.Length, Blame.Of(GapKind.Limit, $"the longest way ({measure}) is not worked out above 64 spaces or 2,000,000 steps"));
+        return many.IsCertain && !why.IsAny ? [.. Remembered(apply, elements, () => Ways.Longest(Graph.Of(joined), MeasureOf(apply))).Elements.Select(e => elements[e])] : [];
     }
 
-    private Value MostPairs(Term.Apply apply, Value[] frame)
+    private Value.Number MostPairs(Term.Apply apply, Value[] frame)
     {
-        const int mostElements = 200;
         Value.Many many = Through(apply.Pick!, frame);
         Value.Many others = Many(apply.Argument(0), frame);
-        long? most = many.More == 0 ? many.Members.Length : others.More == 0 ? others.Members.Length : null;
-        if (many.Members.Length > mostElements || others.Members.Length > mostElements)
+        long? most = Bounds.Lower(many.Members.Length + many.More, others.Members.Length + others.More);
+        if (many.Members.Length > MostPaired || others.Members.Length > MostPaired)
         {
-            return Value.Between(0, most, Blame.Of(GapKind.Limit, "pairs are not worked out above 200 by 200"));
+            return Value.Between(0, most, Blame.Of(GapKind.Limit, $"pairs are not worked out above {MostPaired} by {MostPaired}"));
         }
 
         Value.Truth[,] joins = Joins(many, others, (Term.Joining)apply.Argument(1), frame);
@@ -93,9 +71,21 @@ internal sealed partial class Evaluator
             why += join.Blame;
         }
 
-        int low = Matching.Most(many.Members.Length, others.Members.Length, (i, j) => joins[i, j].Is == Kleene.Yes);
-        int high = Matching.Most(many.Members.Length, others.Members.Length, (i, j) => joins[i, j].Is != Kleene.No);
-        return Value.Between(low, many.More == 0 && others.More == 0 ? high : null, why);
+        int low = Pairs(joins, Kleene.Yes).Length;
+        return Value.Between(low, many.More == 0 && others.More == 0 ? Pairs(joins, Kleene.Unknown).Length : most, why);
+    }
+
+    private static (int One, int Other)[] Pairs(Value.Truth[,] joins, Kleene least) =>
+        Matching.Most(joins.GetLength(0), joins.GetLength(1), (i, j) => joins[i, j].Is >= least);
+
+    /// <summary>As many pairs as can be made for certain.</summary>
+    internal ImmutableArray<(Value One, Value Other)> PairsOf(Term.Apply apply, Value[] frame)
+    {
+        Value.Many many = Through(apply.Pick!, frame);
+        Value.Many others = Many(apply.Argument(0), frame);
+        return many.Members.Length > MostPaired || others.Members.Length > MostPaired
+            ? []
+            : [.. Pairs(Joins(many, others, (Term.Joining)apply.Argument(1), frame), Kleene.Yes).Select(p => (many.Members[p.One].Value, others.Members[p.Other].Value))];
     }
 
     private Value.Truth[,] Joins(Value.Many many, Value.Many others, Term.Joining joining, Value[] frame)

@@ -68,8 +68,8 @@ internal sealed partial class Evaluator
     {
         Value.SpaceAt or Value.SlotAt => ThingsOn(SpotOf(container)),
         Value.PlaceAt place => ThingsInPlace(place),
-        Value.LineAt or Value.FitAt => Flat(AsMany(SpacesOf(container)), ThingsOf),
-        Value.Many many => Flat(many, v => v is Value.ThingAt ? Value.Certain([v], isList: true) : ThingsOf(v)),
+        Value.LineAt or Value.FitAt => Once(Flat(AsMany(SpacesOf(container)), ThingsOf)),
+        Value.Many many => Once(Flat(many, v => v is Value.ThingAt ? Value.Certain([v], isList: true) : ThingsOf(v))),
         Value.ThingAt => Value.Certain([container], isList: true),
         Value.Unknown unknown => Value.Open(unknown.Blame, isList: true),
         _ => Value.Certain([], isList: true),
@@ -80,7 +80,7 @@ internal sealed partial class Evaluator
         int board = _index.BoardOf(place.Place);
         if (board >= 0)
         {
-            return Flat(AsMany(SpacesOf(place)), ThingsOf);
+            return Once(Flat(AsMany(SpacesOf(place)), ThingsOf));
         }
 
         int at = _index.PlaceOf(place.Place);
@@ -93,13 +93,18 @@ internal sealed partial class Evaluator
         return Flat(Value.Certain(parts, isList: true), ThingsOf);
     }
 
+    // A piece that lies on several of the spaces is met on each of them and is one.
+    private static Value.Many Once(Value.Many many) => many.Members.Any(m => m.Value is Value.ThingAt { Thing.Covers.IsEmpty: false })
+        ? many with { Members = [.. many.Members.OrderBy(m => !m.IsCertain).DistinctBy(m => m.Value is Value.ThingAt { Thing.Covers.IsEmpty: false } at ? (object)(at.Spot, at.Index) : new object())] }
+        : many;
+
     private Value.Many ThingsOn(Spot spot)
     {
         Stack stack = spot.In(position);
         var members = ImmutableArray.CreateBuilder<Member>();
         for (int i = 0; i < stack.Things.Length; i++)
         {
-            members.Add(new Member(new Value.ThingAt(stack.Things[i], spot, i), Kleene.Yes, Blame.None));
+            members.Add(new Member(ThingOn(spot, stack, i), Kleene.Yes, Blame.None));
         }
 
         if (stack.IsGiven)
@@ -169,6 +174,7 @@ internal sealed partial class Evaluator
         Value.LineAt line => Spaces(line.Family.Lines[line.Index].Spaces, line.Board, line.Seat, isList: true),
         Value.FitAt fit => Spaces(fit.Placement.Spaces, fit.Board, fit.Seat, isList: true),
         Value.SpaceAt => Value.Certain([container], isList: true),
+        Value.ThingAt { Spot.Kind: SpotKind.Space } at => Spaces(at.Thing.Covers.IsEmpty ? [at.Spot.Part] : at.Thing.Covers, at.Spot.Place, at.Spot.Seat, isList: true),
         Value.Many many => Flat(many, v => v is Value.SpaceAt ? Value.Certain([v], isList: true) : SpacesOf(v)),
         Value.Unknown unknown => Value.Open(unknown.Blame, isList: true),
         _ => Value.Certain([], isList: true),

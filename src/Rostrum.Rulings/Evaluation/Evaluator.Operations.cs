@@ -19,7 +19,7 @@ internal sealed partial class Evaluator
         Op.Groups => Groups(apply, frame),
         Op.LongestWay => LongestWay(apply, frame),
         Op.MostPairs => MostPairs(apply, frame),
-        Op.BestSplit => new Value.Unknown(Blame.Of(GapKind.NotYet, "the best split into sets")),
+        Op.BestSplit => BestSplit(apply, frame),
         Op.Fits => Fits(apply, frame),
         Op.AnchorOf => AnchorOf(Evaluate(apply.Argument(0), frame)),
         >= Op.Difference and <= Op.Nearest => Rounded(apply, frame),

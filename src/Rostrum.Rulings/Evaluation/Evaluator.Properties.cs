@@ -36,7 +36,23 @@ internal sealed partial class Evaluator
             return new Value.Unknown(Blame.Of(new Blank(at, 0, Aspect.Content)));
         }
 
-        return stack.Things.IsEmpty ? Value.None : new Value.ThingAt(stack.Things[^1], at, stack.Things.Length - 1);
+        return stack.Things.IsEmpty ? Value.None : ThingOn(at, stack, stack.Things.Length - 1);
+    }
+
+    // A piece that lies on several spaces is told by the first of them, so that it is one thing wherever it is met.
+    private Value.ThingAt ThingOn(Spot spot, Stack stack, int index)
+    {
+        Thing thing = stack.Things[index];
+        if (thing.Covers.IsEmpty || thing.Covers[0] == spot.Part)
+        {
+            return new Value.ThingAt(thing, spot, index);
+        }
+
+        int below = stack.Things.Take(index).Count(t => t.Covers.AsSpan().SequenceEqual(thing.Covers.AsSpan()));
+        Spot first = spot with { Part = thing.Covers[0] };
+        Stack there = first.In(position);
+        int at = Enumerable.Range(0, there.Things.Length).Where(i => there.Things[i].Covers.AsSpan().SequenceEqual(thing.Covers.AsSpan())).ElementAt(below);
+        return new Value.ThingAt(there.Things[at], first, at);
     }
 
     private Value.Number HeightOf(Spot spot)
@@ -164,9 +180,10 @@ internal sealed partial class Evaluator
         }
     }
 
-    private Value CellOf(Term.CardCell cell, Value[] frame)
+    private Value CellOf(Term.CardCell cell, Value[] frame) => CellOf(cell.Column, Evaluate(cell.Subject, frame));
+
+    private Value CellOf(Column column, Value subject)
     {
-        Value subject = Evaluate(cell.Subject, frame);
         Card? card = subject switch
         {
             Value.CardIs named => named.Card,
@@ -175,17 +192,17 @@ internal sealed partial class Evaluator
         };
         if (card is null)
         {
-            bool isOther = subject is Value.ThingAt { Thing.Kind: { } kind } && !ReferenceEquals(kind, cell.Column.Kind);
+            bool isOther = subject is Value.ThingAt { Thing.Kind: { } kind } && !ReferenceEquals(kind, column.Kind);
             return subject is Value.ThingAt at && !isOther ? new Value.Unknown(Blame.Of(BlankOf(at, Aspect.Card))) : Absent(subject);
         }
 
-        if (!ReferenceEquals(card.Kind, cell.Column.Kind))
+        if (!ReferenceEquals(card.Kind, column.Kind))
         {
             return Value.None;
         }
 
         CardRow row = Sheet.Cards(card.Kind).Rows[card.Index];
-        return Evaluate(row.Cells[cell.Column.Index], Frame(row.FrameSize));
+        return Evaluate(row.Cells[column.Index], Frame(row.FrameSize));
     }
 
     private Value MarkOf(Mark mark, int seat)
@@ -199,6 +216,7 @@ internal sealed partial class Evaluator
         return mark.Sort.Kind switch
         {
             SortKind.Number => Value.Of(held),
+            not SortKind.Truth when held == Position.NothingMarked => Value.None,
             SortKind.Truth => Value.Of(held != 0),
             SortKind.Player => new Value.PlayerAt((int)held),
             SortKind.Space => new Value.SpaceAt(0, Sheet.Boards[0].Place.EachPlayer ? seat : 0, (int)held),

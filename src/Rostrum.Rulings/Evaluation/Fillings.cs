@@ -67,6 +67,12 @@ internal static class Fillings
         }
 
         ImmutableArray<Kind> kinds = KindsOnBoards(position.Sheet);
+        if (kinds.Any(k => position.Sheet.KindOf(k).Shape is not null))
+        {
+            // Part of a piece that lies on other spaces too: nobody can say by this space alone.
+            return [];
+        }
+
         return [.. kinds.Select(k => new Stack([Things.Unknown(position.Sheet, k)])).Prepend(Stack.Empty).Select(s => blank.Spot.Put(position, s))];
     }
 
@@ -131,10 +137,10 @@ internal static class Fillings
         (long low, long high)? range = mark.Sort.Kind switch
         {
             SortKind.Truth => (0, 1),
-            SortKind.Player => (0, position.Seats - 1),
+            SortKind.Player => (Position.NothingMarked, position.Seats - 1),
             SortKind.Number when mark.Lowest is { } lowest && mark.Highest is { } highest => (lowest, highest),
-            SortKind.Value when mark.Sort.Of is Rostrum.Sheets.Model.Attribute a => (0, position.Sheet.KindOf(a.Kind).Attributes[a.Index].Values.Length - 1),
-            SortKind.Space when !position.Sheet.Boards.IsEmpty => (0, position.Sheet.Boards[0].Spaces.Length - 1),
+            SortKind.Value when mark.Sort.Of is Rostrum.Sheets.Model.Attribute a => (Position.NothingMarked, position.Sheet.KindOf(a.Kind).Attributes[a.Index].Values.Length - 1),
+            SortKind.Space when !position.Sheet.Boards.IsEmpty => (Position.NothingMarked, position.Sheet.Boards[0].Spaces.Length - 1),
             _ => null,
         };
         if (range is not var (from, to) || to - from >= MostFillings)

@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace Rostrum.Rulings.Evaluation;
 
 /// <summary>Elements by number, and which of them are joined; the same both ways, none with itself.</summary>
@@ -14,11 +16,25 @@ internal sealed class Graph
     public ReadOnlySpan<int> Near(int element) => _near[element];
 
     /// <summary>The graph of a table of joins.</summary>
-    public static Graph Of(Kleene[,] joined)
+    /// <param name="joined">For each two elements, the same both ways.</param>
+    /// <param name="least"><see cref="Kleene.Yes"/> for what is joined for certain, <see cref="Kleene.Unknown"/> for what may be joined.</param>
+    public static Graph Of(Kleene[,] joined, Kleene least = Kleene.Yes) => Of(joined.GetLength(0), (i, j) => joined[i, j] >= least);
+
+    /// <summary>The graph of so many elements.</summary>
+    /// <param name="count">How many.</param>
+    /// <param name="isJoined">Whether two different elements are joined; the same both ways.</param>
+    public static Graph Of(int count, Func<int, int, bool> isJoined) =>
+        new([.. Enumerable.Range(0, count).Select(i => Enumerable.Range(0, count).Where(j => j != i && isJoined(i, j)).ToArray())]);
+
+    /// <summary>Some of the elements alone, numbered in the order given.</summary>
+    public Graph Only(int[] elements)
     {
-        int count = joined.GetLength(0);
-        return new Graph([.. Enumerable.Range(0, count).Select(i => Enumerable.Range(0, count).Where(j => j != i && joined[i, j] == Kleene.Yes).ToArray())]);
+        var numbers = elements.Select((element, number) => (element, number)).ToDictionary(e => e.element, e => e.number);
+        return new Graph([.. elements.Select(e => _near[e].Where(numbers.ContainsKey).Select(n => numbers[n]).Order().ToArray())]);
     }
+
+    /// <summary>The elements joined with each, as bits; for 64 elements at the most.</summary>
+    public ulong[] Masks() => [.. _near.Select(near => near.Aggregate(0UL, (mask, n) => mask | (1UL << n)))];
 
     /// <summary>The connected parts, each in order, by their first element.</summary>
     public IEnumerable<int[]> Parts()
@@ -59,5 +75,27 @@ internal sealed class Graph
         }
 
         return distances;
+    }
+
+    /// <summary>A shortest way between two elements of one part, both included; of several the one that keeps to the first elements.</summary>
+    public int[] ShortestWay(int from, int to)
+    {
+        int[] left = DistancesFrom(to);
+        var way = new List<int>([from]);
+        while (way[^1] != to)
+        {
+            way.Add(_near[way[^1]].First(n => left[n] == left[way[^1]] - 1));
+        }
+
+        return [.. way];
+    }
+
+    /// <summary>The elements of a mask, in order.</summary>
+    public static IEnumerable<int> Elements(ulong mask)
+    {
+        for (ulong left = mask; left != 0; left &= left - 1)
+        {
+            yield return BitOperations.TrailingZeroCount(left);
+        }
     }
 }

@@ -16,13 +16,12 @@ public static class ExpectationCheck
     {
         ArgumentNullException.ThrowIfNull(position);
         var found = ImmutableArray.CreateBuilder<Diagnostic>();
-        HashSet<string> asked = [.. expectations.OfType<Expectation.Tally>().Select(t => t.Clause)];
-        Tally? tally = asked.Count == 0 ? null : Tally.Of(position, position.Me, asked.Contains(Expectation.Total) ? null : asked);
+        Dictionary<int, Tally> tallies = expectations.OfType<Expectation.Tally>().GroupBy(t => t.Seat ?? position.Me, t => t.Clause).ToDictionary(s => s.Key, s => Counted(position, s.Key, [.. s]));
         foreach (Expectation expectation in expectations)
         {
             Diagnostic? problem = expectation switch
             {
-                Expectation.Tally points => Points(position, tally!, points),
+                Expectation.Tally points => Points(position, tallies[points.Seat ?? position.Me], points),
                 Expectation.Rule rule => Verdict(position, rule),
                 _ => null,
             };
@@ -34,6 +33,9 @@ public static class ExpectationCheck
 
         return found.ToImmutable();
     }
+
+    // What nobody asks need not be worked out.
+    private static Tally Counted(Position position, int seat, HashSet<string> asked) => Tally.Of(position, seat, asked.Contains(Expectation.Total) ? null : asked);
 
     private static Diagnostic? Points(Position position, Tally tally, Expectation.Tally expected)
     {

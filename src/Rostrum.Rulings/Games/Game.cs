@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
+using Rostrum.Rulings.Pasted;
 using Rostrum.Rulings.Positions;
 using Rostrum.Sheets.Idioms;
 using Rostrum.Sheets.Loading;
@@ -48,6 +49,19 @@ public sealed class Game(GameFolder folder, IdiomLibrary idioms)
         // Held against a sheet with holes, a position would be told what is wrong with the sheet.
         PositionFile? position = reading.Sheet is { } sheet ? PositionReader.Read(sheet, file, reading.IsSound ? problems : new DiagnosticBag()) : null;
         return new OpenedPosition(reading, position, problems.InOrder());
+    }
+
+    /// <summary>Reads a pasted position.</summary>
+    /// <param name="pasted">The text, taken apart with the sheet that rules it.</param>
+    /// <param name="sheet">That sheet.</param>
+    /// <param name="seat">The seat of what is pasted without one; from 1.</param>
+    /// <param name="board">The board of drawings without a name; null where the text says enough.</param>
+    public static OpenedPosition Open(PastedPosition pasted, SheetReading sheet, int seat, string? board)
+    {
+        ArgumentNullException.ThrowIfNull(pasted);
+        var problems = new DiagnosticBag();
+        PositionFile position = pasted.Read(seat, board, problems);
+        return new OpenedPosition(sheet, position, problems.InOrder());
     }
 }
 

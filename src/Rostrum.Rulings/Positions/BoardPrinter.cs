@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
+using Rostrum.Rulings.Boards;
 using Rostrum.Sheets.Model;
 
 namespace Rostrum.Rulings.Positions;
@@ -21,9 +22,18 @@ internal sealed class BoardPrinter(Sheet sheet, BoardFacts board, int? seat)
     {
         var cells = new CellPrinter(sheet, seat);
         string?[] drawn = [.. content.Select(cells.Print)];
-        return drawn.Contains(null) || board.Layout == BoardLayout.Points || board.Columns.Concat(board.Rows).Any(l => l.Any(char.IsWhiteSpace)) || _width * _height == 0
+        return drawn.Contains(null) || !IsPartedAgain(content) || board.Layout == BoardLayout.Points || board.Columns.Concat(board.Rows).Any(l => l.Any(char.IsWhiteSpace)) || _width * _height == 0
             ? List(content, margin)
             : board.Layout == BoardLayout.Hexes ? DrawHexes(drawn!, margin) : Draw(drawn!, margin);
+    }
+
+    // Pieces larger than a space are drawn where the drawing can be parted into just them again.
+    private bool IsPartedAgain(ImmutableArray<Stack> content)
+    {
+        var large = content.SelectMany((stack, space) => stack.Things.Where(t => !t.Covers.IsEmpty).Select(t => (Look: t with { Covers = [] }, t.Covers, Space: space))).ToArray();
+        return large.GroupBy(l => l.Look).All(look =>
+            look.Select(l => l.Space).Distinct().Count() == look.Count()
+            && ShapeParts.Of(BoardGeometry.Of(board), sheet.KindOf(look.Key.Kind!).Shape!, look.Select(l => l.Space)) is { AreSeveral: false, Parts.IsEmpty: false });
     }
 
     private string Draw(string[] cells, string margin)
@@ -60,13 +70,23 @@ internal sealed class BoardPrinter(Sheet sheet, BoardFacts board, int? seat)
         return line;
     }
 
+    // Where a drawing could be parted into other pieces, each piece larger than a space has a line of its own, at its first space.
+    private IEnumerable<(string Spaces, Stack Content)> Lines(Stack content, SpaceName space)
+    {
+        Stack single = content with { Things = [.. content.Things.Where(t => t.Covers.IsEmpty)] };
+        IEnumerable<(string, Stack)> large = content.Things.Where(t => !t.Covers.IsEmpty && t.Covers[0] == space.Index)
+            .Select(t => (string.Join(' ', t.Covers.Select(c => board.Spaces[c].Name.Name)), new Stack([t])));
+        return single.Equals(Stack.Empty) ? large : large.Prepend((space.Name, single));
+    }
+
     // What is left out of a list is empty, so an empty board is an empty list.
     private string List(ImmutableArray<Stack> content, string margin)
     {
         var words = new ThingPrinter(sheet);
         string key = $"{margin}{PositionPrinter.Key(board.Place.Name)}:";
-        IEnumerable<string> lines = board.Spaces.Where(s => !content[s.Name.Index].Equals(Stack.Empty))
-            .Select(s => $"{margin}  {PositionPrinter.Key(s.Name.Name)}: {words.Print(content[s.Name.Index], _spot)}\n");
+        bool isParted = IsPartedAgain(content);
+        IEnumerable<string> lines = board.Spaces.Select(s => (Name: s.Name, Content: content[s.Name.Index]))
+            .SelectMany(s => !isParted ? Lines(s.Content, s.Name) : s.Content.Equals(Stack.Empty) ? [] : [(s.Name.Name, s.Content)]).Select(l => $"{margin}  {PositionPrinter.Key(l.Spaces)}: {words.Print(l.Content, _spot)}\n");
         string all = string.Concat(lines);
         return all.Length == 0 ? $"{key} []\n" : $"{key}\n{all}";
     }

@@ -16,6 +16,9 @@ internal sealed class BoardReader(PositionReading reading, int index, int? seat)
     private readonly Stack[] _stacks = [.. Enumerable.Repeat(Stack.NotGiven, reading.Sheet.Boards[index].Spaces.Length)];
     private readonly ThingSpot _spot = new(PlaceForm.Board, reading.Sheet.Boards[index].Holds, seat, $"'{reading.Sheet.Boards[index].Place.Name}'");
 
+    private readonly HashSet<int> _named = [];
+    private readonly LargePieces _large = new(reading, reading.Sheet.Boards[index], s => new PositionSpot(true, index, seat ?? 0, s));
+
     private string Told => $"'{_board.Place.Name}'";
 
     /// <summary>The content of every space, in order; not given where it is not written or cannot be read.</summary>
@@ -40,6 +43,7 @@ internal sealed class BoardReader(PositionReading reading, int index, int? seat)
                 break;
         }
 
+        _large.Join(_stacks);
         return [.. _stacks];
     }
 
@@ -96,15 +100,52 @@ internal sealed class BoardReader(PositionReading reading, int index, int? seat)
             string name = Prose.Fold(entry.Key.Text);
             if (_board.Spaces.FirstOrDefault(s => s.Name.Name == name) is not { } space)
             {
+                if (SpacesIn(name) is { } several)
+                {
+                    Lay(several, entry);
+                    continue;
+                }
+
                 reading.Problems.Add(PositionProblems.UnknownSpace(WordCutter.WordsOf(entry.Key), name, Told, [.. _board.Spaces.Select(s => s.Name.Name)]));
             }
-            else if (reading.Spots.TryGetValue(SpotOf(space.Name.Index), out SourceSpan first))
+            else if (!_named.Add(space.Name.Index) && reading.Spots.TryGetValue(SpotOf(space.Name.Index), out SourceSpan first))
             {
                 reading.Problems.Add(PositionProblems.SpaceTwice(entry.Key.Span, name, first));
             }
             else
             {
-                Put(space.Name.Index, ContentReader.Read(reading, entry.Value, _spot), entry.Value.Span);
+                Stack content = ContentReader.Read(reading, entry.Value, _spot);
+                Put(space.Name.Index, content with { Things = [.. _stacks[space.Name.Index].Things, .. content.Things] }, entry.Value.Span);
+            }
+        }
+    }
+
+    // `A1 B1`: the spaces of one piece that is larger than a space; null where the words name no two spaces.
+    private ImmutableArray<int>? SpacesIn(string name)
+    {
+        string[] words = name.Split([' ', ','], StringSplitOptions.RemoveEmptyEntries);
+        int[] spaces = [.. words.Select(w => _board.Spaces.FirstOrDefault(s => s.Name.Name == w)?.Name.Index ?? -1).Order()];
+        return spaces.Length > 1 && spaces[0] >= 0 ? [.. spaces] : null;
+    }
+
+    // On top of what the lines before laid there.
+    private void Lay(ImmutableArray<int> spaces, OutlineEntry entry)
+    {
+        Stack content = ContentReader.Read(reading, entry.Value, _spot);
+        string told = Prose.And(spaces.Select(s => _board.Spaces[s].Name.Name));
+        foreach (Thing thing in content.Things)
+        {
+            if (_large.ShapeOf(thing) is not { } shape || !_large.LiesOn(shape, spaces))
+            {
+                reading.Problems.Add(PositionProblems.NotOfThatShape(entry.Key.Span, told, Prose.A(thing.Kind?.Name ?? "thing")));
+                return;
+            }
+
+            Thing piece = thing with { Covers = spaces };
+            _large.Count(thing, 1, piece, entry.Value.Span);
+            foreach (int space in spaces)
+            {
+                Put(space, new Stack([.. _stacks[space].Things, piece]), entry.Value.Span);
             }
         }
     }

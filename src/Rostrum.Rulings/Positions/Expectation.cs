@@ -22,7 +22,11 @@ public abstract record Expectation(string Subject, SourceSpan SubjectAt, SourceS
     /// <param name="Because">The author's reason, or null.</param>
     /// <param name="Cite">Where the rules say so, as written, or null.</param>
     public sealed record Tally(string Clause, ExpectedPoints Points, SourceSpan ClauseAt, SourceSpan PointsAt, string? Because, string? Cite)
-        : Expectation(Clause, ClauseAt, PointsAt, Because, Cite);
+        : Expectation(Clause, ClauseAt, PointsAt, Because, Cite)
+    {
+        /// <summary>The 0-based seat that is counted; null for the one whose turn it is.</summary>
+        public int? Seat { get; init; }
+    }
 
     /// <summary>The ruling on an action, or the answer to a truth.</summary>
     /// <param name="Phrase">The action's phrase, or the truth.</param>

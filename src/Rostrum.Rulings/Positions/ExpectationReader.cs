@@ -6,9 +6,14 @@ using Rostrum.Text.Outline;
 namespace Rostrum.Rulings.Positions;
 
 /// <summary>Reads the <c>expect</c> of a position. Whether clauses and laws of these names exist is asked where answers are made.</summary>
-internal sealed class ExpectationReader(DiagnosticBag problems)
+/// <param name="problems">Receives messages.</param>
+/// <param name="seats">How the seats are called.</param>
+/// <param name="players">How many sit at the table.</param>
+internal sealed class ExpectationReader(DiagnosticBag problems, SeatWords seats, int players)
 {
-    private static readonly string[] Sections = ["tally", "rule"];
+    private const string TallyOf = "tally of ";
+
+    private string[] Sections => ["tally", .. Enumerable.Range(0, players).Select(s => TallyOf + seats.NameOf(s)), "rule"];
 
     /// <summary>What is expected, in the order of the file; an entry that cannot be read is left out, with a message.</summary>
     public ImmutableArray<Expectation> Read(OutlineNode expect)
@@ -16,16 +21,18 @@ internal sealed class ExpectationReader(DiagnosticBag problems)
         var found = ImmutableArray.CreateBuilder<Expectation>();
         foreach (OutlineEntry section in Entries(expect, "what is expected", "tally:"))
         {
-            if (!Sections.Contains(section.Key.Text))
+            string name = Prose.Fold(section.Key.Text);
+            int? seat = SeatOf(name);
+            if (seat is null && name is not ("tally" or "rule"))
             {
                 problems.Add(PositionProblems.UnknownExpectation(section.Key.Span, section.Key.Text, Sections));
                 continue;
             }
 
-            bool isTally = section.Key.Text == "tally";
+            bool isTally = name != "rule";
             foreach (OutlineEntry entry in Entries(section.Value, isTally ? "clauses with their points" : "actions or truths with the answer", isTally ? "total: 35" : "place iron jug on B2: legal"))
             {
-                if ((isTally ? Tally(entry) : Rule(entry)) is { } expectation)
+                if ((isTally ? Tally(entry, seat) : Rule(entry)) is { } expectation)
                 {
                     found.Add(expectation);
                 }
@@ -50,7 +57,11 @@ internal sealed class ExpectationReader(DiagnosticBag problems)
         return [];
     }
 
-    private Expectation? Tally(OutlineEntry entry)
+    // `tally of seat 2`: the 0-based seat; null where no seat of this position is named.
+    private int? SeatOf(string section) =>
+        section.StartsWith(TallyOf, StringComparison.OrdinalIgnoreCase) && seats.NumberOf(section[TallyOf.Length..]) is { } number && number >= 1 && number <= players ? number - 1 : null;
+
+    private Expectation? Tally(OutlineEntry entry, int? seat)
     {
         OutlineNode? value = Answer(entry, "is");
         if (value is null || Points(value) is not { } points)
@@ -58,7 +69,7 @@ internal sealed class ExpectationReader(DiagnosticBag problems)
             return null;
         }
 
-        return new Expectation.Tally(Subject(entry), points, entry.Key.Span, value.Span, ProseIn(entry, "because"), ProseIn(entry, "cite"));
+        return new Expectation.Tally(Subject(entry), points, entry.Key.Span, value.Span, ProseIn(entry, "because"), ProseIn(entry, "cite")) { Seat = seat };
     }
 
     private ExpectedPoints? Points(OutlineNode value)

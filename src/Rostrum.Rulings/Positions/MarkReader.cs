@@ -5,7 +5,7 @@ using Rostrum.Text.Outline;
 
 namespace Rostrum.Rulings.Positions;
 
-/// <summary>Reads the value of a mark: a number, yes or no, a seat, a space, a value of an attribute.</summary>
+/// <summary>Reads the value of a mark: a number, yes or no, a seat, a space, a value of an attribute; <c>nothing</c> where a mark of the last three has none.</summary>
 internal static class MarkReader
 {
     /// <summary>The value as <see cref="Position.Marks"/> keeps it; null where it is not given or (with a message) cannot be read.</summary>
@@ -24,7 +24,7 @@ internal static class MarkReader
             reading.Problems.Add(PositionProblems.MarkValue(node.Span, found, mark.Name, Wanted(reading.Sheet, mark)));
         }
 
-        if (mark.Sort.Kind == SortKind.Player)
+        if (mark.Sort.Kind == SortKind.Player && value != Position.NothingMarked)
         {
             reading.Mention((int?)value, node.Span);
         }
@@ -35,6 +35,7 @@ internal static class MarkReader
     /// <summary>A value of a mark as a position writes it.</summary>
     public static string Tell(Sheet sheet, Mark mark, long value) => mark.Sort.Kind switch
     {
+        SortKind.Player or SortKind.Space or SortKind.Value when value == Position.NothingMarked => ContentReader.Nothing,
         SortKind.Truth => value == 0 ? "no" : "yes",
         SortKind.Player => new SeatWords(sheet).NameOf((int)value),
         SortKind.Space when BoardOf(sheet, mark) is { } board => board.Spaces[(int)value].Name.Name,
@@ -44,6 +45,7 @@ internal static class MarkReader
 
     private static long? ValueOf(PositionReading reading, Mark mark, string text) => mark.Sort.Kind switch
     {
+        SortKind.Player or SortKind.Space or SortKind.Value when text == ContentReader.Nothing => Position.NothingMarked,
         SortKind.Number => Number(mark, text),
         SortKind.Truth => text switch { "yes" => 1, "no" => 0, _ => null },
         SortKind.Player => reading.Seats.NumberOf(text) is { } seat && seat >= 1 && seat <= reading.Seats.Most ? seat - 1 : null,

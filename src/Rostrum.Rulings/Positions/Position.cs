@@ -13,7 +13,7 @@ namespace Rostrum.Rulings.Positions;
 /// <param name="Places">By the place's index in <see cref="Sheet.Places"/>, then by seat (one entry for a place of the table), then by slot
 /// (one entry for a place without slots).</param>
 /// <param name="Marks">By <see cref="Mark.Index"/>, then by seat (one entry for a mark of the table): the number, 1 or 0 for yes or no, the 0-based seat, space
-/// or value; null where not given.</param>
+/// or value (<see cref="NothingMarked"/> where it has none); null where not given.</param>
 public sealed record Position(
     Sheet Sheet,
     string Name,
@@ -23,6 +23,9 @@ public sealed record Position(
     ImmutableArray<ImmutableArray<ImmutableArray<Stack>>> Places,
     ImmutableArray<ImmutableArray<long?>> Marks)
 {
+    /// <summary>The value of a mark for a player, a space or a value of an attribute that has none.</summary>
+    public const long NothingMarked = -1;
+
     /// <summary>False where nobody said whose turn it is, and <see cref="Me"/> is a guess.</summary>
     public bool IsTurnSaid { get; init; } = true;
 
@@ -45,8 +48,9 @@ public sealed record Position(
     /// <param name="space">0-based.</param>
     public Stack At(int board, int seat, int space) => Boards[board][seat][space];
 
-    /// <summary>Every thing that is given, on boards first.</summary>
-    public IEnumerable<Thing> Things => Boards.Concat(Places).SelectMany(p => p).SelectMany(s => s).SelectMany(s => s.Things);
+    /// <summary>Every thing that is given, on boards first; one that lies on several spaces once.</summary>
+    public IEnumerable<Thing> Things => Boards.SelectMany(p => p).SelectMany(s => s.SelectMany((stack, space) => stack.Things.Where(t => t.Covers.IsEmpty || t.Covers[0] == space)))
+        .Concat(Places.SelectMany(p => p).SelectMany(s => s).SelectMany(s => s.Things));
 
     /// <summary>This position with other content on one space.</summary>
     public Position With(int board, int seat, int space, Stack content) =>

@@ -46,6 +46,16 @@ internal static partial class PositionProblems
     public static Diagnostic CannotBeDrawn(SourceSpan at, string board, string space) => new(
         "ROS0158", Severity.Error, at, $"{Prose.Sentence(board)} is a map, which has no rows to draw.", $"List its spaces, each with what lies there, as in '{space}: …'; what is left out is empty.");
 
+    public static Diagnostic NoParts(SourceSpan at, Kind kind, int cells, int size, string example) => new(
+        "ROS0159", Severity.Error, at, $"{Prose.Count(cells, "space shows", "spaces show")} {Prose.A(kind.Name)}, and they cannot be parted into {kind.Plural}, each of which lies on {size}.",
+        $"Draw it on every space on which it lies, or list the spaces: '{example}'.");
+
+    public static Diagnostic SeveralParts(SourceSpan at, Kind kind, string example) => new(
+        "ROS0159", Severity.Error, at, $"The spaces that show {Prose.A(kind.Name)} can be parted into {kind.Plural} in several ways.", $"List the board, with all spaces of a piece in one line: '{example}'.");
+
+    public static Diagnostic NotOfThatShape(SourceSpan at, string spaces, string thing) => new(
+        "ROS0159", Severity.Error, at, $"{Prose.Sentence(thing)} does not lie on {spaces}: that is not its shape.", "Name the spaces of one way to lay it, or a single space for a piece without a shape.");
+
     public static Diagnostic NoSpaceThere(SourceSpan cell, string space, string board, FixGrade grade) => new(
         "ROS0136", Severity.Error, cell, $"{Prose.Sentence(board)} has no space {space}, so nothing can be drawn there.",
         "Write '-'; if another form of the board is meant, name it under 'variants'.")

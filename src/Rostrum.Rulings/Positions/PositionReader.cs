@@ -8,6 +8,9 @@ namespace Rostrum.Rulings.Positions;
 /// <summary>Reads a position file: text in, a value laid out by the sheet out, every problem told at once.</summary>
 public static class PositionReader
 {
+    // That a drawing leaves out lines of its board.
+    private const string LinesMissing = "ROS0134";
+
     /// <summary>The variants that a position file asks for, so that the right sheet can be loaded before the position is read.</summary>
     /// <param name="file">The file.</param>
     /// <param name="problems">Receives what is wrong with the outline and with the list itself; reading the same file again tells nothing twice.</param>
@@ -25,21 +28,36 @@ public static class PositionReader
         ArgumentNullException.ThrowIfNull(problems);
         var about = new DiagnosticBag();
         OutlineMapping tree = OutlineReader.Read(file, PositionDialect.Outline, about);
-        var reading = new PositionReading(sheet, about);
         if (tree.Entries.IsEmpty && !about.HasErrors)
         {
             about.Add(PositionProblems.EmptyFile(file.Span(0, 0)));
         }
 
+        return Read(sheet, file, tree, about, problems, isWhole: true);
+    }
+
+    /// <summary>Reads a position from a tree that was made of less than a file; what a drawing leaves out is not given.</summary>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="file">The text.</param>
+    /// <param name="tree">What it says.</param>
+    /// <param name="about">What is wrong with its outline.</param>
+    /// <param name="problems">Receives what is wrong.</param>
+    internal static PositionFile ReadPart(Sheet sheet, SourceText file, OutlineMapping tree, DiagnosticBag about, DiagnosticBag problems) =>
+        Read(sheet, file, tree, about, problems, isWhole: false);
+
+    private static PositionFile Read(Sheet sheet, SourceText file, OutlineMapping tree, DiagnosticBag about, DiagnosticBag problems, bool isWhole)
+    {
+        var reading = new PositionReading(sheet, about);
         Position position = Table(reading, tree, NameOf(file));
         SupplyCheck.Report(reading);
-        problems.AddRange(about.InOrder());
+        Diagnostic[] told = [.. about.InOrder().Where(p => isWhole || p.Id != LinesMissing)];
+        problems.AddRange(told);
         return new PositionFile(
             sheet,
             file,
             tree,
-            about.HasErrors ? null : position,
-            tree.Find("expect") is { } expect ? new ExpectationReader(problems).Read(expect.Value) : [],
+            told.Any(p => p.Severity == Severity.Error) ? null : position,
+            tree.Find("expect") is { } expect ? new ExpectationReader(problems, reading.Seats, position.Seats).Read(expect.Value) : [],
             tree.Find("says")?.Value is OutlineScalar says ? Prose.Fold(says.Text) : null,
             Variants(tree, problems))
         {

@@ -15,10 +15,14 @@ public sealed record Thing(Kind? Kind, ImmutableArray<int?> Values, Card? Card, 
     /// <summary>The owner of what belongs to nobody.</summary>
     public const int Nobody = -1;
 
+    /// <summary>For a piece that is larger than a space, the spaces on which it lies, in reading order: it is in the stack of each of them. Empty for
+    /// every other thing, and while it lies on no board.</summary>
+    public ImmutableArray<int> Covers { get; init; } = [];
+
     /// <inheritdoc />
     public bool Equals(Thing? other) =>
         other is not null && ReferenceEquals(Kind, other.Kind) && ReferenceEquals(Card, other.Card) && Owner == other.Owner
-        && IsFaceUp == other.IsFaceUp && Values.AsSpan().SequenceEqual(other.Values.AsSpan());
+        && IsFaceUp == other.IsFaceUp && Covers.AsSpan().SequenceEqual(other.Covers.AsSpan()) && Values.AsSpan().SequenceEqual(other.Values.AsSpan());
 
     /// <inheritdoc />
     public override int GetHashCode()

@@ -25,6 +25,7 @@ internal sealed partial class Explainer
         Term.Apply { Operation.Id: Op.Times } times => SplitTimes(times, frame, factor),
         Term.Apply { Operation.Id: Op.Sum } sum => SplitSum(sum, frame, factor),
         Term.Apply { Operation.Id: Op.Largest or Op.Smallest } extreme => SplitExtreme(extreme, frame, factor),
+        Term.Apply { Operation.Id: Op.BestSplit } split => SplitSets(split, frame, factor),
         Term.If choice => SplitIf(choice, frame, factor),
         Term.Fork fork => Derive(fork.Alternatives[evaluator.Pick(fork.Choice)], frame, factor),
         Term.Idiomatic idiom => Derive(idiom.Inner, Evaluator.Frame(idiom.FrameSize), factor),
@@ -33,6 +34,11 @@ internal sealed partial class Explainer
     };
 
     private long Number(Term term, Value[] frame) => ClausePoints.Number(evaluator.Evaluate(term, frame)).Low ?? 0;
+
+    // Each set of the best split is a piece of its own.
+    private IEnumerable<Piece> SplitSets(Term.Apply split, Value[] frame, long factor) =>
+        [.. evaluator.SplitOf(split, frame).Where(s => s.Worth != 0).Select(s =>
+            new Piece($"the set {_teller.SetInWords(s.Elements)}", [.. s.Elements.SelectMany(e => naming.SpacesOf(e)).Distinct()], s.Worth * factor))];
 
     private IEnumerable<Piece> SplitTimes(Term.Apply times, Value[] frame, long factor)
     {
@@ -116,7 +122,7 @@ internal sealed partial class Explainer
             Term.Apply { Operation.Id: Op.Count } count => TellCount(count, frame),
             Term.Apply { Operation.Id: Op.Different } different => TellDifferent(different, frame),
             Term.Apply { Operation.Id: Op.Down or Op.Up or Op.Nearest } rounded => TellRounded(rounded, frame, factor),
-            Term.Apply { Operation.Id: Op.LongestWay or Op.MostPairs, Pick: { } pick } far => TellElements(far, pick, frame),
+            _ when _teller.Found(term, frame) is { } found => found,
             _ => Tale.Of($"{_teller.Phrase(term, frame)} is {naming.Of(evaluator.Evaluate(term, frame))}"),
         };
         return new Piece(tale.Text, tale.Spaces, Number(term, frame) * factor);
@@ -126,6 +132,11 @@ internal sealed partial class Explainer
     {
         Value key = evaluator.Evaluate(lookUp.Key, frame);
         Value points = evaluator.Evaluate(lookUp, frame);
+        if (_teller.Found(lookUp.Key, frame) is { } found)
+        {
+            return new Tale($"{found.Text}, which gives {naming.Of(points)}", found.Spaces);
+        }
+
         string amount = _teller.Amount(lookUp.Key, key, frame);
         string verb = key is Value.Number { Low: 1 } || !amount.Contains(' ', StringComparison.Ordinal) ? "gives" : "give";
         return Tale.Of($"{amount} {verb} {naming.Of(points)}");
@@ -164,12 +175,7 @@ internal sealed partial class Explainer
         string amount = _teller.Amount(rounded.Argument(0), evaluator.Evaluate(rounded.Argument(0), frame), frame);
         string exact = by > 0 && number % by == 0 ? "" : $", rounded {(rounded.Operation.Id == Op.Nearest ? "to the nearest" : rounded.Operation.Name)}";
         string each = factor == 0 ? "nothing" : $"{(factor < 0 ? "minus " : "")}{Prose.Word(Math.Abs(factor))}";
-        return Tale.Of($"{amount}, {each} for every {naming.Of(Value.Of(by))}{exact}");
-    }
-
-    private Tale TellElements(Term.Apply far, Pick pick, Value[] frame)
-    {
-        ImmutableArray<string> spaces = naming.SpacesOf(evaluator.Through(pick, frame));
-        return new Tale($"{far.Operation.Name}: {naming.Of(evaluator.Evaluate(far, frame))}", spaces);
+        Tale? found = _teller.Found(rounded.Argument(0), frame);
+        return new Tale($"{found?.Text ?? amount}, {each} for every {naming.Of(Value.Of(by))}{exact}", found?.Spaces ?? []);
     }
 }

@@ -47,7 +47,8 @@ internal sealed partial class Naming(Sheet sheet, int me)
     public ImmutableArray<string> SpacesOf(Value value) => value switch
     {
         Value.SpaceAt space => [Space(space.Board, space.Seat, space.Index)],
-        Value.ThingAt { Spot: { Kind: SpotKind.Space } spot } => [Space(spot.Place, spot.Seat, spot.Part)],
+        Value.ThingAt { Spot: { Kind: SpotKind.Space } spot, Thing.Covers: var covers } =>
+            [.. covers.IsEmpty ? [Space(spot.Place, spot.Seat, spot.Part)] : covers.Select(c => Space(spot.Place, spot.Seat, c))],
         Value.FitAt fit => SpacesOf(Seen(fit)),
         Value.Many many => [.. InOrder(many).SelectMany(m => SpacesOf(m)).Distinct()],
         _ => [],
@@ -55,7 +56,7 @@ internal sealed partial class Naming(Sheet sheet, int me)
 
     // The spaces of a fit that its drawing asks something of; a plain one shows nothing.
     private static Value.Many Seen(Value.FitAt fit) => Value.Certain(
-        fit.Placement.Spaces.Where((_, i) => fit.Drawing.Cells[i] is { Asks: not null } or { Alike: not null } or { IsEmpty: true } or { Height: not null })
+        fit.Placement.Spaces.Where((_, i) => fit.Drawing.Cells.All(c => c is { Asks: null, Alike: null, IsEmpty: false, Height: null }) || fit.Drawing.Cells[i] is { Asks: not null } or { Alike: not null } or { IsEmpty: true } or { Height: not null })
             .Select(s => new Value.SpaceAt(fit.Board, fit.Seat, s)),
         isList: false);
 
@@ -91,7 +92,7 @@ internal sealed partial class Naming(Sheet sheet, int me)
     {
         string look = Look(at.Thing);
         return at.Thing.Card is not null ? look : at.Spot.Kind == SpotKind.Space
-            ? $"the {look} on {Space(at.Spot.Place, at.Spot.Seat, at.Spot.Part)}"
+            ? $"the {look} on {Prose.And(SpacesOf(at))}"
             : $"the {look}";
     }
 

@@ -9,7 +9,13 @@ internal static class Nouns
     public static Look? Of(Pick pick) => InWhere(pick.Where) ?? InDomain(pick.Domain);
 
     /// <summary>The words for so many of a look.</summary>
-    public static string Count(long number, Look look) => $"{number} {(number is 1 or -1 ? LookWords.One(look) : LookWords.Many(look))}";
+    public static string Count(long number, Look look) => (look.Card, number) switch
+    {
+        ({ } card, 0) => $"no {card.Name}",
+        ({ } card, 1) => card.Name,
+        ({ } card, _) => $"{number} times {card.Name}",
+        _ => $"{number} {(number is 1 or -1 ? LookWords.One(look) : LookWords.Many(look))}",
+    };
 
     /// <summary>The words for so many things of a kind.</summary>
     public static string Count(long number, Kind kind) => $"{number} {(number is 1 or -1 ? kind.Name : kind.Plural)}";

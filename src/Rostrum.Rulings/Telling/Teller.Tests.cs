@@ -18,8 +18,10 @@ internal sealed partial class Teller
 
         string not = holds == Kleene.Yes ? "" : "not ";
         Term first = test.Argument(0);
+        Tale? found = test.Operation.Id is Op.Same or (>= Op.AtLeast and <= Op.Between) ? Found(first, frame) : null;
         string text = test.Operation.Id switch
         {
+            _ when found is not null => TellTestOf(found, test, values, holds == Kleene.Yes, frame),
             Op.IsNothing => holds == Kleene.Yes ? TellAbsent(first, frame) : $"{Phrase(first, frame)} is {naming.Of(values[0])}",
             Op.NextTo => $"{naming.Of(values[0])} and {naming.Of(values[1])} are {not}neighbours",
             Op.In when test.Argument(1) is Term.Apply { Operation.Id: Op.Most or Op.Least, Pick: not null } best => TellBest(best, values[0], holds == Kleene.Yes, frame),
@@ -29,7 +31,19 @@ internal sealed partial class Teller
             _ => TellCompared(test, values, not, frame),
         };
         IEnumerable<Value> counted = test.Arguments.Select(a => a is Term.Apply { Operation.Id: Op.Count, Pick: { } pick } ? evaluator.Through(pick, frame) : Value.None);
-        return new Tale(text, [.. values.Concat(counted).SelectMany(v => naming.SpacesOf(v)).Distinct()]);
+        return new Tale(text, [.. values.Concat(counted).SelectMany(v => naming.SpacesOf(v)).Concat(found?.Spaces ?? []).Distinct()]);
+    }
+
+    // 'the longest walk is A1, A2: 2 spaces, not at least 3'
+    private string TellTestOf(Tale found, Term.Apply test, Value[] values, bool holds, Value[] frame)
+    {
+        string not = holds ? "" : "not ";
+        return test.Operation.Id switch
+        {
+            Op.Same => holds ? found.Text : $"{found.Text}, not {naming.Of(values[1])}",
+            Op.Between => $"{found.Text}, {not}between {naming.Of(values[1])} and {naming.Of(values[2])}",
+            _ => $"{found.Text}, {not}{test.Operation.Name[3..]} {Amount(test.Argument(1), values[1], frame)}",
+        };
     }
 
     // 'you have 5 crabs, the most', 'you have 2 crabs, not the most'
@@ -75,8 +89,9 @@ internal sealed partial class Teller
         string first = Phrase(test.Argument(0), frame);
         string value = naming.Of(values[0]);
         string start = first == value ? first : $"{first} is {value}";
-        return holds ? (first == value ? $"{first} is {naming.Of(values[1])}" : start)
-            : first == value ? $"{first} is not {naming.Of(values[1])}" : $"{start}, not {naming.Of(values[1])}";
+        string other = first == value && test.Argument(1) is Term.MarkOf or Term.Constant or Term.Call { Subjects.IsEmpty: true } ? Phrase(test.Argument(1), frame) : naming.Of(values[1]);
+        return holds ? (first == value ? $"{first} is {other}" : start)
+            : first == value ? $"{first} is not {other}" : $"{start}, not {other}";
     }
 
     /// <summary>A number with what it counts and its verb: <c>3 plates are</c>.</summary>

@@ -74,7 +74,7 @@ internal sealed partial class Teller(Evaluator evaluator, Naming naming)
         Member witness = elements.Members.FirstOrDefault(m => m.IsCertain);
         if (witness.Value is null)
         {
-            return elements.Members.IsEmpty && elements.More == 0 ? Tale.Of(TellNone(pick)) : TellOther(many, frame);
+            return elements.Members.IsEmpty && elements.More == 0 ? Tale.Of(TellNone(pick, frame)) : TellOther(many, frame);
         }
 
         return pick.Where is null ? TellFound(witness.Value) : About(pick, witness.Value, pick.Where, frame);
@@ -84,7 +84,7 @@ internal sealed partial class Teller(Evaluator evaluator, Naming naming)
         ? new Tale($"the drawing is shown at {Prose.And(naming.SpacesOf(fit))}", naming.SpacesOf(fit))
         : new Tale($"there is {naming.Of(found)}", naming.SpacesOf(found));
 
-    private static string TellNone(Pick pick)
+    private string TellNone(Pick pick, Value[] frame)
     {
         if (pick.Element.Kind == SortKind.Fit)
         {
@@ -92,6 +92,7 @@ internal sealed partial class Teller(Evaluator evaluator, Naming naming)
         }
 
         return pick.Domain is Term.LinesOf lines ? $"there is no such {lines.Family.Name}"
+            : pick is { Where: null, Domain: Term.Call { Subjects: [var subject] } call } ? $"{Phrase(subject, frame)} has no {call.Word.Name}"
             : Nouns.Of(pick) is { } look ? $"there is {LookWords.None(look)}" : $"there is no such {pick.Element.InWords.Split(' ')[^1]}";
     }
 

@@ -35,7 +35,7 @@ internal sealed class ActionJudge(Proposal proposal, Setting setting, ISet<int> 
     public Judgement Judge()
     {
         Judgement judged = JudgeWords();
-        Step[] open = [.. proposal.Action.Steps.Where(s => !s.Kind.IsCarriedOut())];
+        Step[] open = [.. proposal.Action.Steps.Where(s => !s.IsCarriedOut)];
         return judged.Is == Kleene.Yes && open.Length > 0
             ? Unsettled(open.Aggregate(Blame.None, (sum, s) => sum + Blame.Of(GapKind.NotYet, $"what '{Prose.Begun(s.Sentence)}' does")))
             : judged;

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Rostrum.Rulings.Evaluation;
 using Rostrum.Rulings.Positions;
 using Rostrum.Sheets.Model;
@@ -11,6 +12,11 @@ internal sealed partial class StepCarrier
     private bool Move(Step step)
     {
         Value to = Evaluator.Evaluate(step.Terms[3], frame);
+        if (to is Value.FitAt fit)
+        {
+            return Evaluator.Evaluate(step.Terms[1], frame) is Value.ThingAt piece ? Lay(piece, fit) : Unknown(Blame.Of(GapKind.NotYet, "which piece is laid on several spaces"));
+        }
+
         Spot goal = Evaluator.SpotOf(to);
         if (goal.Kind == SpotKind.Nowhere)
         {
@@ -28,6 +34,8 @@ internal sealed partial class StepCarrier
         {
             case Value.Nothing:
                 return true;
+            case Value.ThingAt { Thing.Kind: { } kind } when goal.Kind == SpotKind.Space && _position.Sheet.KindOf(kind).Shape is not null:
+                return Unknown(Blame.Of(GapKind.Limit, $"a {kind.Name} lies on several spaces, and the step names one"));
             case Value.ThingAt thing:
                 Shift(thing, goal, face);
                 return true;
@@ -109,9 +117,48 @@ internal sealed partial class StepCarrier
         }
     }
 
+    // A piece that is larger than a space goes to the top of every space of the fit.
+    private bool Lay(Value.ThingAt piece, Value.FitAt fit)
+    {
+        ImmutableArray<int> covers = [.. fit.Placement.Spaces.Order()];
+        Lift(piece);
+        Shift(piece with { Thing = piece.Thing with { Covers = covers } }, new Spot(SpotKind.Space, fit.Board, fit.Seat, covers[0]), null);
+        Spread(covers[1..], new Spot(SpotKind.Space, fit.Board, fit.Seat, covers[0]));
+        return true;
+    }
+
+    private void Spread(IEnumerable<int> spaces, Spot first)
+    {
+        Thing thing = first.In(_position).Things[^1];
+        foreach (Spot spot in spaces.Select(s => first with { Part = s }))
+        {
+            Stack stack = spot.In(_position);
+            _position = spot.Put(_position, stack with { Things = stack.Things.Add(thing) });
+        }
+    }
+
+    // A piece that lies on several spaces leaves all of them; the first is left by the move itself.
+    private void Lift(Value.ThingAt at)
+    {
+        foreach (Spot spot in at.Thing.Covers.Skip(1).Select(c => at.Spot with { Part = c }))
+        {
+            Stack stack = spot.In(_position);
+            int index = Enumerable.Range(0, stack.Things.Length).Last(i => stack.Things[i].Covers.AsSpan().SequenceEqual(at.Thing.Covers.AsSpan()));
+            _position = spot.Put(_position, stack with { Things = stack.Things.RemoveAt(index) });
+            _back.Push((s, i) => s == spot && i >= index ? (s, i + 1) : (s, i));
+            Follow(t => t.Spot == spot && t.Index > index ? t with { Index = t.Index - 1 } : t);
+        }
+    }
+
     private void Shift(Value.ThingAt at, Spot goal, bool? face)
     {
         Thing thing = face is null ? at.Thing : at.Thing with { IsFaceUp = face };
+        if (goal.Kind == SpotKind.Slot && !thing.Covers.IsEmpty)
+        {
+            Lift(at);
+            thing = thing with { Covers = [] };
+        }
+
         if (at.Spot.Kind is SpotKind.Space or SpotKind.Slot && at.Index >= 0)
         {
             Stack left = at.Spot.In(_position);

@@ -11,21 +11,25 @@ namespace Rostrum.Rulings.Verdicts;
 internal sealed partial class StepCarrier(Position before, int me, Setting setting, ISet<int> touched, Value[] frame)
 {
     private readonly System.Collections.Generic.Stack<Func<Spot, int, (Spot Spot, int Index)>> _back = [];
+    private readonly System.Collections.Generic.Stack<Value[]> _elements = [];
     private Position _position = before;
     private Blame _why = Blame.None;
 
     /// <summary>The position that the steps leave, or why nobody can say; the frame follows the things that were moved.</summary>
-    public (Position? After, Blame Why) Carry(ImmutableArray<Step> steps)
+    public (Position? After, Blame Why) Carry(ImmutableArray<Step> steps) => All(steps) ? (_position, Blame.None) : (null, _why);
+
+    private bool All(ImmutableArray<Step> steps)
     {
         foreach (Step step in steps)
         {
             if (!Carry(step))
             {
-                return (null, _why.IsAny ? _why : Blame.Of(GapKind.NotYet, $"what '{Prose.Begun(step.Sentence)}' leaves"));
+                _why = _why.IsAny ? _why : Blame.Of(GapKind.NotYet, $"what '{Prose.Begun(step.Sentence)}' leaves");
+                return false;
             }
         }
 
-        return (_position, Blame.None);
+        return true;
     }
 
     /// <summary>A fact of the position that the steps left, as a fact of the one before them.</summary>
@@ -49,7 +53,9 @@ internal sealed partial class StepCarrier(Position before, int me, Setting setti
         StepKind.Change => Change(step),
         StepKind.Set or StepKind.Add or StepKind.Take => Mark(step),
         StepKind.Let => Let(step),
-        _ => step.Kind.IsCarriedOut(),
+        StepKind.If => If(step),
+        StepKind.ForEach => ForEach(step),
+        _ => step.IsCarriedOut,
     };
 
     private bool Unknown(Blame why)
@@ -155,6 +161,7 @@ internal sealed partial class StepCarrier(Position before, int me, Setting setti
             (StepKind.Set, Value.PlayerAt player) => player.Seat,
             (StepKind.Set, Value.SpaceAt space) => space.Index,
             (StepKind.Set, Value.AttributeIs attribute) => attribute.Which.Index,
+            (StepKind.Set, Value.Nothing) => Position.NothingMarked,
             (StepKind.Add, Value.Number { IsKnown: true } number) => held + number.Low,
             (StepKind.Take, Value.Number { IsKnown: true } number) => held - number.Low,
             _ => null,
@@ -171,9 +178,12 @@ internal sealed partial class StepCarrier(Position before, int me, Setting setti
 
     private void Follow(Func<Value.ThingAt, Value.ThingAt> to)
     {
-        for (int i = 0; i < frame.Length; i++)
+        foreach (Value[] held in _elements.Append(frame))
         {
-            frame[i] = frame[i] is Value.ThingAt thing ? to(thing) : frame[i];
+            for (int i = 0; i < held.Length; i++)
+            {
+                held[i] = held[i] is Value.ThingAt thing ? to(thing) : held[i];
+            }
         }
     }
 }

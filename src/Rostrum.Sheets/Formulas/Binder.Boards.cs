@@ -17,6 +17,13 @@ internal sealed partial class Binder
         return new Term.DirectionNamed(direction, From(at));
     }
 
+    // The hole that a name means by itself.
+    private static HoleName? HoleIn(Syntax syntax) => syntax is Syntax.Name name ? name.Senses.Select(s => s.Symbol).OfType<HoleName>().FirstOrDefault() : null;
+
+    // Nothing lies in a hole, so all that can be asked of it is what lies round it.
+    private Term.Listed Round(HoleName hole, Syntax at) =>
+        new([.. hole.Round.Select(s => new Term.SpaceNamed(declared.Boards[hole.Board].Spaces[s].Name, hole.Board.EachPlayer ? new Term.Me(From(at)) : null, From(at)))], Sort.SetOf(Sort.Space), From(at));
+
     private static bool Leads(BoardLayout layout, Direction direction) => layout switch
     {
         BoardLayout.Squares => true,

@@ -101,10 +101,18 @@ internal sealed partial class Binder
         ParameterKind.Measure => BindMeasure(part),
         ParameterKind.Look => part.Value is Syntax.Looks looks ? BindLookTerm(looks) : null,
         ParameterKind.Joining => BindJoining(part, pick?.Element ?? Sort.Any),
-        ParameterKind.WorthWord => new Term.NotYet("the best split into sets", Sort.Number, new Origin(part.Span, through)),
+        ParameterKind.WorthWord => BindWorth(part, pick?.Element ?? Sort.Any),
         _ when parameter.Sort.Kind == SortKind.Truth => BindTruth(part.Value!),
+        _ when parameter.Sort.Kind == SortKind.Drawing => BindDrawing(part.Value!),
         _ => Expect(part.Value!, parameter.Sort),
     };
+
+    // A piece that is larger than a space lies like a drawing.
+    private Term BindDrawing(Syntax syntax)
+    {
+        Term term = Bind(syntax);
+        return term.Sort is { Kind: SortKind.Thing, Of: Kind kind } && declared.Kinds[kind].Shape is not null ? term : Expect(syntax, Sort.Drawing);
+    }
 
     private Term.Text BindMeasure(Part part)
     {
@@ -137,6 +145,28 @@ internal sealed partial class Binder
         scope.Pop();
         scope.Pop();
         return new Term.Joining(first.Slot, second.Slot, truth, origin);
+    }
+
+    // The word said of a set that is put into the frame; null with a message where it cannot be.
+    private Term.Call? BindWorth(Part part, Sort element)
+    {
+        Word? word = (part.Value as Syntax.Name)?.Senses.Select(s => s.Symbol).OfType<Word>().FirstOrDefault();
+        Sort set = Sort.SetOf(element);
+        bool fits = word is { Subjects: [var subject] } && set.Fits(subject.Sort) && declared.MeaningOf(word) is { } meaning && meaning.Sort.Fits(Sort.Number);
+        if (!fits)
+        {
+            if (part.Value is not Syntax.Broken)
+            {
+                problems.Add(Placed(FormulaProblems.NotAWorth(part.Value?.Span ?? part.Span, word?.Name ?? part.Span.Text, element)));
+            }
+
+            return null;
+        }
+
+        var origin = new Origin(part.Span, through);
+        Scope.Entry entry = scope.Push(null, set, isElement: false);
+        scope.Pop();
+        return new Term.Call(word!, [new Term.Variable(entry.Slot, "set", set, origin)], Sort.Number, origin);
     }
 
     private Term BindRun(Operation operation, Syntax.Call call)

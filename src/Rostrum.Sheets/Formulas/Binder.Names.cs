@@ -116,6 +116,11 @@ internal sealed partial class Binder
 
     private Term BindOf(Syntax.Of of)
     {
+        if (HoleIn(of.Argument) is { } hole && of.Noun.Senses.Any(s => s.Symbol is OperationName { Operation.Id: Op.NeighboursOf }))
+        {
+            return Round(hole, of.Argument);
+        }
+
         Term argument = Bind(of.Argument);
         foreach (NameSense sense in of.Noun.Senses)
         {
@@ -231,11 +236,13 @@ internal sealed partial class Binder
     {
         bool fits = operation.Id switch
         {
-            Op.SpacesOf => argument is Term.PlaceOf { Place.Form: PlaceForm.Board } || argument.Sort.Kind is SortKind.Line or SortKind.Fit,
+            Op.SpacesOf => argument is Term.PlaceOf { Place.Form: PlaceForm.Board } || argument.Sort.Kind is SortKind.Line or SortKind.Fit or SortKind.Thing,
             Op.SlotsOf => argument is Term.PlaceOf { Place.Form: PlaceForm.Row },
             _ => argument.Sort.Kind is SortKind.Space or SortKind.Slot || argument is Term.PlaceOf { Place.Form: not (PlaceForm.Board or PlaceForm.Row) },
         };
-        return fits ? AsMany(argument, of) : null;
+        return !fits ? null
+            : argument.Sort.Kind == SortKind.Thing && operation.Id == Op.SpacesOf ? Operation(Op.SpacesOf, Sort.ListOf(Sort.Space), of, argument)
+            : AsMany(argument, of);
     }
 
     private Sort SortOfNoun(Op id, Term argument) => id switch

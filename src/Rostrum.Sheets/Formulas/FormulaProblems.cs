@@ -199,6 +199,9 @@ internal static class FormulaProblems
     public static Diagnostic NotJoining(SourceSpan at, string word, Sort element) => new(
         "ROS0310", Severity.Error, at, $"'{word}' is not a truth about two of these ({element.InWords}).", "Name a word of two such subjects that is yes or no.");
 
+    public static Diagnostic NotAWorth(SourceSpan at, string word, Sort element) => new(
+        "ROS0313", Severity.Error, at, $"'{word}' is not a number about a set of these ({element.InWords}).", "Name a word of one subject, a set of these, that gives a number.");
+
     public static Diagnostic Contradiction(SourceSpan at, string first, string second) => new(
         "ROS0307", Severity.Warning, at, $"Nothing is both '{first}' and '{second}'.", "Keep one of the two words.");
 

@@ -25,6 +25,12 @@ internal static class BoardProblems
         "ROS0842", Severity.Error, row, "This row of the drawing is set off by half a step, which only rows of hexes are; the boards of this game are made of squares.",
         "Let all rows begin in one place; '.' stands for a space with anything on it, '-' for one that does not belong to the drawing.");
 
+    public static Diagnostic UnknownShapeSign(SourceSpan at, string found) => new(
+        "ROS0843", Severity.Error, at, $"'{Prose.Clip(found)}' means nothing in the shape of a piece.", "Draw '.' for each space that the piece covers and '-' for the gaps, as in '. . / . -'.");
+
+    public static Diagnostic SizeOfShape(SourceSpan at, int cells, int most) => new(
+        "ROS0843", Severity.Error, at, $"This shape covers {Prose.Count(cells, "space", "spaces")}.", cells < 2 ? "A piece on one space needs no shape: take the line away." : $"At most {most} spaces are possible.");
+
     public static Diagnostic CannotWrap(SourceSpan at, BoardLayout layout) => new(
         "ROS0836", Severity.Error, at,
         layout == BoardLayout.Points ? "A map of points cannot come round by itself." : "These rows of hexes do not come round: they must be equally long, and their number even.",

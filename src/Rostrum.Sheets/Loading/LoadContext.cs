@@ -69,7 +69,7 @@ internal sealed class LoadContext(GameFolder folder, IdiomLibrary idioms, Diagno
     public void Declare(Named symbol, string? plural = null)
     {
         string[] parts = Prose.WordsOf(symbol.Name);
-        string? grammar = parts.FirstOrDefault(Vocabulary.GrammarWords.Contains);
+        string? grammar = parts.Where((p, i) => !(symbol is Card && p == "of" && i > 0 && i < parts.Length - 1)).FirstOrDefault(Vocabulary.GrammarWords.Contains);
         if (grammar is not null && parts.Length > 0 && symbol.DeclaredAt is { } at)
         {
             Problems.Add(SheetProblems.GrammarWordInName(at, symbol.Name, grammar));

@@ -86,6 +86,10 @@ internal sealed class SheetAssembly
         Do("players", s => _context.Declared.Players = SourcesSection.Players(_context, s));
         ImmutableArray<string> seats = Section("seats", s => SourcesSection.Seats(_context, s));
         _context.SeatNames = seats.IsEmpty ? [.. Enumerable.Range(1, Math.Clamp(_context.Declared.Players.Most ?? 1, 1, 100)).Select(i => $"seat {i}")] : seats;
+        for (int i = 0; i < _context.SeatNames.Length && seats.IsEmpty; i++)
+        {
+            _context.Declared.Names.Add(_context.SeatNames[i], new SeatName(_context.SeatNames[i], i, null));
+        }
 
         Do("numbers", s => SourcesSection.ReadNumbers(_context, s));
         Do("pieces", s => PiecesSection.Read(_context, s));

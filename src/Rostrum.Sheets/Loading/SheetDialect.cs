@@ -33,7 +33,7 @@ public static class SheetDialect
         ["boards"] =
         [
             "of", "squares", "drawn", "hexes", "ring", "track", "points", "file", "stands", "columns", "rows", "lines", "neighbours", "wraps", "regions", "areas",
-            "links", "values", "without", "spaces", "plural", "holds",
+            "links", "values", "holes", "without", "spaces", "plural", "holds",
         ],
         ["places"] = ["row of", "bag of", "deck of", "heap of", "hand of", "slots", "holds", "of", "when short", "starts"],
         ["marks"] = ["holds", "of", "lasts", "starts"],
@@ -53,7 +53,7 @@ public static class SheetDialect
     public static ImmutableDictionary<string, ImmutableArray<string>> LaterKeys { get; } = new Dictionary<string, ImmutableArray<string>>
     {
         [""] = ["called", "never", "how to say"],
-        ["pieces"] = ["shape", .. Forks],
+        ["pieces"] = Forks,
         ["dice"] = Forks,
         ["cards"] = Forks,
         ["boards"] = Forks,

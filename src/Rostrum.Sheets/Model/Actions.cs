@@ -169,14 +169,6 @@ public enum StepKind
     TakeTurns,
 }
 
-/// <summary>What is known of each kind of step.</summary>
-public static class StepKinds
-{
-    /// <summary>True where this version carries such a step out; an action with any other step is understood, but not judged to its end.</summary>
-    public static bool IsCarriedOut(this StepKind kind) => kind is StepKind.Move or StepKind.Swap or StepKind.Change or StepKind.Set or StepKind.Add or StepKind.Take
-        or StepKind.Let or StepKind.Nothing or StepKind.Again or StepKind.EndTurn or StepKind.Show;
-}
-
 /// <summary>A step, understood: its names are found and its formulas have sorts. Most steps are carried out from the version that plays whole turns.</summary>
 /// <param name="Kind">Which kind.</param>
 /// <param name="Sentence">As it reads back.</param>
@@ -191,4 +183,12 @@ public sealed record Step(StepKind Kind, string Sentence, ImmutableArray<Term> T
 
     /// <summary>The frame position that the step gives a value to (a letter, a name of `let`); -1 for none.</summary>
     public int Slot { get; init; } = -1;
+
+    /// <summary>True where this version carries the step out; an action with any other step is understood, but not judged to its end.</summary>
+    public bool IsCarriedOut => Kind is StepKind.Move or StepKind.Swap or StepKind.Change or StepKind.Set or StepKind.Add or StepKind.Take
+            or StepKind.Let or StepKind.Nothing or StepKind.Again or StepKind.EndTurn or StepKind.Show or StepKind.If or StepKind.ForEach
+        && Inner.Concat(Otherwise).All(s => s.IsCarriedOut) && !Terms.Any(NeedsRecord);
+
+    // What was done before is not remembered yet.
+    private static bool NeedsRecord(Term? term) => term is Term.NotYet || (term is Term.Apply apply && apply.Arguments.Any(NeedsRecord));
 }

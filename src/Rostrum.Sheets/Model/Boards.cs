@@ -140,6 +140,23 @@ public sealed class PrintedValue(string name, Place board, ImmutableArray<long?>
     public override string Role => $"a value of {Board.Name}";
 }
 
+/// <summary>A hole of a board that the sheet names, such as a pool: nothing lies there, but spaces lie round it.</summary>
+/// <param name="name">What it is called.</param>
+/// <param name="board">The board.</param>
+/// <param name="round">The indices of the spaces that touch it, in reading order.</param>
+/// <param name="declaredAt">Where it is declared.</param>
+public sealed class HoleName(string name, Place board, ImmutableArray<int> round, SourceSpan? declaredAt) : Named(name, declaredAt)
+{
+    /// <summary>The board.</summary>
+    public Place Board { get; } = board;
+
+    /// <summary>The indices of the spaces that touch it, in reading order.</summary>
+    public ImmutableArray<int> Round { get; } = round;
+
+    /// <inheritdoc />
+    public override string Role => $"a hole of {Board.Name}";
+}
+
 /// <summary>How the spaces of a board lie.</summary>
 public enum BoardLayout
 {
@@ -173,6 +190,9 @@ public sealed record BoardFacts(
 
     /// <summary>The named holes of a board of hexes; they take nothing and count in the names of a row.</summary>
     public ImmutableArray<BoardHole> Holes { get; init; } = [];
+
+    /// <summary>The holes to which the sheet gives names of their own.</summary>
+    public ImmutableArray<HoleName> HoleNames { get; init; } = [];
 
     /// <summary>For points, the lines in which they stand: neighbours in a line touch. A line that ends where it began is closed.</summary>
     public ImmutableArray<ImmutableArray<int>> Ways { get; init; } = [];

@@ -106,8 +106,14 @@ public sealed class Column(string name, Kind kind, Sort sort, int index, SourceS
 public sealed record KindFacts(Kind Kind, ImmutableArray<AttributeFacts> Attributes, Supply Supply, Citation? Cite)
 {
     /// <summary>Things of this kind have a shape that lies on several spaces; null for the usual piece on one space.</summary>
-    public Drawing? Shape { get; init; }
+    public PieceShape? Shape { get; init; }
 }
+
+/// <summary>The shape of a piece that is larger than a space.</summary>
+/// <param name="Drawing">The spaces that it covers; at least two, none of which asks anything.</param>
+/// <param name="Rotated">True where it may be turned.</param>
+/// <param name="Mirrored">True where it may be turned over.</param>
+public sealed record PieceShape(Drawing Drawing, bool Rotated, bool Mirrored);
 
 /// <summary>An attribute with its values in order.</summary>
 /// <param name="Attribute">The attribute or state.</param>

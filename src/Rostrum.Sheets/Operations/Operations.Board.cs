@@ -40,7 +40,7 @@ public static partial class Operations
         {
             Reads = Reads.Geometry, Mask = MaskForm.Shift, Telling = Telling.Elements, Example = Ex("count(edge of (A1, A2))", "3"), Refused = Ex("edge of 3", "ROS0302"),
         },
-        new(Op.RimOf, "rim", OperationForm.Noun, [Value("board", Sort.Place)], "a set of spaces", "The spaces of a board that lack a neighbour which an inner space has.")
+        new(Op.RimOf, "rim", OperationForm.Noun, [Value("board", Sort.Place)], "a set of spaces", "The spaces of a board that lack a neighbour on the outside, where an inner space has one; a hole inside the board is not outside.")
         {
             Reads = Reads.Geometry, Mask = MaskForm.Constant, Telling = Telling.Elements, Example = Ex("count(rim of my field)", "8"), Refused = Ex("rim of 3", "ROS0302"),
         },

@@ -16,7 +16,7 @@ public static partial class Operations
         new(Op.LongestWay, "longest way", OperationForm.Function,
             [PickOne, new("near", ParameterKind.Joining, Sort.Truth, "joined by"), new("measure", ParameterKind.Measure, Sort.Text, "counted as")],
             "a number",
-            "The length in spaces: walk (comes to none twice), span (the greatest shortest way), bare (no short cut), group (all of the largest part). Refused above 64 spaces or 2,000,000 steps.")
+            "The length in spaces: walk (comes to none twice), span (the greatest shortest way), bare (no short cut), group (all of the largest part). Two spaces are joined where the word holds either way round. A span or a group is refused above 400 spaces; a walk or a bare way above 64 spaces that hang together, or where a search of 3,000,000 steps does not end.")
         {
             Mask = MaskForm.Flood, Telling = Telling.Extreme,
             Example = Ex("longest way(s in my field where s is not empty, joined by touching, counted as span)", "5"),
@@ -33,10 +33,10 @@ public static partial class Operations
         new(Op.BestSplit, "best split", OperationForm.Function,
             [PickOne, new("worth", ParameterKind.WorthWord, Sort.Number, "worth")],
             "a number",
-            "The greatest sum of worths over all ways to part the elements into sets. Not answered yet.")
+            "The greatest sum of worths over all ways to part the elements into sets, each element in exactly one; a set of one has a worth too. Refused above 24 elements, above 40,000 different sets whose worth must be asked (elements that are alike in all that the worth looks at count once), or where a search of 4,000,000 steps does not end.")
         {
             Telling = Telling.Elements,
-            Example = Ex("best split((A1, B1), worth set worth)", "not yet"), Refused = Ex("best split(3, worth set worth)", "ROS0302"),
+            Example = Ex("best split(ware in my field, worth set worth)", "10"), Refused = Ex("best split(my field, worth touching)", "ROS0313"),
         },
     ];
 
@@ -46,7 +46,7 @@ public static partial class Operations
             [Value("drawing", Sort.Drawing), Value("board", Sort.Place), new("rotated", ParameterKind.Flag, Sort.Truth, "rotated", true),
              new("mirrored", ParameterKind.Flag, Sort.Truth, "mirrored", true), new("with", ParameterKind.Look, Sort.Look, "with", true)],
             "a set of fits",
-            "All ways in which a drawing lies on a board: as drawn, and where allowed rotated or mirrored; `with whole` asks more of every thing that the drawing sees.")
+            "All ways in which a drawing lies on a board: as drawn, and where allowed rotated or mirrored; `with whole` asks more of every thing that the drawing sees. Of a piece that is larger than a space, all ways in which it lies there, whatever lies there already.")
         {
             Reads = Reads.Contents, Mask = MaskForm.Constant, Telling = Telling.Elements,
             Example = Ex("count(fits(picture of First order, my field))", "1"), Refused = Ex("fits(3, my field)", "ROS0302"),
@@ -62,7 +62,7 @@ public static partial class Operations
 
     private static Operation[] Inner() =>
     [
-        Holding(Op.SpacesOf, "spaces", "The spaces of a board, a line or a fit, in reading order. Also meant where a board or a line stands for its spaces.", "count(spaces of my field)", "9"),
+        Holding(Op.SpacesOf, "spaces", "The spaces of a board, a line or a fit, or those on which a thing lies, in reading order. Also meant where a board or a line stands for its spaces.", "count(spaces of my field)", "9"),
         Holding(Op.ThingsIn, "things", "Everything that lies in a place, on a space or in a slot, lowest first. Also meant where a place stands for its things.", "count(things of my sticks)", "4"),
         Holding(Op.SlotsOf, "slots", "The slots of a row. Also meant where a row stands for its slots.", "count(slots of market)", "3"),
     ];

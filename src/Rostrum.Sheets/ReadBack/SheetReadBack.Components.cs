@@ -104,6 +104,11 @@ public static partial class SheetReadBack
     private static IEnumerable<string> Parts(BoardFacts board)
     {
         string Names(IEnumerable<int> spaces) => Prose.And(spaces.Select(s => board.Spaces[s].Name.Name));
+        foreach (HoleName hole in board.HoleNames)
+        {
+            yield return $"The {hole.Name} takes nothing and lies next to {Names(hole.Round)}.";
+        }
+
         foreach (Region region in board.Regions)
         {
             yield return $"The {region.Name} of each seat in turn: {string.Join("; ", region.OfSeat.Select(s => Names(s)))}.";

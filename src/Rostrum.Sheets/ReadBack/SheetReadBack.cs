@@ -109,7 +109,7 @@ public static partial class SheetReadBack
         string choices = text?.Find("choose") is { } chosen ? $"choosing {ClauseParts.Words(chosen.Value)}; " : "";
         string steps = choices + string.Join("; ", action.Steps.Select(Sentence));
         string meaning = action.Action.Phrase.InWords == action.Action.Name ? steps : $"{action.Action.Phrase.InWords}: {steps}";
-        return Told("Actions", action.Action.Name, action.Says, meaning, action.Cite, null, action.Action.DeclaredAt!.Value, action.Steps.All(s => s.Kind.IsCarriedOut()));
+        return Told("Actions", action.Action.Name, action.Says, meaning, action.Cite, null, action.Action.DeclaredAt!.Value, action.Steps.All(s => s.IsCarriedOut));
     }
 
     /// <summary>A step with those below it, on one line.</summary>

@@ -149,7 +149,7 @@ internal sealed class StepBinder(Declarations declared, Scope scope, DiagnosticB
         return what.Sort.Fits(Sort.Thing) || what.Sort.Fits(Sort.SetOf(Sort.Thing)) ? what : Wrong(syntax, what, Sort.Thing);
     }
 
-    private Term Holder(Syntax? syntax, StepSyntax step) => syntax is null ? Nothing(step) : OneOf(syntax, SortKind.Place, SortKind.Space, SortKind.Slot);
+    private Term Holder(Syntax? syntax, StepSyntax step) => syntax is null ? Nothing(step) : OneOf(syntax, SortKind.Place, SortKind.Space, SortKind.Slot, SortKind.Fit);
 
     private Term Source(Syntax? syntax, StepSyntax step)
     {

@@ -35,6 +35,7 @@ internal static class Bench
           touching (space s, space t): s is next to t
           clash (ware v, ware w): (v is copper and w is ash) or (v is ash and w is copper)
           wide (space s): s is not empty
+          set worth (set of ware w): 5 if count(w) is 2 and different(v in w, form of v) is 1 otherwise 0
         tables:
           prize: {1: 2, 2: 5, beyond: last}
         actions:

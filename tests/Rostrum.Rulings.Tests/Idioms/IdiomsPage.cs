@@ -89,7 +89,7 @@ internal static class IdiomsPage
         ("Points for what you have",
             ["so many for each", "its own worth", "by their number", "growing with their number", "for so many at least", "one number times another", "different ones by number",
             "leftovers by a rate", "each one missing", "bonus where something holds"]),
-        ("Points for sets and pairs", ["one of each as a set", "the lowest counts", "sets of different ones", "sets of alike ones", "pairs that fit"]),
+        ("Points for sets and pairs", ["one of each as a set", "the lowest counts", "sets of different ones", "sets of alike ones", "best split into sets", "pairs that fit"]),
         ("Points for having more than others", ["the most", "the most and second most", "areas held"]),
         ("Points for pieces by what is beside them or where they stand",
             ["different neighbours", "neighbours of a kind", "enough neighbours", "enough different neighbours", "alone in its line", "as high as it stands", "steps along a track",

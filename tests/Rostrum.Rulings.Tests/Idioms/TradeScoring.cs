@@ -11,7 +11,7 @@ internal static class TradeScoring
         new(1, "fixed for each item", ["so many for each", "its own worth"]),
         new(2, "step table by size, with a cap or going on", ["by their number", "groups by size", "runs by length", "each line by its number"]),
         new(3, "growing as a triangle or a square", ["growing with their number"]),
-        new(4, "for sets: different, alike, the best split", ["sets of different ones", "sets of alike ones", "one of each as a set", "different ones by number"]),
+        new(4, "for sets: different, alike, the best split", ["sets of different ones", "sets of alike ones", "best split into sets", "one of each as a set", "different ones by number"]),
         new(5, "largest group or longest way only", ["largest group", "largest group of a kind", "longest way"]),
         new(6, "flat for each group that qualifies", ["each big group", "full lines", "full lines alike or different"]),
         new(7, "conditional on neighbours", ["different neighbours", "neighbours of a kind", "enough neighbours", "enough different neighbours"]),

@@ -77,6 +77,7 @@ public sealed class FormulaProblemTests
         { "ROS0309", "1 if lit otherwise «A1»" },
         { "ROS0309", "count((1, «A1»))" },
         { "ROS0310", "count(groups(my field, joined by «clash»))" },
+        { "ROS0313", "best split(my field, worth «touching»)" },
     };
 
     public static TheoryData<string, string> Fixes => new()

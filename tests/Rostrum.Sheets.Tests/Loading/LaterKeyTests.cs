@@ -12,7 +12,6 @@ public sealed class LaterKeyTests
         { "pieces: {ware: {called: [pot]}}", "called" },
         { "pieces: {ware: {never: [tile]}}", "never" },
         { "pieces: {ware: {how to say: wear}}", "how to say" },
-        { "pieces: {ware: {shape: j}}", "shape" },
         { "tables: {worth: {1: 1, called: [price]}}", "called" },
         { "pieces: {ware: {}}\nplaces: {deck: {deck of: ware, when short: reshuffle}}", "when short" },
         { "pieces: {ware: {}}\nplaces: {deck: {deck of: ware, starts: empty}}", "starts" },

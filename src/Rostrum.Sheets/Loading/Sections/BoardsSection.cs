@@ -35,20 +35,23 @@ internal static class BoardsSection
         }
 
         var parts = new BoardPartsReader(context, place, shape);
+        Touching neighbours = Neighbours(context, mapping, shape.Layout);
+        bool wraps = Wraps(context, mapping, shape) || mapping.Find("ring") is not null;
         context.Declared.Boards[place] = new BoardFacts(place, spaces, shape.Columns, shape.Rows, [.. Families(context, place, shape), .. parts.Areas(mapping.Find("areas")?.Value)], noun)
         {
             Layout = shape.Layout,
             Holes = shape.Holes,
+            HoleNames = [.. new HolesReader(context, place, shape, neighbours, wraps).Read(mapping.Find("holes")?.Value)],
             Ways = shape.Ways,
             Spots = shape.Spots,
             Regions = [.. parts.Regions(mapping.Find("regions")?.Value, context.SeatNames)],
             Links = [.. parts.Links(mapping.Find("links")?.Value)],
             Values = [.. parts.Values(mapping.Find("values")?.Value)],
             IsUpright = IsUpright(context, mapping),
-            Neighbours = Neighbours(context, mapping, shape.Layout),
+            Neighbours = neighbours,
             MostInSpace = most,
             Holds = kinds,
-            Wraps = Wraps(context, mapping, shape) || mapping.Find("ring") is not null,
+            Wraps = wraps,
             Cite = context.Cite(mapping),
         };
     }

@@ -3,7 +3,7 @@ using Rostrum.Text;
 
 namespace Rostrum.Sheets.Loading.Sections;
 
-/// <summary>What <c>columns</c> or <c>rows</c> of a board says: <c>bay A to E</c>, <c>A to E</c>, <c>bay</c>.</summary>
+/// <summary>What <c>columns</c> or <c>rows</c> of a board says: <c>bay A to E</c>, <c>A to E</c>, <c>A to H J</c>, <c>bay</c>.</summary>
 /// <param name="Name">What a line is called; null where it only has labels.</param>
 /// <param name="Labels">The labels in order; empty where none are named.</param>
 /// <param name="Near">How it is written, where it was written with a dash (<c>bay A-E</c>); else null.</param>
@@ -18,7 +18,7 @@ internal sealed record LineLabels(string? Name, ImmutableArray<string> Labels, s
         int to = Array.IndexOf(words, "to");
         if (to >= 1 && to + 1 < words.Length)
         {
-            return new LineLabels(Joined(words[..(to - 1)]), [.. LabelRange.Between(words[to - 1], words[to + 1])], null);
+            return new LineLabels(Joined(words[..(to - 1)]), [.. SpaceList.Ranged([.. words[(to - 1)..].Select(w => w.TrimEnd(',')).Where(w => w.Length > 0)])], null);
         }
 
         string[] ends = words[^1].Split(Dashes, 2, StringSplitOptions.RemoveEmptyEntries);

@@ -23,7 +23,7 @@ internal static class PiecesSection
             OutlineAsk.CheckKeys(context, mapping, "pieces", k => k.StartsWith(CountOfEach, StringComparison.Ordinal));
             Kind kind = AttributeReader.Declare(context, entry, mapping, KindFamily.Piece);
             ImmutableArray<AttributeFacts> attributes = AttributeReader.Read(context, kind, mapping);
-            context.Declared.Kinds[kind] = new KindFacts(kind, attributes, Supply(context, kind, attributes, mapping), context.Cite(mapping));
+            context.Declared.Kinds[kind] = new KindFacts(kind, attributes, Supply(context, kind, attributes, mapping), context.Cite(mapping)) { Shape = ShapeReader.Read(context, mapping) };
             AppearanceReader.Read(context, kind, attributes, mapping);
         }
     }

@@ -96,7 +96,8 @@ internal static class SpaceList
 
     private static IEnumerable<string> Parts(string words) => words.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
 
-    private static List<string> Ranged(string[] parts)
+    /// <summary>Names one by one, and all from the one to the other where <c>to</c> stands between two.</summary>
+    public static List<string> Ranged(string[] parts)
     {
         var names = new List<string>();
         for (int i = 0; i < parts.Length; i++)

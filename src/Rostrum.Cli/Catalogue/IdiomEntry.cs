@@ -1,0 +1,89 @@
+using System.Collections.Immutable;
+using System.Text.RegularExpressions;
+using Rostrum.Sheets.Idioms;
+using Rostrum.Text;
+using Rostrum.Text.Outline;
+
+namespace Rostrum.Cli.Catalogue;
+
+/// <summary>An idiom as somebody looks it up.</summary>
+/// <param name="Section">The heading under which <c>docs/idioms.md</c> tells of it.</param>
+/// <param name="Idiom">The idiom.</param>
+internal sealed partial record IdiomEntry(string Section, Idiom Idiom)
+{
+    private const string Cite = "book 1";
+
+    /// <summary>Where a sheet may use it: <c>score</c>, <c>condition</c> or <c>law</c>.</summary>
+    public string Use => Idiom.Body.Find("points") is not null ? "score" : Idiom.Body.Find("means") is not null ? "condition" : "law";
+
+    /// <summary>What it answers, in the words of the trade; may be empty.</summary>
+    public string Group => Words(Idiom.Body, "group");
+
+    /// <summary>Its sentence with the keys in the places of what is filled in: <c>Each full ‹along› scores ‹points› points.</c></summary>
+    public string Says => Prose.Sentence(Gaps().Replace(Idiom.Sentence, gap => InKeys(gap.Groups[1].Value)));
+
+    /// <summary>Its sentence filled in; empty where its file shows none.</summary>
+    public string Example => Tried is { } tried ? Words(tried, "reads") : "";
+
+    /// <summary>A clause that uses it, with its section: to be copied into a sheet, where only the names behind the colons have to be changed.</summary>
+    public string Clause
+    {
+        get
+        {
+            string[] head = Use switch
+            {
+                "score" => ["score:", "  new clause:", $"    says: {Example}", $"    cite: {Cite}"],
+                "law" => ["laws:", "  new law:", $"    says: {Example}", $"    cite: {Cite}", "    binds: place"],
+                _ => ["words:", "  new word:"],
+            };
+            return string.Join('\n', [.. head, $"    idiom: {Idiom.Name}", .. Idiom.Parameters.Select(Line).Where(l => l.Length > 0)]);
+        }
+    }
+
+    /// <summary>Every word by which it may be found, folded.</summary>
+    public ImmutableArray<string> Findable => [.. WordsIn($"{Section} {Idiom.Name} {Group} {Idiom.Sentence} {Example}").Distinct()];
+
+    /// <summary>Lower-case words without their plural endings.</summary>
+    public static IEnumerable<string> WordsIn(string text) => Letters().Matches(text.ToLowerInvariant()).Select(m => Singular(m.Value));
+
+    private OutlineMapping? Tried => (Idiom.Body.Find("tried")?.Value as OutlineSequence)?.Items.OfType<OutlineMapping>().FirstOrDefault();
+
+    // What may be left out is left out, unless the example gives it.
+    private string Line(IdiomParameter parameter)
+    {
+        string given = (Tried?.Find("with")?.Value as OutlineMapping)?.Find(parameter.Name)?.Value is OutlineScalar value ? Prose.Fold(value.Text) : "";
+        string? otherwise = parameter.Otherwise is { } usual ? Prose.Fold(usual.Text) : null;
+        return given.Length > 0 ? $"    {parameter.Name}: {given}" : otherwise is null ? $"    {parameter.Name}: ?" : "";
+    }
+
+    // `many of`, `number points of`: the last words are the name of a parameter; `points point` is a number of them.
+    private string InKeys(string gap)
+    {
+        string[] names = [.. Idiom.Parameters.Select(p => p.Name).OrderByDescending(n => n.Length)];
+        if (names.FirstOrDefault(n => gap == n || gap.EndsWith(" " + n, StringComparison.Ordinal)) is not { } last)
+        {
+            return names.FirstOrDefault(n => gap.StartsWith(n + " ", StringComparison.Ordinal)) is { } first ? $"‹{first}› {gap[(first.Length + 1)..]}s" : $"‹{gap}›";
+        }
+
+        string before = gap[..^last.Length].Trim();
+        string? number = names.FirstOrDefault(n => before == $"number {n}" || before.StartsWith($"number {n} ", StringComparison.Ordinal));
+        string between = number is null ? before is "each" ? "each " : "" : $"‹{number}› {before[$"number {number}".Length..].Trim()} ".Replace("  ", " ", StringComparison.Ordinal);
+        return $"{between}‹{last}›";
+    }
+
+    private static string Singular(string word) => word switch
+    {
+        [.. var stem, 'i', 'e', 's'] when stem.Length > 1 => stem + "y",
+        [.., 's', 's'] or [_, _, 's'] => word,
+        [.. var stem, 's'] when stem.Length > 2 => stem,
+        _ => word,
+    };
+
+    private static string Words(OutlineMapping mapping, string key) => mapping.Find(key)?.Value is OutlineScalar text ? Prose.Fold(text.Text) : "";
+
+    [GeneratedRegex(@"\(([^)]*)\)")]
+    private static partial Regex Gaps();
+
+    [GeneratedRegex(@"[\p{L}\p{Nd}]+")]
+    private static partial Regex Letters();
+}

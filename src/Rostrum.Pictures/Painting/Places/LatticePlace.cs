@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+
+namespace Rostrum.Pictures;
+
+/// <summary>A board whose spaces are cells that lie side by side.</summary>
+internal abstract record LatticePlace(BoardPicture Board, TableMeasures Measures, SpaceNames Names) : BoardPlace(Board, Measures, Names)
+{
+    /// <summary>The frame follows the spaces, so that a board with missing spaces has steps and holes.</summary>
+    public override PathData Frame => OutlineTracer.Grown(OutlineTracer.Trace(Enumerable.Range(0, Board.Spaces.Count).Select(Cell).Concat(Bridges)), At, Measures.FrameWidth);
+
+    /// <summary>Where the wood between spaces is broader, an area ends.</summary>
+    public override IEnumerable<SceneNode> Above =>
+        Board.Areas.Select(area => new SceneNode.Path(OutlineTracer.Grown(Contours(area), At, 0), Paint.Line(Tones.Frame, Measures.PostWidth * 2.4)));
+
+    /// <summary>The corners of the cell of a space, clockwise.</summary>
+    protected abstract ImmutableArray<GridCorner> Cell(int space);
+
+    /// <summary>Where a corner lies in the scene.</summary>
+    protected abstract Point At(GridCorner corner);
+
+    /// <summary>Cells of the frame that are no spaces.</summary>
+    protected virtual IEnumerable<ImmutableArray<GridCorner>> Bridges => [];
+
+    /// <summary>The middle of the upper or the lower end of a cell, with the spaces that lie beyond it.</summary>
+    protected abstract (Point End, ImmutableArray<int> Beyond) EndOf(int space, bool upper);
+
+    /// <summary>How far the middle of the frame is from an end of a cell.</summary>
+    protected abstract double EndToFrame { get; }
+
+    /// <summary>Spaces that touch along a side.</summary>
+    protected abstract IEnumerable<int> Sides(int space);
+
+    /// <inheritdoc />
+    /// <remarks>On the frame nothing is hidden, so it comes first; of places alike, that nearest to the middle of the part.</remarks>
+    public override IEnumerable<PlateSpot> PlateSpots(AreaPicture area)
+    {
+        HashSet<int> left = [.. area.Spaces];
+        for (int part = 0; left.Count > 0; part++)
+        {
+            HashSet<int> spaces = Grow(left.Min(), left);
+            left.ExceptWith(spaces);
+            double west = spaces.Min(space => Niche(space).X);
+            double east = spaces.Max(space => Niche(space).Right);
+            var ends = from space in spaces.Order()
+                       from upper in new[] { true, false }
+                       let end = EndOf(space, upper)
+                       where !end.Beyond.Any(spaces.Contains)
+                       orderby end.Beyond.Length, Math.Round(Math.Abs(end.End.X - ((west + east) / 2)), 3), upper ? 0 : 1
+                       select new PlateSpot(part, end.End.Moved(0, end.Beyond.Length > 0 ? 0 : upper ? -EndToFrame : EndToFrame), east - west + (Measures.Shelf * 0.4));
+            foreach (PlateSpot spot in ends)
+            {
+                yield return spot;
+            }
+        }
+    }
+
+    /// <summary>The name of a row at the left of its first space.</summary>
+    protected IEnumerable<SceneNode> RowLabels()
+    {
+        double size = Measures.LabelSize;
+        foreach (IGrouping<int, (Box Niche, int Row)> row in Board.Spaces.Select((space, at) => (Niche: Niche(at), space.Row)).GroupBy(space => space.Row))
+        {
+            Box first = row.MinBy(space => space.Niche.X).Niche;
+            Point at = new(first.X - (Measures.PostWidth / 2) - Measures.FrameWidth - (size * 0.45), first.Centre.Y + (size * 0.35));
+            yield return new SceneNode.Text(at, Board.Rows[row.Key], size, Tones.Ink, TextAnchor.End, FontWeight.Bold);
+        }
+    }
+
+    /// <summary>What the names of the rows need at the left.</summary>
+    protected double RowLabelWidth => Board.Rows.Max(label => ShippedFonts.Width(label, Measures.LabelSize, FontWeight.Bold)) + (Measures.LabelSize * 0.45);
+
+    private ImmutableArray<ImmutableArray<GridCorner>> Contours(AreaPicture area) => OutlineTracer.Trace(area.Spaces.Select(Cell));
+
+    private HashSet<int> Grow(int first, HashSet<int> among)
+    {
+        HashSet<int> part = [first];
+        var open = new Queue<int>(part);
+        while (open.TryDequeue(out int space))
+        {
+            foreach (int next in Sides(space).Where(side => among.Contains(side) && part.Add(side)))
+            {
+                open.Enqueue(next);
+            }
+        }
+
+        return part;
+    }
+}

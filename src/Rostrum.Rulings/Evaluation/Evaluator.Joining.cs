@@ -1,0 +1,77 @@
+using Rostrum.Sheets.Model;
+
+namespace Rostrum.Rulings.Evaluation;
+
+/// <content>Which elements a word joins.</content>
+internal sealed partial class Evaluator
+{
+    // Whether each two of the elements belong together; the same both ways.
+    private Kleene[,] Joined(Term.Apply apply, Value[] elements, Value[] frame, out Blame why)
+    {
+        var joining = apply.Arguments[0] as Term.Joining;
+        Asks asks = AskedBy(joining);
+        Value[]? alike = apply.Operation.Id == Op.Groups && apply.Arguments[1] is { } value
+            ? [.. elements.Select(e => With(apply.Pick!, e, frame, value, Evaluate))] : null;
+        var joined = new Kleene[elements.Length, elements.Length];
+        why = Blame.None;
+        for (int i = 0; i < elements.Length; i++)
+        {
+            for (int j = i + 1; j < elements.Length; j++)
+            {
+                Value.Truth together = Together(elements[i], elements[j], asks, joining, frame);
+                together = alike is null || together.Is == Kleene.No ? together : And(together, Same(alike[i], alike[j]));
+                joined[i, j] = joined[j, i] = together.Is;
+                why += together.Blame;
+            }
+        }
+
+        return joined;
+    }
+
+    // A word is asked both ways only where the first way gave no yes, and not at all where it could not hold.
+    private Value.Truth Together(Value one, Value other, Asks asks, Term.Joining? joining, Value[] frame)
+    {
+        Value.Truth neighbours = asks == Asks.Anything ? Value.Yes : AreNeighbours(one, other);
+        if (joining is null || asks == Asks.Neighbours || neighbours.Is == Kleene.No)
+        {
+            return neighbours;
+        }
+
+        Value.Truth together = Join(joining, one, other, frame);
+        return together.Is == Kleene.Yes ? together : Or(together, Join(joining, other, one, frame));
+    }
+
+    private Value.Truth Join(Term.Joining joining, Value one, Value other, Value[] frame)
+    {
+        frame[joining.First] = one;
+        frame[joining.Second] = other;
+        return Ask(joining.Holds, frame);
+    }
+
+    // No word stands for neighbours.
+    private Asks AskedBy(Term.Joining? joining)
+    {
+        if (joining is null)
+        {
+            return Asks.Neighbours;
+        }
+
+        Term? body = joining.Holds is Term.Call call ? Sheet.Meanings[call.Word.Index].Body : null;
+        return body is null || !HoldsForNeighboursOnly(body) ? Asks.Anything : body is Term.Apply { Operation.Id: Op.NextTo } ? Asks.Neighbours : Asks.NeighboursAndMore;
+    }
+
+    private static bool HoldsForNeighboursOnly(Term term) => term switch
+    {
+        Term.Apply { Operation.Id: Op.NextTo, Arguments: [Term.Variable { Slot: 0 or 1 } one, Term.Variable { Slot: 0 or 1 } other] } => one.Slot != other.Slot,
+        Term.Apply { Operation.Id: Op.And } and => and.Arguments.Any(a => HoldsForNeighboursOnly(a!)),
+        _ => false,
+    };
+
+    // What a word of two subjects asks: whether they are neighbours, that and more, or anything.
+    private enum Asks
+    {
+        Anything,
+        Neighbours,
+        NeighboursAndMore,
+    }
+}
