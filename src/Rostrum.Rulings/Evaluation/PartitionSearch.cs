@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace Rostrum.Rulings.Evaluation;
 
 /// <summary>Finds the best way to part elements into sets.</summary>
