@@ -15,7 +15,7 @@ namespace Rostrum.Testing.Slips;
 /// <param name="files">Its files by name.</param>
 public sealed partial class SlipGame(string name, ImmutableDictionary<string, string> files)
 {
-    private readonly Game _whole = new(FolderOf(name, files, "", ""), ShippedGames.Idioms);
+    private readonly Game _whole = new(FolderOf(name, files), ShippedGames.Idioms);
 
     /// <summary>Every game of the repository, and the whole sheets at the head of <c>docs/language.md</c>.</summary>
     public static ImmutableArray<SlipGame> All { get; } = [.. Shipped(), .. OfLanguagePage()];
@@ -31,14 +31,14 @@ public sealed partial class SlipGame(string name, ImmutableDictionary<string, st
     public Game Whole => _whole;
 
     /// <summary>The game with one file replaced.</summary>
-    public Game With(SourceText file) => new(FolderOf(name, files, file.Name, file.Content), ShippedGames.Idioms);
+    public Game With(SourceText file) => _whole.With(file);
 
     /// <summary>What a check tells of a sheet, its variants one by one included; each problem once, errors before warnings.</summary>
     public static ImmutableArray<Diagnostic> OfSheet(Game game)
     {
         SheetReading basis = game.Sheet();
-        IEnumerable<SheetReading> readings = (basis.Sheet?.Variants ?? []).Select(v => game.Sheet(v.Name)).Prepend(basis);
-        return Once(readings.SelectMany(r => r.IsSound ? r.Problems.Concat(AppearanceCheck.Of(r.Sheet!)) : r.Problems));
+        IEnumerable<ImmutableArray<string>> variants = (basis.Sheet?.Variants ?? []).Select(v => ImmutableArray.Create(v.Name));
+        return [.. new SheetCheck(game, AppearanceCheck.Of).Of(variants).Select(p => p.Problem)];
     }
 
     /// <summary>What a check tells of one position, expectations that are not met included.</summary>
@@ -54,9 +54,9 @@ public sealed partial class SlipGame(string name, ImmutableDictionary<string, st
     private static ImmutableArray<Diagnostic> Once(IEnumerable<Diagnostic> problems) =>
         [.. problems.DistinctBy(p => (p.Id, p.At.Source.Name, p.At.Start, p.At.Length, p.Message)).OrderByDescending(p => p.Severity)];
 
-    private static GameFolder FolderOf(string name, ImmutableDictionary<string, string> files, string instead, string content) => new(
+    private static GameFolder FolderOf(string name, ImmutableDictionary<string, string> files) => new(
         name,
-        f => f == instead && f.Length > 0 ? FolderFile.Of(content) : files.TryGetValue(f, out string? text) ? FolderFile.Of(text) : null,
+        f => files.TryGetValue(f, out string? text) ? FolderFile.Of(text) : null,
         sub => [.. files.Keys.Where(f => (f.LastIndexOf('/') is var at and >= 0 ? f[..at] : "") == sub).Order(StringComparer.Ordinal)]);
 
     private static IEnumerable<SlipGame> Shipped() =>
