@@ -20,9 +20,10 @@ public sealed class SheetCheck(Game game, Func<Sheet, IEnumerable<Diagnostic>> a
 
     /// <summary>The problems, each with the variants that bring it out; errors before warnings.</summary>
     /// <param name="sets">The sets of variants with which the sheet is read, in order; the base game comes first by itself.</param>
-    public ImmutableArray<SheetProblem> Of(IEnumerable<ImmutableArray<string>> sets)
+    /// <param name="stop">Asked between two readings.</param>
+    public ImmutableArray<SheetProblem> Of(IEnumerable<ImmutableArray<string>> sets, CancellationToken stop = default)
     {
-        ImmutableArray<SheetProblem> all = Once(((ImmutableArray<string>[])[[], .. sets]).AsParallel().AsOrdered().SelectMany(s => Problems(game, s).Select(p => new SheetProblem(p, s))));
+        ImmutableArray<SheetProblem> all = Once(((ImmutableArray<string>[])[[], .. sets]).AsParallel().AsOrdered().WithCancellation(stop).SelectMany(s => Problems(game, s).Select(p => new SheetProblem(p, s))));
         if (all.IsEmpty || game.Folder.Read(all[0].Problem.At.Source.Name).Text is not { } text)
         {
             return all;

@@ -2,11 +2,8 @@ using System.Collections.Immutable;
 using System.Text.RegularExpressions;
 using Rostrum.Pictures.Positions;
 using Rostrum.Rulings.Games;
-using Rostrum.Rulings.Positions;
 using Rostrum.Sheets.Loading;
-using Rostrum.Sheets.Model;
 using Rostrum.Text;
-using Rostrum.Text.Outline;
 
 namespace Rostrum.Testing.Slips;
 
@@ -44,15 +41,9 @@ public sealed partial class SlipGame(string name, ImmutableDictionary<string, st
     /// <summary>What a check tells of one position, expectations that are not met included.</summary>
     public static ImmutableArray<Diagnostic> OfPosition(Game game, SourceText text)
     {
-        OpenedPosition opened = game.Open(text);
-        SourceSpan asked = opened.File?.Tree.Find("variants")?.Value.Span ?? text.Span(0, 0);
-        IEnumerable<Diagnostic> unmet = opened.Position is { } position ? ExpectationCheck.Of(position, opened.File!.Expectations) : [];
-        // A variant that the sheet does not offer is shown where the position asks for it.
-        return Once([.. opened.Sheet.Problems.Select(p => p.At.Length == 0 ? p with { At = asked, Fix = null } : p), .. opened.Problems, .. unmet]);
+        PositionCheck check = PositionCheck.Of(game, text);
+        return [.. check.OfSheet.Select(p => p.Problem).Concat(check.Problems).OrderByDescending(p => p.Severity)];
     }
-
-    private static ImmutableArray<Diagnostic> Once(IEnumerable<Diagnostic> problems) =>
-        [.. problems.DistinctBy(p => (p.Id, p.At.Source.Name, p.At.Start, p.At.Length, p.Message)).OrderByDescending(p => p.Severity)];
 
     private static GameFolder FolderOf(string name, ImmutableDictionary<string, string> files) => new(
         name,
