@@ -25,6 +25,9 @@ internal static class GameProblems
         Fix = Fix.Replace(at, written, FixGrade.Choice),
     };
 
+    /// <summary>The problem, with a word of the language that its own words may be meant for.</summary>
+    public static Diagnostic OtherSpelling(Diagnostic problem, string word) => problem with { Hint = $"Did you mean '{word}'?", Fix = Fix.Replace(problem.At, word, FixGrade.Choice) };
+
     public static Diagnostic UnknownClause(SourceSpan at, string clause, IEnumerable<string> known)
     {
         string? near = NearSpelling.Find(clause, known);

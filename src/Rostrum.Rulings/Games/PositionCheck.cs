@@ -24,7 +24,7 @@ public sealed record PositionCheck(ImmutableArray<Diagnostic> Problems, Immutabl
         ArgumentNullException.ThrowIfNull(game);
         PositionCheck found = Look(game, text);
         bool isReadable = found.Problems.Length <= found.Unmet;
-        return isReadable ? found : found with { Problems = Echoes.Fold(new TrialMending(t => All(Look(game, t)), Guesses.About, MostTrials).CausesOf(text, found.Problems)) };
+        return isReadable ? found : found with { Problems = Echoes.Fold(new TrialMending(t => All(Look(game, t[0])), Guesses.About, MostTrials).CausesOf(found.Problems)) };
     }
 
     private static ImmutableArray<Diagnostic> All(PositionCheck found) => [.. found.OfSheet.Select(p => p.Problem), .. found.Problems];

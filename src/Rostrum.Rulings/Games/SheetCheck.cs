@@ -30,14 +30,14 @@ public sealed class SheetCheck(Game game, Func<Sheet, IEnumerable<Diagnostic>> a
         }
 
         ImmutableArray<string>[] again = [.. all.Select(p => p.Variants).DistinctBy(v => string.Join('\n', v)).Take(MostVariants)];
-        var trial = new TrialMending(mended => [.. Look(mended, again)], new SheetGuesses(game.Sheet().Sheet).About, Math.Clamp(CharactersATrial / (text.Content.Length + 1), 4, MostTrials));
-        ImmutableArray<Diagnostic> causes = Echoes.Fold(trial.CausesOf(text, [.. all.Select(p => p.Problem)]));
+        var trial = new TrialMending(mended => [.. Look(mended, again)], new SheetGuesses(game).About, Math.Clamp(CharactersATrial / (text.Content.Length + 1), 4, MostTrials));
+        ImmutableArray<Diagnostic> causes = Echoes.Fold(trial.CausesOf([.. all.Select(p => p.Problem)]));
         return [.. causes.Select(c => new SheetProblem(c, all.FirstOrDefault(p => p.Problem.At == c.At)?.Variants ?? all[0].Variants))];
     }
 
-    private IEnumerable<Diagnostic> Look(SourceText mended, ImmutableArray<string>[] sets)
+    private IEnumerable<Diagnostic> Look(ImmutableArray<SourceText> mended, ImmutableArray<string>[] sets)
     {
-        Game trial = game.With(mended);
+        Game trial = mended.Aggregate(game, (g, file) => g.With(file));
         return Once(sets.SelectMany(s => Problems(trial, s).Select(p => new SheetProblem(p, s)))).Select(p => p.Problem);
     }
 

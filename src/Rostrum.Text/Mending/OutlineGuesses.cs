@@ -12,25 +12,30 @@ public sealed partial class OutlineGuesses(OutlineDialect dialect)
     // Columns to which a line may be meant to go, for each line that is looked at.
     private const int MostColumns = 4;
 
+    // Keys that are tried where one is missing.
+    private const int MostKeys = 8;
+
     private readonly ImmutableHashSet<string> _keys = dialect.KnownKeys.Union(dialect.ProseKeys);
 
     /// <summary>The guesses, likeliest first, each with a fix.</summary>
-    /// <param name="text">The file.</param>
-    /// <param name="problem">A problem in it.</param>
-    public IEnumerable<Diagnostic> About(SourceText text, Diagnostic problem)
+    /// <param name="problem">A problem of the file.</param>
+    public IEnumerable<Diagnostic> About(Diagnostic problem)
     {
-        ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(problem);
+        SourceText text = problem.At.Source;
         int line = text.LineIndexOf(problem.At.Start);
         int before = Content(text, line, -1);
         SourceSpan here = LineAt(text, line);
-        return
-        [
-            .. Colons(here), .. Commas(here), .. Doubled(here), .. Brackets(here), .. Columns(text, line), .. Columns(text, before),
-            .. before < line ? [.. Colons(LineAt(text, before)), .. Brackets(LineAt(text, before))] : (IEnumerable<Diagnostic>)[],
-            .. Columns(text, Content(text, line, 1)),
-        ];
+        IEnumerable<Diagnostic> words = [.. Names(here), .. Colons(here), .. Commas(here), .. Parted(problem, here), .. Doubled(here), .. Brackets(here)];
+        IEnumerable<Diagnostic> above = before < line ? [.. Colons(LineAt(text, before)), .. Brackets(LineAt(text, before))] : [];
+        return IsOfLayout(problem) ? [.. words, .. Columns(text, before), .. Columns(text, line), .. above, .. Columns(text, Content(text, line, 1))] : words.Concat(above);
     }
+
+    // Words that stand at the wrong level are told as lines that fit nowhere, as keys that nobody knows, or as what is missing elsewhere.
+    private static bool IsOfLayout(Diagnostic problem) =>
+        problem.Id is "ROS0102" or "ROS0103" or "ROS0108" or "ROS0118" or "ROS0119" or "ROS0122" or "ROS0131" or "ROS0148" or "ROS0221" or "ROS0228" or "ROS0229"
+            or "ROS0811" or "ROS0812" or "ROS0814" or "ROS0821" or "ROS0823" or "ROS0825" or "ROS0828" or "ROS0829" or "ROS0503"
+        || (problem.Id == "ROS0201" && problem.At.End < problem.At.Source.Content.Length && problem.At.Source.Content[problem.At.End] == ':');
 
     private static SourceSpan LineAt(SourceText text, int line) => text.Span(text.LineStart(line), text.LineEnd(line) - text.LineStart(line));
 
@@ -89,6 +94,47 @@ public sealed partial class OutlineGuesses(OutlineDialect dialect)
     private static bool TouchesColon(string line, Match found) =>
         (found.Index > 0 && line[found.Index - 1] == ':') || (found.Index + found.Length < line.Length && line[found.Index + found.Length] == ':');
 
+    // The key that stands most often in the file, in the place of one that is missing.
+    private IEnumerable<Diagnostic> Names(SourceSpan line)
+    {
+        Match bare = NoName().Match(line.Text);
+        return bare.Success
+            ? _keys.Select(k => (Key: k, Count: CountOf(line.Source.Content, k + ":"))).Where(k => k.Count > 0).OrderByDescending(k => k.Count).Take(MostKeys)
+                .Select(k => OutlineProblems.LostName(line.Part(bare.Index + bare.Length, 1), k.Key))
+            : [];
+    }
+
+    private static int CountOf(string content, string words)
+    {
+        int count = 0;
+        for (int at = content.IndexOf(words, StringComparison.Ordinal); at >= 0; at = content.IndexOf(words, at + words.Length, StringComparison.Ordinal))
+        {
+            count++;
+        }
+
+        return count;
+    }
+
+    // A comma that is lost before the words of a second colon, or before words that stand behind something complete.
+    private static IEnumerable<Diagnostic> Parted(Diagnostic problem, SourceSpan line)
+    {
+        int at = problem.At.Start - line.Start;
+        if (problem.Id == "ROS0116" && at > 0 && line.Text[at - 1] == ' ')
+        {
+            yield return OutlineProblems.LostComma(line.Part(at, problem.At.Length), line.Part(at - 1, 1));
+        }
+
+        if (problem.Id != "ROS0117" || at <= 0)
+        {
+            yield break;
+        }
+
+        foreach (Match blank in Blank().Matches(line.Text[..at]).Reverse().Take(3))
+        {
+            yield return OutlineProblems.LostComma(line.Part(blank.Index + 1, at - blank.Index - 1), line.Part(blank.Index, 1));
+        }
+    }
+
     private static IEnumerable<Diagnostic> Doubled(SourceSpan line) =>
         WordTwice().Matches(line.Text).Select(m => OutlineProblems.WordTwice(line.Part(m.Index, m.Length), m.Groups["word"].Value));
 
@@ -142,6 +188,12 @@ public sealed partial class OutlineGuesses(OutlineDialect dialect)
 
     [GeneratedRegex(@"(?:^\s*(?:- )?|[{,]\s*)(?<words>[^{},:]+(?:[\[{]|:|$)?)")]
     private static partial Regex Piece();
+
+    [GeneratedRegex(@"(?:^\s*|[{,]\s*)(?=:(?:\s|$))")]
+    private static partial Regex NoName();
+
+    [GeneratedRegex(@"(?<=[\w)\]}]) (?=\w)")]
+    private static partial Regex Blank();
 
     [GeneratedRegex(@" (?<word>[^\s,]+),")]
     private static partial Regex LateComma();

@@ -2,12 +2,13 @@ using System.Collections.Immutable;
 
 namespace Rostrum.Text.Mending;
 
-/// <summary>Tells causes from what follows from them: mends one problem on trial, reads the text again, and sees which others are gone.</summary>
-/// <remarks>A problem that is still there after the mend is a mistake of its own and is never left out. Cost: one reading a trial.</remarks>
-/// <param name="look">Reads a text in the place of the file and gives everything that is wrong.</param>
+/// <summary>Tells causes from what follows from them: mends one problem on trial, reads the files again, and sees which others are gone.</summary>
+/// <remarks>A problem that is still there after the mend is a mistake of its own and is never left out, and a mend that brings new problems is none.
+/// Cost: one reading a trial.</remarks>
+/// <param name="look">Reads everything with some files replaced and gives all that is wrong.</param>
 /// <param name="guesses">What may be behind a problem besides what it says itself: other problems, each with a fix; the likeliest first.</param>
 /// <param name="budget">How many readings may be made.</param>
-public sealed class TrialMending(Func<SourceText, ImmutableArray<Diagnostic>> look, Func<SourceText, Diagnostic, IEnumerable<Diagnostic>> guesses, int budget)
+public sealed class TrialMending(Func<ImmutableArray<SourceText>, ImmutableArray<Diagnostic>> look, Func<Diagnostic, IEnumerable<Diagnostic>> guesses, int budget)
 {
     // Mistakes that are told apart; what is left then stays as it was found.
     private const int MostCauses = 6;
@@ -16,17 +17,18 @@ public sealed class TrialMending(Func<SourceText, ImmutableArray<Diagnostic>> lo
     private const int MostOffers = 8;
     private const int MostGuessed = 2;
 
+    private readonly HashSet<Fix> _doubtful = [];
+    private readonly HashSet<Fix> _proved = [];
     private int _left = budget;
 
-    /// <summary>The problems without those that follow from another one, in the order in which they are best mended.</summary>
-    /// <param name="text">The file in which the mistakes lie; problems of other files may be among those that are given.</param>
+    /// <summary>The problems without those that follow from another one, in the order in which they are best mended. A fix that does not hold what it
+    /// promises is no longer called safe.</summary>
     /// <param name="problems">Everything that is wrong, the likeliest cause first.</param>
-    public ImmutableArray<Diagnostic> CausesOf(SourceText text, ImmutableArray<Diagnostic> problems)
+    public ImmutableArray<Diagnostic> CausesOf(ImmutableArray<Diagnostic> problems)
     {
-        ArgumentNullException.ThrowIfNull(text);
-        var causes = ImmutableArray.CreateBuilder<Diagnostic>();
+        var causes = new List<Diagnostic>();
         var open = problems.ToList();
-        SourceText current = text;
+        ImmutableArray<SourceText> current = [];
         ImmutableArray<Diagnostic> seen = problems;
         while (open.Count > 0 && causes.Count < MostCauses && Best(current, seen) is { } mend)
         {
@@ -37,22 +39,41 @@ public sealed class TrialMending(Func<SourceText, ImmutableArray<Diagnostic>> lo
                 break;
             }
 
-            causes.Add(Placed(mend.Cause, gone, text, current));
+            causes.Add(Placed(mend.Cause, gone, current));
             open.RemoveAll(p => gone.Contains(p));
-            (current, seen) = (mend.Text, mend.Left);
+            (current, seen) = (mend.Files, mend.Left);
         }
 
-        return [.. causes, .. open];
+        return [.. causes.Concat(open).Select(p => p.Fix is { Grade: FixGrade.Safe } fix && !IsProved(fix, problems) ? p with { Fix = fix with { Grade = FixGrade.Choice } } : p)];
     }
 
-    // What is told was found in a text that is mended already; the first one speaks of the text as it stands.
-    private static Diagnostic Placed(Diagnostic cause, Diagnostic[] gone, SourceText text, SourceText current) =>
-        ReferenceEquals(text, current) ? cause : gone.FirstOrDefault(g => Key(g) == Key(cause)) ?? gone[0];
+    // What is told later was found in files that are mended already; the first one speaks of them as they stand.
+    private static Diagnostic Placed(Diagnostic cause, Diagnostic[] gone, ImmutableArray<SourceText> current) =>
+        current.IsEmpty ? cause : gone.FirstOrDefault(g => Key(g) == Key(cause)) ?? gone[0];
 
-    private Mend? Best(SourceText text, ImmutableArray<Diagnostic> problems)
+    private bool IsProved(Fix fix, ImmutableArray<Diagnostic> problems)
+    {
+        if (!_proved.Contains(fix) && !_doubtful.Contains(fix) && _left > 0)
+        {
+            _left--;
+            Judge(fix, look([Mended([], fix)]), problems);
+        }
+
+        return !_doubtful.Contains(fix);
+    }
+
+    private bool Judge(Fix fix, ImmutableArray<Diagnostic> left, ImmutableArray<Diagnostic> problems)
+    {
+        var before = new Leftover(problems);
+        bool isClean = left.All(before.Take) && left.Length < problems.Length;
+        (isClean ? _proved : _doubtful).Add(fix);
+        return isClean;
+    }
+
+    private Mend? Best(ImmutableArray<SourceText> current, ImmutableArray<Diagnostic> problems)
     {
         Mend? best = null;
-        foreach (Diagnostic cause in Candidates(text, problems))
+        foreach (Diagnostic cause in Candidates(problems))
         {
             if (_left <= 0)
             {
@@ -60,11 +81,12 @@ public sealed class TrialMending(Func<SourceText, ImmutableArray<Diagnostic>> lo
             }
 
             _left--;
-            var mended = new SourceText(text.Name, TextEdit.Apply(text.Content, cause.Fix!.Edits));
-            ImmutableArray<Diagnostic> left = look(mended);
-            if (left.Length < Math.Min(problems.Length, best?.Left.Length ?? int.MaxValue))
+            SourceText mended = Mended(current, cause.Fix!);
+            ImmutableArray<SourceText> files = [.. current.Where(f => f.Name != mended.Name), mended];
+            ImmutableArray<Diagnostic> left = look(files);
+            if (Judge(cause.Fix!, left, problems) && left.Length < (best?.Left.Length ?? int.MaxValue))
             {
-                best = new Mend(cause, mended, left);
+                best = new Mend(cause, files, left);
             }
 
             if (left.IsEmpty)
@@ -76,19 +98,28 @@ public sealed class TrialMending(Func<SourceText, ImmutableArray<Diagnostic>> lo
         return best;
     }
 
-    private IEnumerable<Diagnostic> Candidates(SourceText text, ImmutableArray<Diagnostic> problems)
+    private static SourceText Mended(ImmutableArray<SourceText> current, Fix fix)
     {
-        Diagnostic[] here = [.. problems.Where(p => p.At.Source.Name == text.Name)];
-        IEnumerable<Diagnostic> offered = here.Take(MostOffers);
-        IEnumerable<Diagnostic> guessed = problems.Length == 1 && here is [{ Fix: not null }] ? [] : here.Take(MostGuessed).SelectMany(p => guesses(text, p));
-        return offered.Concat(guessed).Where(c => c.Fix is { } fix && fix.Edits.All(e => e.At.Source.Name == text.Name && e.At.End <= text.Content.Length));
+        SourceText source = fix.Edits[0].At.Source;
+        SourceText file = current.FirstOrDefault(f => f.Name == source.Name) ?? source;
+        return new SourceText(file.Name, TextEdit.Apply(file.Content, fix.Edits));
     }
+
+    private IEnumerable<Diagnostic> Candidates(ImmutableArray<Diagnostic> problems)
+    {
+        IEnumerable<Diagnostic> offered = problems.Where(p => p.Fix is not null).Take(MostOffers);
+        IEnumerable<Diagnostic> guessed = problems.Take(MostGuessed).SelectMany(guesses).Where(g => g.Fix is not null);
+        return guessed.Where(g => g.Id == Certain).Concat(offered).Concat(guessed.Where(g => g.Id != Certain));
+    }
+
+    /// <summary>The id of guesses that are tried before what the problems offer themselves: a name that is misspelt where it is declared.</summary>
+    private const string Certain = "ROS0215";
 
     private static (string, string, string, string) Key(Diagnostic problem) => (problem.Id, problem.Message, problem.At.Source.Name, problem.At.Text);
 
-    private sealed record Mend(Diagnostic Cause, SourceText Text, ImmutableArray<Diagnostic> Left);
+    private sealed record Mend(Diagnostic Cause, ImmutableArray<SourceText> Files, ImmutableArray<Diagnostic> Left);
 
-    /// <summary>What is still told after a mend; each takes away one problem that was told before.</summary>
+    /// <summary>Problems of one reading; each takes away one problem of another.</summary>
     private sealed class Leftover(IEnumerable<Diagnostic> left)
     {
         private readonly Dictionary<(string, string, string, string), int> _counts = left.GroupBy(Key).ToDictionary(g => g.Key, g => g.Count());

@@ -117,7 +117,7 @@ internal sealed partial class BlockReader
     // Lines with one wrong indentation, one below the other, are one slip.
     private int CheckFit(int column, int misfit, int levelStart)
     {
-        if (Column == column || Column == misfit)
+        if (Column == column || Column == misfit || IsNameless())
         {
             return misfit;
         }
@@ -131,12 +131,22 @@ internal sealed partial class BlockReader
         return Column;
     }
 
+    // A line whose name is missing is told for that; the blanks before its colon are what is left of the name.
+    private bool IsNameless() => _input.Content[_at] == ':' && _input.EndsKey(_at, Line.End);
+
     private void ReadEntry(EntryCollector entries, int depth)
     {
         int column = Column;
         if (_keys.Find(_line, _at, keyExpected: true) is not { } found)
         {
             ReadLineWithoutKey(entries, depth);
+            return;
+        }
+
+        if (found.Key.Text.Length == 0)
+        {
+            _input.Problems.Add(OutlineProblems.NoName(_input.Between(found.ColonEnd - 1, found.ColonEnd)));
+            MoveTo(_input.Lines.EndOfDeeper(_line + 1, column));
             return;
         }
 

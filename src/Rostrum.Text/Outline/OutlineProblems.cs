@@ -269,16 +269,25 @@ internal static class OutlineProblems
         Fix = new Fix("put a colon behind it", FixGrade.Choice, [new TextEdit(words.Part(words.Length, 0), ":")]),
     };
 
+    public static Diagnostic NoName(SourceSpan colon) => new(
+        "ROS0126", Severity.Error, colon, "Before this colon a name is missing.", "Write the name of what stands behind the colon, as in 'says: …'.");
+
+    public static Diagnostic LostName(SourceSpan colon, string name) => NoName(colon) with
+    {
+        Hint = $"Perhaps '{name}' belongs there: '{name}: …'.",
+        Fix = new Fix($"write '{name}'", FixGrade.Choice, [new TextEdit(colon.Part(0, 0), name)]),
+    };
+
     public static Diagnostic MisplacedComma(SourceSpan at, string meant) => new(
         "ROS0124", Severity.Error, at, $"In '{Prose.Clip(at.Text)}' the comma stands at the wrong place.", $"Write '{Prose.Clip(meant)}'.")
     {
         Fix = Fix.Replace(at, meant, FixGrade.Choice),
     };
 
-    public static Diagnostic LostComma(SourceSpan word, SourceSpan blank) => new(
-        "ROS0123", Severity.Error, word, $"Behind '{Prose.Clip(word.Text)}' a comma is missing.", "Put a comma between the two parts.")
+    public static Diagnostic LostComma(SourceSpan words, SourceSpan blank) => new(
+        "ROS0123", Severity.Error, words, $"Before '{Prose.Clip(words.Text)}' a comma is missing.", "Put a comma between the two parts.")
     {
-        Fix = new Fix("put a comma behind it", FixGrade.Choice, [new TextEdit(blank.Part(0, 0), ",")]),
+        Fix = new Fix("put a comma before it", FixGrade.Choice, [new TextEdit(blank.Part(0, 0), ",")]),
     };
 
     public static Diagnostic WordTwice(SourceSpan at, string word) => new(
