@@ -98,10 +98,28 @@ internal sealed class BoardDrawing
             return [];
         }
 
+        if (OtherLabel() is { } other)
+        {
+            _reading.Problems.Add(PositionProblems.OtherRowLabel(_drawing.Rows[other].LabelSpan, _drawing.Rows[other].Label!, _board.Rows[_height - 1 - other]));
+            return RowsInOrder();
+        }
+
         var found = new Dictionary<int, SourceSpan>();
         (DrawnRow Row, int? Index)[] rows = [.. _drawing.Rows.Select(r => (r, LineOf(r.Label ?? "", r.LabelSpan, false, found)))];
         ReportMissing([.. rows.Select(r => r.Index)], false, _height);
         return [.. rows.Where(r => r.Index is not null).Select(r => (r.Row, r.Index!.Value))];
+    }
+
+    // All rows stand in their order, but one bears a label that is not its own.
+    private int? OtherLabel()
+    {
+        if (_drawing.Rows.Length != _height || _board.Rows.Length != _height || _height < 3)
+        {
+            return null;
+        }
+
+        int[] others = [.. Enumerable.Range(0, _height).Where(i => _drawing.Rows[i].Label != _board.Rows[_height - 1 - i])];
+        return others is [var one] && _drawing.Rows[one].Label is { Length: > 0 } ? one : null;
     }
 
     private List<(DrawnRow Row, int Index)> RowsInOrder()

@@ -33,7 +33,7 @@ public sealed record Slip(int Number, SlipKind Kind, ShippedText File, TextEdit 
         int line = Wrong.LineIndexOf(at.Start);
         return Kind switch
         {
-            SlipKind.LineMissing => line == Line || line == LineBefore() || line == LineOfOwner() || Lost(at),
+            SlipKind.LineMissing => line == Line || line == LineBefore() || IsInEntry(line) || Lost(at),
             SlipKind.LineDoubled => line == Line || line == Line + 1,
             _ => line == Line,
         };
@@ -60,6 +60,15 @@ public sealed record Slip(int Number, SlipKind Kind, ShippedText File, TextEdit 
         }
 
         return line;
+    }
+
+    // The entry that lacks the line, from its head to its end.
+    private bool IsInEntry(int line)
+    {
+        int owner = LineOfOwner();
+        int column = Column(Wrong.Line(owner));
+        return line >= owner && Column(Edit.At.Text) > 0
+            && Enumerable.Range(owner + 1, line - owner).All(i => string.IsNullOrWhiteSpace(Wrong.Line(i)) || Column(Wrong.Line(i)) > column);
     }
 
     private int LineOfOwner()

@@ -90,6 +90,11 @@ internal sealed partial class BlockReader
         int misfit = -1;
         while (HasLine && Column > parent)
         {
+            if (IsFirstTooDeep(column, parent, entries.Count, start))
+            {
+                column = Column;
+            }
+
             misfit = CheckFit(column, misfit, start);
             if (AtDash())
             {
@@ -112,6 +117,26 @@ internal sealed partial class BlockReader
             MoveTo(_input.Lines.EndOfDeeper(_line + 1, column));
         }
         while (HasLine && Column == column && AtDash());
+    }
+
+    // The first line of a level stands where no other does, and the second one a level deeper than their owner, as is usual: then the first one slipped.
+    private bool IsFirstTooDeep(int column, int parent, int read, int start)
+    {
+        int usual = parent < 0 ? 0 : parent + 2;
+        if (read != 1 || Column != usual || column == usual)
+        {
+            return false;
+        }
+
+        int first = _input.Text.LineIndexOf(start);
+        SourceSpan blanks = _input.Between(_input.Lines[first].Start, _input.Lines[first].ContentStart);
+        if (blanks.End != start)
+        {
+            return false;
+        }
+
+        _input.Problems.Add(OutlineProblems.WrongIndentation(_input.Between(start, _input.Lines[first].End), blanks, usual));
+        return true;
     }
 
     // Lines with one wrong indentation, one below the other, are one slip.
@@ -192,6 +217,11 @@ internal sealed partial class BlockReader
         int misfit = -1;
         while (HasLine && Column > parent && !(besideKey && Column == column && !AtDash()))
         {
+            if (IsFirstTooDeep(column, besideKey ? parent + 1 : parent, items.Count, start))
+            {
+                column = Column;
+            }
+
             misfit = CheckFit(column, misfit, start);
             items.Add(ReadItem(depth));
         }

@@ -18,12 +18,33 @@ internal sealed class EntryCollector(DiagnosticBag problems)
         if (_first.TryAdd(name, key))
         {
             _entries.Add(new OutlineEntry(key, value));
+            return;
         }
-        else
+
+        int before = _entries.IndexOf(_entries.First(e => Prose.Fold(e.Key.Text) == name));
+        OutlineEntry first = _entries[before];
+        bool isEmpty = IsEmpty(first.Value) && !IsEmpty(value);
+        problems.Add(OutlineProblems.DuplicateKey(key.Span, first.Key.Span, isEmpty ? Without(first.Key.Span, first.Value.Span) : first.Value.Span.Text == value.Span.Text ? Without(key.Span, value.Span) : null));
+        if (isEmpty)
         {
-            problems.Add(OutlineProblems.DuplicateKey(key.Span, _first[name].Span));
+            // A head that was written twice, with what belongs to it below the second.
+            _entries[before] = new OutlineEntry(first.Key, value);
         }
     }
+
+    private static bool IsEmpty(OutlineNode value) => value is OutlineEmpty or OutlineScalar { Style: OutlineStyle.Lines, Text.Length: 0 };
+
+    // The whole line, where nothing else stands on it.
+    private static Fix? Without(SourceSpan key, SourceSpan value)
+    {
+        SourceText text = key.Source;
+        int line = text.LineIndexOf(key.Start);
+        bool isAlone = text.LineIndexOf(value.End) == line && string.IsNullOrWhiteSpace(text.Content[text.LineStart(line)..key.Start]) && line + 1 < text.LineCount;
+        return isAlone ? new Fix("take this line out", FixGrade.Safe, [new TextEdit(text.Span(text.LineStart(line), text.LineStart(line + 1) - text.LineStart(line)), "")]) : null;
+    }
+
+    /// <summary>How many keys there are so far.</summary>
+    public int Count => _entries.Count;
 
     /// <summary>The level, from its first key to the end of its last value.</summary>
     /// <param name="text">The file.</param>

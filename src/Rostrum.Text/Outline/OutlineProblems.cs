@@ -95,13 +95,14 @@ internal static class OutlineProblems
         "'<<' cannot bring in other lines here.",
         "Write the lines out; what differs between two forms of a game is a variant.");
 
-    public static Diagnostic DuplicateKey(SourceSpan second, SourceSpan first) => new(
+    public static Diagnostic DuplicateKey(SourceSpan second, SourceSpan first, Fix? removal) => new(
         "ROS0108",
         Severity.Error,
         second,
         $"'{Prose.Clip(second.Text)}' stands here a second time; only the first counts.",
         "Put both together, or give one of them another name.")
     {
+        Fix = removal,
         Related = [new RelatedPlace(first, "first written here")],
     };
 
