@@ -30,12 +30,13 @@ internal sealed partial class SheetGuesses(Game game)
             return [];
         }
 
-        return from named in _declared.Value
-               where PlainName().IsMatch(named.Name) && NearSpelling.Find(written, [named.Name]) is not null
+        return from form in (string[])(written.EndsWith('s') ? [written, written[..^1]] : [written])
+               from named in _declared.Value
+               where PlainName().IsMatch(named.Name) && NearSpelling.Find(form, [named.Name]) is not null
                let at = named.DeclaredAt!.Value
                let start = at.Text.IndexOf(named.Name, StringComparison.Ordinal)
-               where start >= 0 && CountOf(problem.At.Source.Content, written) > CountOf(problem.At.Source.Content, named.Name)
-               select GameProblems.DeclaredOtherwise(at.Part(start, named.Name.Length), named.Name, written);
+               where start >= 0 && CountOf(problem.At.Source.Content, form) > CountOf(problem.At.Source.Content, named.Name)
+               select GameProblems.DeclaredOtherwise(at.Part(start, named.Name.Length), named.Name, form);
     }
 
     // Words of the language itself are no names; a name may be nearer to one of them.

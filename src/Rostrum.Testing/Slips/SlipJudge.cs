@@ -65,7 +65,7 @@ public sealed class SlipJudge(ImmutableArray<SlipGame> games, int sample)
         {
             Offered = offers.Select(o => Worth(finding.Slip, [o])).DefaultIfEmpty().Max(),
             Safe = safe.Select(o => Worth(finding.Slip, [o])).DefaultIfEmpty().Max(),
-            Unsafe = safe.Length == 0 ? null : Broken(finding.Slip, safe),
+            Unsafe = safe.Length == 0 ? null : Broken(finding, safe),
         };
     }
 
@@ -81,9 +81,10 @@ public sealed class SlipJudge(ImmutableArray<SlipGame> games, int sample)
         return slip.File.IsPosition ? Meaning(shipped.Whole, mended) == Meaning(shipped.Whole, slip.File.Text) : Meaning(shipped.With(mended)) == meaning;
     }
 
-    // A safe fix may be applied unseen: no error of its own making is left, and what positions expect comes out.
-    private string? Broken(Slip slip, Diagnostic[] safe)
+    // A safe fix may be applied unseen: no error is left that was not told before, and where none is left, what positions expect comes out.
+    private string? Broken(SlipFinding finding, Diagnostic[] safe)
     {
+        Slip slip = finding.Slip;
         SlipGame shipped = _games[slip.File.Game].Game;
         SourceText mended = Apply(slip, safe);
         if (mended.Content == slip.File.Text.Content)
@@ -92,10 +93,10 @@ public sealed class SlipJudge(ImmutableArray<SlipGame> games, int sample)
         }
 
         Game game = slip.File.IsPosition ? shipped.Whole : shipped.With(mended);
-        IEnumerable<Diagnostic> left = slip.File.IsPosition
-            ? SlipGame.OfPosition(game, mended)
-            : SlipGame.OfSheet(game).Concat(Sampled(shipped, slip.Number).SelectMany(p => SlipGame.OfPosition(game, p)));
-        return left.FirstOrDefault(p => p.Severity == Severity.Error) is { } error ? $"{error.Id} {error.At}: {error.Message}" : null;
+        ImmutableArray<Diagnostic> own = slip.File.IsPosition ? SlipGame.OfPosition(game, mended) : SlipGame.OfSheet(game);
+        IEnumerable<Diagnostic> expected = slip.File.IsPosition || own.Any(p => p.Severity == Severity.Error) ? [] : Sampled(shipped, slip.Number).SelectMany(p => SlipGame.OfPosition(game, p));
+        HashSet<string> told = [.. finding.Messages.Select(m => m.Message)];
+        return own.Where(p => !told.Contains(p.Message)).Concat(expected).FirstOrDefault(p => p.Severity == Severity.Error) is { } error ? $"{error.Id} {error.At}: {error.Message}" : null;
     }
 
     private IEnumerable<SourceText> Sampled(SlipGame game, int number)

@@ -44,8 +44,14 @@ public sealed class TrialMending(Func<ImmutableArray<SourceText>, ImmutableArray
             (current, seen) = (mend.Files, mend.Left);
         }
 
-        return [.. causes.Concat(open).Select(p => p.Fix is { Grade: FixGrade.Safe } fix && !IsProved(fix, problems) ? p with { Fix = fix with { Grade = FixGrade.Choice } } : p)];
+        return [.. causes.Concat(open).Select(p => p.Fix is { Grade: FixGrade.Safe } fix && (IsFarOff(fix) || !IsProved(fix, problems)) ? p with { Fix = fix with { Grade = FixGrade.Choice } } : p)];
     }
+
+    // Two letters away, another name of the sheet may be meant as well.
+    private static bool IsFarOff(Fix fix) =>
+        fix.Edits is [{ At.Length: > 0, NewText.Length: > 0 } edit] && edit.NewText.All(IsOfWords) && edit.At.Text.All(IsOfWords) && !NearSpelling.IsOneOff(edit.At.Text, edit.NewText);
+
+    private static bool IsOfWords(char c) => char.IsLetter(c) || c is ' ' or '\'' or '-';
 
     // What is told later was found in files that are mended already; the first one speaks of them as they stand.
     private static Diagnostic Placed(Diagnostic cause, Diagnostic[] gone, ImmutableArray<SourceText> current) =>

@@ -7,7 +7,7 @@ namespace Rostrum.Text.Outline;
 internal sealed class EntryCollector(DiagnosticBag problems)
 {
     private readonly ImmutableArray<OutlineEntry>.Builder _entries = ImmutableArray.CreateBuilder<OutlineEntry>();
-    private readonly Dictionary<string, OutlineScalar> _first = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, int> _first = new(StringComparer.Ordinal);
     private int _end = -1;
 
     /// <summary>Adds a key and its value.</summary>
@@ -15,22 +15,27 @@ internal sealed class EntryCollector(DiagnosticBag problems)
     {
         _end = Math.Max(_end, Math.Max(key.Span.End, value.Span.End));
         string name = Prose.Fold(key.Text);
-        if (_first.TryAdd(name, key))
+        if (_first.TryAdd(name, _entries.Count))
         {
             _entries.Add(new OutlineEntry(key, value));
             return;
         }
 
-        int before = _entries.IndexOf(_entries.First(e => Prose.Fold(e.Key.Text) == name));
-        OutlineEntry first = _entries[before];
+        OutlineEntry first = _entries[_first[name]];
         bool isEmpty = IsEmpty(first.Value) && !IsEmpty(value);
-        problems.Add(OutlineProblems.DuplicateKey(key.Span, first.Key.Span, isEmpty ? Without(first.Key.Span, first.Value.Span) : first.Value.Span.Text == value.Span.Text ? Without(key.Span, value.Span) : null));
+        Fix? removal = isEmpty ? Without(first.Key.Span, first.Value.Span) : IsRepeated(first, key, value) ? Without(key.Span, value.Span) : null;
+        problems.Add(OutlineProblems.DuplicateKey(key.Span, first.Key.Span, removal));
         if (isEmpty)
         {
             // A head that was written twice, with what belongs to it below the second.
-            _entries[before] = new OutlineEntry(first.Key, value);
+            _entries[_first[name]] = new OutlineEntry(first.Key, value);
         }
     }
+
+    // The same line twice, one below the other.
+    private static bool IsRepeated(OutlineEntry first, OutlineScalar key, OutlineNode value) =>
+        first.Value.Span.Length == value.Span.Length && key.Span.Start - first.Value.Span.End is > 0 and < 200
+        && string.IsNullOrWhiteSpace(key.Span.Source.Content[first.Value.Span.End..key.Span.Start]) && first.Value.Span.Text == value.Span.Text;
 
     private static bool IsEmpty(OutlineNode value) => value is OutlineEmpty or OutlineScalar { Style: OutlineStyle.Lines, Text.Length: 0 };
 
