@@ -78,7 +78,7 @@ internal static class TableReader
     }
 
     private static SourceSpan PlaceOf(OutlineMapping text, OutlineMapping rows) =>
-        text.Find("rows")?.Value.Span ?? (rows.Entries.IsEmpty ? text.Span : rows.Entries[0].Key.Span.To(rows.Entries[^1].Value.Span));
+        text.Find("rows")?.Value.Span ?? (rows.Entries.IsEmpty || rows.Entries.Length == text.Entries.Length ? text.Span : rows.Entries[0].Key.Span.To(rows.Entries[^1].Value.Span));
 
     private static void WarnOfGaps(LoadContext context, Table table, ImmutableArray<TableRow> rows, SourceSpan at)
     {
