@@ -23,8 +23,8 @@ public sealed record PositionCheck(ImmutableArray<Diagnostic> Problems, Immutabl
     {
         ArgumentNullException.ThrowIfNull(game);
         PositionCheck found = Look(game, text);
-        bool isReadable = found.Problems.Length <= found.Unmet;
-        return isReadable ? found : found with { Problems = Echoes.Fold(new TrialMending(t => All(Look(game, t[0])), Guesses.About, MostTrials).CausesOf(found.Problems)) };
+        // What a warning is about stands; nothing follows from it.
+        return found.Problems.Count(p => p.Severity == Severity.Error) <= found.Unmet ? found : found with { Problems = Echoes.Fold(new TrialMending(t => All(Look(game, t[0])), Guesses.About, MostTrials).CausesOf(found.Problems)) };
     }
 
     private static ImmutableArray<Diagnostic> All(PositionCheck found) => [.. found.OfSheet.Select(p => p.Problem), .. found.Problems];

@@ -24,7 +24,7 @@ public sealed class SheetCheck(Game game, Func<Sheet, IEnumerable<Diagnostic>> a
     public ImmutableArray<SheetProblem> Of(IEnumerable<ImmutableArray<string>> sets, CancellationToken stop = default)
     {
         ImmutableArray<SheetProblem> all = Once(((ImmutableArray<string>[])[[], .. sets]).AsParallel().AsOrdered().WithCancellation(stop).SelectMany(s => Problems(game, s).Select(p => new SheetProblem(p, s))));
-        if (all.IsEmpty || game.Folder.Read(all[0].Problem.At.Source.Name).Text is not { } text)
+        if (!all.Any(p => MayHaveEchoes(p.Problem)) || game.Folder.Read(all[0].Problem.At.Source.Name).Text is not { } text)
         {
             return all;
         }
@@ -34,6 +34,9 @@ public sealed class SheetCheck(Game game, Func<Sheet, IEnumerable<Diagnostic>> a
         ImmutableArray<Diagnostic> causes = Echoes.Fold(trial.CausesOf([.. all.Select(p => p.Problem)]));
         return [.. causes.Select(c => new SheetProblem(c, all.FirstOrDefault(p => p.Problem.At == c.At)?.Variants ?? all[0].Variants))];
     }
+
+    // What a warning is about stands, and nothing follows from it; but for a key that a sentence swallowed.
+    private static bool MayHaveEchoes(Diagnostic problem) => problem.Severity == Severity.Error || problem.Id == "ROS0119";
 
     private IEnumerable<Diagnostic> Look(ImmutableArray<SourceText> mended, ImmutableArray<string>[] sets)
     {
