@@ -2,11 +2,11 @@ using Rostrum.Testing.Slips;
 
 namespace Rostrum.Rulings.Tests.Games;
 
-/// <summary>One slip in a shipped sheet or position gives one message at its place, and a fix that is called safe is safe. The first thousand slips are
+/// <summary>One slip in a shipped sheet or position gives one message at its place, and a fix that is called safe is safe. The first 640 slips are
 /// judged each time, all of them in the slow run.</summary>
 public sealed class SlipTests
 {
-    private const int Quick = 800;
+    private const int Quick = 640;
 
     private static readonly Lazy<SlipShares> First = new(() => new SlipShares(SlipMeasure.Of(Enumerable.Range(0, Quick))));
 
