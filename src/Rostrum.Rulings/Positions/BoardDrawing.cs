@@ -100,7 +100,10 @@ internal sealed class BoardDrawing
 
         if (OtherLabel() is { } other)
         {
-            _reading.Problems.Add(PositionProblems.OtherRowLabel(_drawing.Rows[other].LabelSpan, _drawing.Rows[other].Label!, _board.Rows[_height - 1 - other]));
+            DrawnRow row = _drawing.Rows[other];
+            string meant = _board.Rows[_height - 1 - other];
+            int line = _board.Rows.IndexOf(row.Label!);
+            _reading.Problems.Add(PositionProblems.LineTwice(row.LabelSpan, LineName(false, line), _drawing.Rows[_height - 1 - line].LabelSpan) with { Fix = Fix.Replace(row.LabelSpan, meant, FixGrade.Choice) });
             return RowsInOrder();
         }
 
@@ -110,7 +113,7 @@ internal sealed class BoardDrawing
         return [.. rows.Where(r => r.Index is not null).Select(r => (r.Row, r.Index!.Value))];
     }
 
-    // All rows stand in their order, but one bears a label that is not its own.
+    // All rows stand in their order, but one bears the label of another.
     private int? OtherLabel()
     {
         if (_drawing.Rows.Length != _height || _board.Rows.Length != _height || _height < 3)
@@ -119,7 +122,7 @@ internal sealed class BoardDrawing
         }
 
         int[] others = [.. Enumerable.Range(0, _height).Where(i => _drawing.Rows[i].Label != _board.Rows[_height - 1 - i])];
-        return others is [var one] && _drawing.Rows[one].Label is { Length: > 0 } ? one : null;
+        return others is [var one] && _board.Rows.Contains(_drawing.Rows[one].Label ?? "") ? one : null;
     }
 
     private List<(DrawnRow Row, int Index)> RowsInOrder()

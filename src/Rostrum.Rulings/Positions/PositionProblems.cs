@@ -25,12 +25,6 @@ internal static partial class PositionProblems
         Related = [new RelatedPlace(first, "first drawn here")],
     };
 
-    public static Diagnostic OtherRowLabel(SourceSpan label, string found, string wanted) => new(
-        "ROS0133", Severity.Error, label, $"Here row {wanted} should stand, and its label is '{Prose.Clip(found)}'.", $"Write '{wanted}'.")
-    {
-        Fix = Fix.Replace(label, wanted, FixGrade.Choice),
-    };
-
     public static Diagnostic LinesMissing(SourceSpan drawing, IReadOnlyCollection<string> lines, string board) => new(
         "ROS0134", Severity.Error, drawing, $"This drawing leaves out {Prose.And(lines)} of {board}.", "Draw every line of the board; '?' stands where a space is not given.");
 
