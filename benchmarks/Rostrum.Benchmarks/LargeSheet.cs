@@ -57,6 +57,30 @@ internal static class LargeSheet
     /// <summary>The folder of the game.</summary>
     public static GameFolder Folder { get; } = GameFolder.InMemory("large", ("sheet.yaml", Sheet()), ("tasks.csv", Tasks()));
 
+    /// <summary>The folder of a game of a thousand cards, each with a drawing of four squares, and the clause that scores them.</summary>
+    public static GameFolder OfCards { get; } = GameFolder.InMemory("cards", ("sheet.yaml", Head + DrawingScore), ("tasks.csv", Drawings()));
+
+    private const string DrawingScore = """
+        score:
+          tasks: {cite: book 1, each: t in my accepted where any(fits(picture of t, my field, rotated, mirrored)), points: worth of t}
+
+        """;
+
+    private static string Drawings()
+    {
+        var text = new StringBuilder("name,worth,picture,asks,cite\n");
+        Lines(text, 2 * Cards, i => $"Task {i},{2 + (i % 8)},{Forms[i % 4][0]}{Glazes[i % 3][0]} . / {Forms[(i / 4) % 4][0]} {Glazes[(i / 3) % 3][0]} / - {Forms[(i / 7) % 4][0]},,book {1 + (i % 99)}\n");
+        return text.ToString();
+    }
+
+    /// <summary>Writes the folder of a thousand cards.</summary>
+    public static void WriteCards(string folder)
+    {
+        Directory.CreateDirectory(folder);
+        File.WriteAllText(Path.Combine(folder, "sheet.yaml"), Head + DrawingScore);
+        File.WriteAllText(Path.Combine(folder, "tasks.csv"), Drawings());
+    }
+
     /// <summary>Writes the game's two files into a folder, which is made where it is missing.</summary>
     public static void Write(string folder)
     {

@@ -27,6 +27,18 @@ public class TallyBenchmarks
     public int TotalWithReasons() => Tally.Of(_position, 0).Lines.Sum(l => l.Because.Length);
 }
 
+/// <summary>Tallying a full board of 61 hexes by ten clauses of different sorts.</summary>
+public class HexBenchmarks
+{
+    private readonly Position _position = HexField.Position;
+
+    [Benchmark]
+    public long? Total() => Tally.Of(_position, 0).Total.Certain;
+
+    [Benchmark]
+    public int TotalWithReasons() => Tally.Of(_position, 0).Lines.Sum(l => l.Because.Length);
+}
+
 /// <summary>Rulings in words on the full chamber.</summary>
 public class RulingBenchmarks
 {
@@ -48,6 +60,7 @@ public class ReadingBenchmarks
 {
     private readonly GameFolder _kilnNight = Table.Folder;
     private readonly GameFolder _large = LargeSheet.Folder;
+    private readonly GameFolder _cards = LargeSheet.OfCards;
     private readonly string _printed = PositionPrinter.Print(Table.Position);
 
     [Benchmark]
@@ -55,6 +68,9 @@ public class ReadingBenchmarks
 
     [Benchmark]
     public int ThousandClauses() => Read(_large);
+
+    [Benchmark]
+    public int ThousandCards() => Read(_cards);
 
     [Benchmark]
     public ImmutableArray<Diagnostic> OnePosition()

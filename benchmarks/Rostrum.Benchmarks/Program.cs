@@ -25,6 +25,9 @@ switch (args)
         // The game of 1,000 clauses and cards as files, so that eng/measure.sh can measure the command on it.
         LargeSheet.Write(folder);
         return 0;
+    case ["write-cards", var folder]:
+        LargeSheet.WriteCards(folder);
+        return 0;
     default:
         Console.Error.WriteLine($"There is no benchmark '{args[0]}'. Known are 'answers', 'growth', 'messages' and 'statistics'.");
         return 2;

@@ -11,6 +11,7 @@ internal static class Rounds
     private const double RoundMilliseconds = 250;
 
     private static readonly TallyBenchmarks Tallies = new();
+    private static readonly HexBenchmarks Hexes = new();
     private static readonly RulingBenchmarks Rulings = new();
     private static readonly ReadingBenchmarks Readings = new();
     private static readonly DrawingBenchmarks Drawings = new();
@@ -20,12 +21,15 @@ internal static class Rounds
         ("tally by hand", () => Tallies.ByHand(), null),
         ("tally, total and readings", () => Tallies.Total(), "tally by hand"),
         ("tally with all reasons", () => Tallies.TotalWithReasons(), "tally by hand"),
+        ("tally of 61 hexes by ten clauses", () => Hexes.Total(), null),
+        ("the same with all reasons", () => Hexes.TotalWithReasons(), null),
         ("placing by hand", () => Rulings.ByHand(), null),
         ("ruling on a placing in words", () => Rulings.Placing(), "placing by hand"),
         ("ruling on a truth in words", () => Rulings.Truth(), null),
         ("reading a position", () => Readings.OnePosition(), null),
         ("reading the sheet of Kiln Night", () => Readings.KilnNight(), null),
         ("reading a sheet of 1,000 clauses and cards", () => Readings.ThousandClauses(), null),
+        ("reading a sheet of 1,000 cards with drawings", () => Readings.ThousandCards(), null),
         ("SVG of a full chamber", () => Drawings.Svg(), null),
     ];
 

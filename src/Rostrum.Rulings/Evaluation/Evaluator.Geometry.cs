@@ -25,6 +25,7 @@ internal sealed partial class Evaluator
             Op.AdvanceOf => first is Value.SpaceAt space ? Value.Of(Sheet.Boards[space.Board].Spaces[space.Index].Row + 1) : Absent(first),
             Op.Straights => Straights(first, Evaluate(apply.Argument(1), frame)),
             Op.BeyondRun => Beyond(first, Many(apply.Argument(1), frame), Evaluate(apply.Argument(2), frame)),
+            Op.Distance when apply.Arguments[2] is Term.Joining near => StepsBetween(first, Evaluate(apply.Argument(1), frame), near, frame),
             Op.Following => Following(first, Evaluate(apply.Argument(1), frame), apply.Arguments[2] is { } out1 ? Evaluate(out1, frame) : Value.None),
             _ => Pair(apply.Operation.Id, first, Evaluate(apply.Argument(1), frame)),
         };

@@ -28,6 +28,43 @@ internal sealed partial class Evaluator
         return joined;
     }
 
+    // Steps over the whole board between spaces that the word joins. What may be joined bounds them from below, what is joined from above.
+    private Value StepsBetween(Value from, Value to, Term.Joining joining, Value[] frame)
+    {
+        if (from is not Value.SpaceAt a || to is not Value.SpaceAt b)
+        {
+            return from is Value.Unknown || to is Value.Unknown ? new Value.Unknown(from.WhyUnknown + to.WhyUnknown) : Value.None;
+        }
+
+        int count = Sheet.Boards[a.Board].Spaces.Length;
+        if (a.Board != b.Board || a.Seat != b.Seat)
+        {
+            return Value.None;
+        }
+
+        if (count > Ways.MostElements)
+        {
+            return new Value.Unknown(Blame.Of(GapKind.Limit, $"a distance by a word is not worked out above {Ways.MostElements} spaces"));
+        }
+
+        Asks asks = AskedBy(joining);
+        Blame why = Blame.None;
+        var joined = new Kleene[count, count];
+        for (int i = 0; i < count; i++)
+        {
+            for (int j = i + 1; j < count; j++)
+            {
+                Value.Truth together = Together(a with { Index = i }, a with { Index = j }, asks, joining, frame);
+                joined[i, j] = joined[j, i] = together.Is;
+                why += together.Blame;
+            }
+        }
+
+        int least = Graph.Of(joined, Kleene.Unknown).DistancesFrom(a.Index)[b.Index];
+        int most = Graph.Of(joined).DistancesFrom(a.Index)[b.Index];
+        return least < 0 ? Value.None : Value.Between(least, most < 0 ? null : most, why, mayBeNothing: most < 0);
+    }
+
     // A word is asked both ways only where the first way gave no yes, and not at all where it could not hold.
     private Value.Truth Together(Value one, Value other, Asks asks, Term.Joining? joining, Value[] frame)
     {

@@ -100,7 +100,7 @@ internal sealed partial class Binder
         ParameterKind.Flag => new Term.Truth(true, new Origin(part.Span, through)),
         ParameterKind.Measure => BindMeasure(part),
         ParameterKind.Look => part.Value is Syntax.Looks looks ? BindLookTerm(looks) : null,
-        ParameterKind.Joining => BindJoining(part, pick?.Element ?? Sort.Any),
+        ParameterKind.Joining => BindJoining(part, pick?.Element ?? Sort.Space),
         ParameterKind.WorthWord => BindWorth(part, pick?.Element ?? Sort.Any),
         _ when parameter.Sort.Kind == SortKind.Truth => BindTruth(part.Value!),
         _ when parameter.Sort.Kind == SortKind.Drawing => BindDrawing(part.Value!),

@@ -54,7 +54,11 @@ public static partial class Operations
         },
         Pair(Op.Across, "across", "a space", "The space as far on the other side of t as s is on this side; nothing where there is none.", "across(A1, B1) is C1", "yes"),
         Pair(Op.BetweenSpaces, "between", "a list of spaces", "The spaces strictly between two in one straight line; none where they are not in line.", "count(between(A1, A3))", "1"),
-        Pair(Op.Distance, "distance", "a number", "The fewest steps from neighbour to neighbour; nothing where there is no way.", "distance(A1, C3)", "4"),
+        new(Op.Distance, "distance", OperationForm.Function, [Value("s", Sort.Space), Value("t", Sort.Space), new("near", ParameterKind.Joining, Sort.Truth, "joined by", true)], "a number",
+            "The fewest steps from neighbour to neighbour, or between spaces that the word joins; nothing where there is no way. With a word refused on boards of more than 400 spaces.")
+        {
+            Reads = Reads.Geometry, Example = Ex("distance(A1, C3)", "4"), Refused = Ex("distance(A1, 3)", "ROS0302"),
+        },
         new(Op.Straights, "straights", OperationForm.Function, [Value("board", Sort.Place), Value("length", Sort.Number)], "a set of lists of spaces", "All straight lines of so many spaces, along rows, columns and (where corners touch) diagonals.")
         {
             Reads = Reads.Geometry, Mask = MaskForm.Constant, Telling = Telling.Elements, Example = Ex("count(straights(my field, 3))", "6"), Refused = Ex("straights(3, 3)", "ROS0302"),

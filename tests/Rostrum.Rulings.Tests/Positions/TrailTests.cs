@@ -38,6 +38,8 @@ public sealed class TrailTests
     [InlineData("count(my land)", "2")]
     [InlineData("toll of ferry", "2")]
     [InlineData("distance(inn, tower)", "4")]
+    [InlineData("distance(a1, c2)", "3")]
+    [InlineData("distance(a1, c2, joined by joined)", "3")]
     [InlineData("count(neighbours of mill)", "3")]
     [InlineData("longest way(s in marsh where s is not empty, joined by joined, counted as group)", "5")]
     public void A_number_is_worked_out(string formula, string expected) => Assert.Equal("yes", Ask($"{formula} is {expected}"));
@@ -52,6 +54,7 @@ public sealed class TrailTests
     [InlineData("mill is in land of Ann", "no")]
     [InlineData("northeast of b1 is a1", "yes")]
     [InlineData("across(inn, hill) is nothing", "yes")]
+    [InlineData("distance(c1, b4, joined by joined) is nothing", "no")]
     public void A_truth_is_worked_out(string question, string verdict) => Assert.Equal(verdict, Ask(question));
 
     [Fact]
