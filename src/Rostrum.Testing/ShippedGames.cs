@@ -1,5 +1,6 @@
 using Rostrum.Rulings.Games;
 using Rostrum.Sheets.Idioms;
+using Rostrum.Sheets.Loading;
 using Rostrum.Text;
 
 namespace Rostrum.Testing;
@@ -10,7 +11,11 @@ public static class ShippedGames
     /// <summary>The idiom library; a test elsewhere holds that it has no problems.</summary>
     public static IdiomLibrary Idioms { get; } = IdiomLibrary.Read(Folder("idioms"), new DiagnosticBag());
 
-    /// <summary>A game by the name of its folder, such as <c>kiln-night</c>; sheets are read once for each game that is asked for.</summary>
+    /// <summary>Every game: the names of the folders that hold a sheet, such as <c>kiln-night</c> and <c>traditional/go</c>, in ordinal order.</summary>
+    public static IReadOnlyList<string> Names { get; } =
+        [.. TestFiles.In("games", SheetReader.FileName).Select(f => f["games/".Length..^(SheetReader.FileName.Length + 1)])];
+
+    /// <summary>A game by its name, such as <c>kiln-night</c>; sheets are read once for each game that is asked for.</summary>
     public static Game Open(string name) => new(Folder($"games/{name}"), Idioms);
 
     /// <summary>A folder of the repository, with some files replaced.</summary>

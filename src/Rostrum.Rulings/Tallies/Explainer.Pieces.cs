@@ -103,7 +103,8 @@ internal sealed partial class Explainer
         Kleene holds = evaluator.Ask(choice.Condition, frame).Is;
         Tale tale = _teller.Tell(choice.Condition, frame);
         Piece[] pieces = [.. Derive(holds == Kleene.Yes ? choice.Then : choice.Otherwise, frame, factor)];
-        return pieces is [var only] ? [new Piece(tale.Text, [.. tale.Spaces.Concat(only.Spaces).Distinct()], only.Points)] : pieces;
+        bool isFormality = choice.Condition is Term.Apply { Operation.Id: Op.IsNothing } && holds == Kleene.No;
+        return pieces is [var only] && !isFormality ? [new Piece(tale.Text, [.. tale.Spaces.Concat(only.Spaces).Distinct()], only.Points)] : pieces;
     }
 
     private IEnumerable<Piece> SplitCall(Term.Call call, Value[] frame, long factor)
@@ -136,7 +137,12 @@ internal sealed partial class Explainer
             return new Tale($"{found.Text}, which gives {naming.Of(points)}", found.Spaces);
         }
 
-        string amount = _teller.Amount(lookUp.Key, key, frame);
+        if (key is Value.Number && lookUp.Key is Term.Call or Term.CardCell or Term.Property or Term.PrintedOn or Term.MarkOf)
+        {
+            return Tale.Of($"{_teller.Phrase(lookUp.Key, frame)} is {naming.Of(key)}, which gives {naming.Of(points)}");
+        }
+
+        string amount = key is Value.Number ? _teller.Amount(lookUp.Key, key, frame) : naming.Of(key);
         string verb = key is Value.Number { Low: 1 } || !amount.Contains(' ', StringComparison.Ordinal) ? "gives" : "give";
         return Tale.Of($"{amount} {verb} {naming.Of(points)}");
     }

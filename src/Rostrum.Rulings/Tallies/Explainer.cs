@@ -82,7 +82,7 @@ internal sealed partial class Explainer(Evaluator evaluator, Naming naming)
     private TallyPart Empty(ScoreBody body, Value[] frame)
     {
         Look? look = body.Each is { } each ? Nouns.Of(each) : null;
-        string text = look is not null ? $"there is no {LookWords.One(look)} that counts" : body.Each is null ? Reason(body.Points, frame) : "there is none that counts";
+        string text = look is not null ? $"there is no {Nouns.One(look)} that counts" : body.Each is null ? Reason(body.Points, frame) : "there is none that counts";
         return new TallyPart(text, [], Points.Of(0));
     }
 

@@ -8,13 +8,21 @@ internal static class Nouns
     /// <summary>The look that the elements of a pick have; null where the formula does not say in so many words.</summary>
     public static Look? Of(Pick pick) => InWhere(pick.Where) ?? InDomain(pick.Domain);
 
+    /// <summary>One of a look with its owner last: <c>plank of yours</c>.</summary>
+    public static string One(Look look) => LookWords.One(look with { Owner = LookOwner.Anyone }) + Owner(look);
+
+    /// <summary>Several of a look with their owner last: <c>planks of yours</c>.</summary>
+    public static string Many(Look look) => LookWords.Many(look with { Owner = LookOwner.Anyone }) + Owner(look);
+
+    private static string Owner(Look look) => look.Owner switch { LookOwner.Mine => " of yours", LookOwner.Theirs => " of theirs", _ => "" };
+
     /// <summary>The words for so many of a look.</summary>
     public static string Count(long number, Look look) => (look.Card, number) switch
     {
         ({ } card, 0) => $"no {card.Name}",
         ({ } card, 1) => card.Name,
         ({ } card, _) => $"{number} times {card.Name}",
-        _ => $"{number} {(number is 1 or -1 ? LookWords.One(look) : LookWords.Many(look))}",
+        _ => $"{number} {(number is 1 or -1 ? One(look) : Many(look))}",
     };
 
     /// <summary>The words for so many things of a kind.</summary>

@@ -97,10 +97,19 @@ internal sealed partial class Teller
     /// <summary>A number with what it counts and its verb: <c>3 plates are</c>.</summary>
     private string Measured(Term term, Value value, Value[] frame)
     {
+        if (IsNamedNumber(term, value))
+        {
+            return $"{Phrase(term, frame)} is {naming.Of(value)},";
+        }
+
         string amount = Amount(term, value, frame);
         bool isMany = value is Value.Number { IsKnown: true, Low: not 1 } && amount.Contains(' ', StringComparison.Ordinal);
         return $"{amount} {(isMany ? "are" : "is")}";
     }
+
+    // A number that has a name of its own, such as the level of a space: nothing is counted.
+    private static bool IsNamedNumber(Term term, Value value) =>
+        value is Value.Number { IsKnown: true } && term is Term.Call or Term.CardCell or Term.Property or Term.LookUp or Term.PrintedOn or Term.MarkOf or Term.Constant;
 
     /// <summary>A number with what it counts: <c>3 plates</c>.</summary>
     public string Amount(Term term, Value value, Value[] frame)
@@ -110,7 +119,7 @@ internal sealed partial class Teller
             return pick.Domain is Term.LinesOf lines ? $"{number} {(number == 1 ? lines.Family.Name : lines.Family.Plural)}"
                 : Nouns.Of(pick) is { } look ? Nouns.Count(number, look)
                 : Nouns.KindOf(pick) is { } kind ? Nouns.Count(number, kind)
-                : pick.Element.Kind == SortKind.Space && Counted is not null ? Nouns.Count(number, Counted)
+                : pick is { Domain: Term.Variable, Where: null, Element.Kind: SortKind.Space } && Counted is not null ? Nouns.Count(number, Counted)
                 : pick.Element.Kind == SortKind.Space ? $"{number} {(number == 1 ? "space" : "spaces")}" : $"{number}";
         }
 
@@ -119,7 +128,7 @@ internal sealed partial class Teller
             return $"{kinds} different {(kinds == 1 ? property.Attribute.Name : Prose.Plural(property.Attribute.Name))}";
         }
 
-        return value is Value.Nothing ? "nothing" : term is Term.Number or Term.Apply ? naming.Of(value) : $"{Phrase(term, frame)} {naming.Of(value)}";
+        return value is Value.Nothing ? "nothing" : IsNamedNumber(term, value) ? $"{naming.Of(value)}, {Phrase(term, frame)}" : term is Term.Number or Term.Apply ? naming.Of(value) : $"{Phrase(term, frame)} {naming.Of(value)}";
     }
 
     /// <summary>What a formula is called, in a few words.</summary>
@@ -136,7 +145,8 @@ internal sealed partial class Teller
         Term.Apply { Operation.Id: Op.TopOf } top when evaluator.Evaluate(top, frame) is Value.ThingAt thing => naming.Of(thing),
         Term.Apply { Operation.Id: Op.Step } step => $"{Direction(step)} {Phrase(step.Argument(0), frame)}",
         Term.Apply { Operation.Form: OperationForm.Noun } noun => $"the {noun.Operation.Name} of {Phrase(noun.Argument(0), frame)}",
-        Term.Call { Subjects: [var subject] } call => $"the {call.Word.Name} of {Phrase(subject, frame)}",
+        Term.Apply { Operation.Id: Op.Opponent } => naming.Of(evaluator.Evaluate(term, frame)),
+        Term.Call { Subjects: [var subject] } call => IsYou(evaluator.Evaluate(subject, frame)) ? $"your {call.Word.Name}" : $"the {call.Word.Name} of {Phrase(subject, frame)}",
         Term.Call { Subjects.IsEmpty: true } call => $"the {call.Word.Name}",
         _ => $"'{Rostrum.Text.Prose.Clip(term.Origin.At.Text, 60)}'",
     };

@@ -93,12 +93,15 @@ internal sealed partial class Teller(Evaluator evaluator, Naming naming)
 
         return pick.Domain is Term.LinesOf lines ? $"there is no such {lines.Family.Name}"
             : pick is { Where: null, Domain: Term.Call { Subjects: [var subject] } call } ? $"{Phrase(subject, frame)} has no {call.Word.Name}"
-            : Nouns.Of(pick) is { } look ? $"there is no {LookWords.One(look)}" : $"there is no such {pick.Element.InWords.Split(' ')[^1]}";
+            : Nouns.Of(pick) is { } look ? $"there is no {(pick.Where is Term.Apply { Operation.Id: Op.And } ? "such " : "")}{Nouns.One(look)}{Among(pick, frame)}"
+            : $"there is no such {pick.Element.InWords.Split(' ')[^1]}{Among(pick, frame)}";
     }
+
+    private string Among(Pick pick, Value[] frame) => pick.Domain is Term.Apply { Operation.Form: OperationForm.Noun } noun ? $" among {Phrase(noun, frame)}" : "";
 
     private string All(Value.Many elements, Pick pick) =>
         elements.Members.Length is > 0 and <= 6 ? Prose.And(elements.Members.Select(m => naming.Of(m.Value)))
-        : Nouns.Of(pick) is { } look ? $"every {LookWords.One(look)}" : $"all {elements.Members.Length} of them";
+        : Nouns.Of(pick) is { } look ? $"every {Nouns.One(look)}" : $"all {elements.Members.Length} of them";
 
     private Tale About(Pick pick, Value element, Term term, Value[] frame)
     {
@@ -127,7 +130,7 @@ internal sealed partial class Teller(Evaluator evaluator, Naming naming)
             return TellSpot(new Value.SpaceAt(thing.Spot.Place, thing.Spot.Seat, thing.Spot.Part));
         }
 
-        string looks = Prose.Or(matches.Looks.Select(LookWords.One));
+        string looks = Prose.Or(matches.Looks.Select(Nouns.One));
         return subject is Value.Nothing or Value.Unknown
             ? Tale.Of($"{Phrase(matches.Subject, frame)} is {naming.Of(subject)}")
             : new Tale($"{naming.Of(subject)} is {(holds == Kleene.Yes ? "" : "not ")}{looks}", naming.SpacesOf(subject));

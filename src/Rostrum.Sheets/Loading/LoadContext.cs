@@ -33,6 +33,10 @@ internal sealed class LoadContext(GameFolder folder, IdiomLibrary idioms, Diagno
     public Func<string, ImmutableArray<Subject>, OutlineNode, SourceSpan, ImmutableArray<SourceSpan>, Vocabulary, Word> AddWord { get; set; } =
         (_, _, _, _, _, _) => throw new InvalidOperationException("Words are not read yet.");
 
+    /// <summary>Adds a word whose meaning is bound already, such as what a clause gives to an idiom: name, subjects, meaning, size of its frame.</summary>
+    public Func<string, ImmutableArray<Subject>, Term, int, Word> AddBoundWord { get; set; } =
+        (_, _, _, _) => throw new InvalidOperationException("Words are not read yet.");
+
     /// <summary>The constants.</summary>
     public List<NumberConstant> Numbers { get; } = [];
 

@@ -1,6 +1,6 @@
 namespace Rostrum.Sheets.Model;
 
-/// <summary>Says a look in English: what comes before a noun first, then the noun, then whose it is (no plank of yours, two planks of yours).</summary>
+/// <summary>Says a look in English: what comes before a noun first, the noun last.</summary>
 /// <remarks>The first attribute of a kind is its noun (a jug), the others stand before it (a copper jug); without one the kind is the noun (copper ware),
 /// and so it is where the sheet itself says the kind behind the value (a red button).</remarks>
 public static class LookWords
@@ -30,8 +30,8 @@ public static class LookWords
             (_, _, SlotNoun slot) => (slot.Name, slot.Plural),
             _ => ("", ""),
         };
-        string owner = look.Owner switch { LookOwner.Mine => "of yours", LookOwner.Theirs => "of theirs", _ => "" };
-        return string.Join(' ', before.Append(isMany ? many : one).Append(owner).Where(w => w.Length > 0));
+        string owner = look.Owner switch { LookOwner.Mine => "your ", LookOwner.Theirs => "their ", _ => "" };
+        return owner + string.Join(' ', before.Append(isMany ? many : one).Where(w => w.Length > 0));
     }
 
     private static bool SaysKind(Look look) =>

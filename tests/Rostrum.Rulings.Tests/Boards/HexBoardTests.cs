@@ -77,13 +77,23 @@ public sealed class HexBoardTests
         Assert.Equal(Marsh.Facts.Holes, drawn.Facts.Holes);
     }
 
-    // By hand on the drawing: the marsh has a rim of twelve (rulebook of our own demo game Plank Road, page 1); the hole makes its six neighbours rim too.
+    // By hand on the drawing: the marsh has a rim of twelve (rulebook of our own demo game Plank Road, page 1); a hole inside is not outside.
     [Fact]
-    public void Rim_is_where_a_neighbour_is_missing()
+    public void Rim_is_where_a_neighbour_is_missing_on_the_outside()
     {
         Assert.Equal(12, SheetBoard.Of("hexes: rows of 3 4 5 4 3").Geometry.Rim().Length);
-        Assert.Equal(18, Marsh.Geometry.Rim().Length);
+        Assert.Equal(12, Marsh.Geometry.Rim().Length);
     }
+
+    [Theory]
+    [InlineData("squares: 5 across 5 up\nwithout: C3", 16)]
+    [InlineData("squares: 5 across 5 up\nwithout: E3", 16)]
+    [InlineData("squares: 5 across 5 up\nwithout: D3 E3", 18)]
+    [InlineData("squares: 5 across 5 up\nwithout: D2 D3 D4 E3", 18)]
+    [InlineData("hexes: rows of 3 4 5 4 3\nwithout: b2", 12)]
+    [InlineData("hexes: rows of 3 4 5 4 3\nwithout: a2", 13)]
+    [InlineData("squares: 4 across 4 up\nwraps: yes\nwithout: B2", 0)]
+    public void What_hangs_together_with_the_outside_makes_a_rim(string board, int spaces) => Assert.Equal(spaces, SheetBoard.Of(board).Geometry.Rim().Length);
 
     [Theory]
     [InlineData("b1", "b2", "b3")]
