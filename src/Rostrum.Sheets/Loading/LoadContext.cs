@@ -49,6 +49,9 @@ internal sealed class LoadContext(GameFolder folder, IdiomLibrary idioms, Diagno
     /// <summary>How often words stand by themselves in the sheet, as a key or as a text.</summary>
     public Func<string, int> Uses { get; set; } = _ => 0;
 
+    /// <summary>In how many texts of the sheet words stand, alone or among others; prose is left out.</summary>
+    public Func<string, int> Mentions { get; set; } = _ => 0;
+
     /// <summary>What was found before all names were known.</summary>
     public ImmutableArray<Diagnostic> OfNames { get; set; } = [];
 

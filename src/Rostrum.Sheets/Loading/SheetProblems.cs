@@ -116,6 +116,12 @@ internal static class SheetProblems
         Fix = Fix.Replace(at, string.Join(", ", values), FixGrade.Choice),
     };
 
+    public static Diagnostic ValuesWithoutBrackets(SourceSpan at, string[] values) => new(
+        "ROS0832", Severity.Error, at, "Several values stand here without square brackets round them.", $"Write '[{Prose.Clip(string.Join(", ", values), 80)}]'.")
+    {
+        Fix = Fix.Replace(at, $"[{string.Join(", ", values)}]", FixGrade.Choice),
+    };
+
     public static Diagnostic SignsWait(SourceSpan first, string[] signs, int cells) => new(
         "ROS0213", Severity.Warning, first, $"{Prose.Count(cells, "sign", "signs")} of drawings cannot be read: nothing says yet what {Prose.And(signs)} {(signs.Length == 1 ? "means" : "mean")}.",
         "Mend the errors of the sheet first; what is still unknown then is told sign by sign.");
