@@ -41,6 +41,8 @@ public static partial class Outlines
 
     private static PathData DrumLines => PathData.Empty.From(0.04, 0.22).Curve(0.04, 0.42, 0.96, 0.42, 0.96, 0.22);
 
+    private static PathData PlankLines => PathData.Polyline(new Point(0.1, 0.45), new Point(0.1, 0.85)).And(PathData.Polyline(new Point(0.9, 0.45), new Point(0.9, 0.85)));
+
     private static PathData Rounded(double x, double y, double width, double height, double radius)
     {
         (double right, double bottom) = (x + width, y + height);

@@ -22,7 +22,8 @@ public static partial class Outlines
         new("kite", PathData.Polygon(new Point(0.5, 0), new Point(1, 0.5), new Point(0.5, 1), new Point(0, 0.5)), Square(0.5, 0.5, 0.38), PathData.Empty),
         new("figure", Figure, Square(0.5, 0.74, 0.32), PathData.Empty),
         new("hut", PathData.Polygon(new Point(0.5, 0), new Point(1, 0.46), new Point(0.9, 0.46), new Point(0.9, 1), new Point(0.1, 1), new Point(0.1, 0.46), new Point(0, 0.46)), Square(0.5, 0.66, 0.4), PathData.Empty),
-        new("rod", PathData.Polygon(new Point(0.08, 0.72), new Point(0.84, 0.12), new Point(0.96, 0.28), new Point(0.2, 0.9)), Square(0.5, 0.5, 0.12), PathData.Empty),
+        new("rod", PathData.Polygon(new Point(0.08, 0.72), new Point(0.84, 0.12), new Point(0.96, 0.28), new Point(0.2, 0.9)), Square(0.52, 0.505, 0.17), PathData.Empty),
+        new("plank", Rounded(0, 0.44, 1, 0.42, 0.05), Square(0.5, 0.65, 0.29), PlankLines),
         new("drum", Drum, Square(0.5, 0.66, 0.4), DrumLines),
     ];
 

@@ -32,7 +32,8 @@ internal sealed class ThingLooks(Position position)
         Emblem? emblem = Named(drawn.Emblems, thing) is { } e && Emblems.TryFind(e, out Emblem? mark) ? mark : _usual.EmblemOf(kind, thing);
         Flaw? flaw = thing.IsFaceUp == false || outline == Outlines.Anything ? Flaws.Hidden : Named(drawn.Flaws, thing) is { } f && Flaws.TryFind(f, out Flaw? broken) ? broken : null;
         var look = new PieceLook(outline, colour, emblem, flaw, says);
-        if (flaw != Flaws.Hidden && (Named(drawn.Outlines, thing) is null || !says.Contains(outline.Name, StringComparison.Ordinal)))
+        bool showsItself = Named(drawn.Outlines, thing) is not null && says.Contains(outline.Name, StringComparison.Ordinal) && !_usual.HasOwner(kind, thing);
+        if (flaw != Flaws.Hidden && !showsItself)
         {
             _legend.Add(look);
         }

@@ -42,5 +42,8 @@ internal sealed class UsualLooks
         return name is null ? null : Emblems.Find(name);
     }
 
+    /// <summary>Whether a thing belongs to a seat, so that its usual colour and emblem are those of the seat.</summary>
+    public bool HasOwner(Kind kind, Thing thing) => Owner(_shares[kind], thing) is not null;
+
     private static int? Owner(LookShare share, Thing thing) => (share.Holder is { } state ? thing.Values[state.Index] : thing.Owner) is >= 0 and { } seat ? seat : null;
 }
