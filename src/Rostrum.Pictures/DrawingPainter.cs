@@ -9,7 +9,7 @@ public static class DrawingPainter
     /// <param name="picture">What it asks for.</param>
     /// <param name="shelf">Side of one space in scene units, 12 to 400.</param>
     /// <exception cref="ArgumentOutOfRangeException">The side is outside its range.</exception>
-    /// <exception cref="ArgumentException">There is no row, or the rows differ in length.</exception>
+    /// <exception cref="ArgumentException">There is no row, rows of squares differ in length, or rows of hexes do not interlock.</exception>
     public static Scene Paint(DrawingPicture picture, double shelf = 48)
     {
         if (shelf is not (>= 12 and <= 400))
@@ -17,9 +17,14 @@ public static class DrawingPainter
             throw new ArgumentOutOfRangeException(nameof(shelf), shelf, "A space measures 12 to 400 units.");
         }
 
-        if (picture.Rows.Count == 0 || picture.Rows.Any(row => row.Count == 0 || row.Count != picture.Rows[0].Count))
+        if (picture.Rows.Count == 0 || picture.Rows.Any(row => row.Count == 0 || (!picture.IsHex && row.Count != picture.Rows[0].Count)))
         {
             throw new ArgumentException("A drawing has at least one row, and its rows are equally long.", nameof(picture));
+        }
+
+        if (picture.IsHex && (picture.HalfSteps.Count != picture.Rows.Count || picture.HalfSteps.Zip(picture.HalfSteps.Skip(1)).Any(pair => (pair.First - pair.Second) % 2 == 0)))
+        {
+            throw new ArgumentException("Each row of hexes is set off from the next by an odd number of half steps.", nameof(picture));
         }
 
         CardLayout layout = new(picture, new TableMeasures(shelf));
@@ -28,7 +33,7 @@ public static class DrawingPainter
 
     private static IEnumerable<SceneNode> Nodes(DrawingPicture picture, CardLayout layout)
     {
-        CardCellPainter cells = new(layout.Measures);
+        CardCellPainter cells = new(layout.Measures, picture.IsHex);
         double shade = layout.Measures.Shelf * 0.06;
         yield return new SceneNode.Rectangle(new Box(0, 0, layout.Width, layout.Height), new Paint(Tones.Table));
         yield return new SceneNode.Rectangle(layout.Card.Moved(shade, shade * 1.5), new Paint(Tones.TableEdge), shade * 2);

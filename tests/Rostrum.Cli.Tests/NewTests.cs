@@ -62,6 +62,7 @@ public class NewTests
         Told told = Told.Typed("Lamp Market\n\n\nhexes rows of 3 4 3\n\nrow\nrows\n", "new", game.Folder);
 
         Assert.Equal(0, told.Code);
+        Assert.Equal(0, Told.By("draw", game.Folder, "first", "-o", game.PathOf("first.svg")).Code);
         Assert.StartsWith("What is the game called? [Game] How many play? [2 to 4] Which pieces", told.Talk);
         Assert.Contains("'row' is no idea of scoring here. Did you mean 'rows'?", told.Talk);
         Assert.Contains("game: Lamp Market\n", File.ReadAllText(game.PathOf("sheet.yaml")));

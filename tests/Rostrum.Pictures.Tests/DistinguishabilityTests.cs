@@ -44,7 +44,7 @@ public class DistinguishabilityTests
 
     internal static PixelGrid Tile(PieceLook look, string palette)
     {
-        BoardPicture board = new("one", null, [""], [new BoardRow("", [CellPicture.Holding(look)])]);
+        BoardPicture board = BoardPicture.OfRows("one", null, [""], [new BoardRow("", [CellPicture.Holding(look)])]);
         Scene scene = TablePainter.Paint(KilnNight.Table(board) with { Names = SpaceNames.None }, shelf: 24);
         return PngWriter.Pixels(scene, 1, palette == "dark" ? Palette.Dark : Palette.Light);
     }

@@ -46,6 +46,28 @@ public class DrawingPainterTests
     public void Rows_of_different_length_are_refused() =>
         Assert.Throws<ArgumentException>(() => DrawingPainter.Paint(new DrawingPicture("x", null, [[Plain], [Plain, Plain]])));
 
+    [Fact]
+    public void Hexes_of_a_drawing_are_set_off_by_half_a_step()
+    {
+        Scene scene = DrawingPainter.Paint(Reeds);
+        double[] left = [Left(scene, "cell-0-0"), Left(scene, "cell-0-1"), Left(scene, "cell-1-1")];
+
+        Assert.Equal((24, 48), (Math.Round(left[0] - left[1], 6), Math.Round(left[2] - left[1], 6)));
+    }
+
+    [Fact]
+    public void Hexes_of_a_drawing_are_told_with_their_half_steps() => Assert.Equal(
+        "Hexes, from the lowest row, each from left to right. Lowest row, set off by 1 half step: any disc. Top row: any shelf, a free hex.",
+        DrawingPainter.Paint(Reeds).Description);
+
+    [Fact]
+    public void Rows_of_hexes_that_do_not_interlock_are_refused() => Assert.Throws<ArgumentException>(() => DrawingPainter.Paint(Reeds with { HalfSteps = [1, 1] }));
+
+    private static DrawingPicture Reeds => new("Reeds", null, [[Form("disc")], [Plain, new DrawingCell.MustBeFree()]]) { HalfSteps = [1, 0], FreeSays = "a free hex" };
+
+    private static double Left(Scene scene, string cell) =>
+        scene.Group(cell).Children.OfType<SceneNode.Path>().First().Data.Steps.OfType<PathStep.Straight>().Min(step => step.To.X);
+
     private static DrawingCell.Wanted Form(string outline) => new(Outlines.Find(outline), null, null, "any " + outline);
 
     private static ValueList<SceneNode> Cell(DrawingCell cell) =>

@@ -26,9 +26,9 @@ internal static class KilnNight
     public static BoardPicture Chamber(params string[] rows)
     {
         string[][] cells = [.. rows.Reverse().Select(row => row.Split(' '))];
-        return new BoardPicture(
+        return BoardPicture.OfRows(
             "chamber",
-            Title: null,
+            title: null,
             [.. "ABCDEFG".Take(cells[0].Length).Select(letter => letter.ToString())],
             [.. cells.Select((row, index) => new BoardRow($"{index + 1}", [.. row.Select(Cell)]))]);
     }

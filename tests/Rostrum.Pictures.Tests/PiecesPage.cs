@@ -89,5 +89,5 @@ internal static class PiecesPage
 
     private static IEnumerable<BoardPicture> Boards<T>(string name, IEnumerable<T> all, Func<T, PieceLook> look)
         where T : INamedLook =>
-        all.Chunk(8).Select((some, i) => new BoardPicture($"{name}-{i}", null, [""], [.. some.Reverse().Select(l => new BoardRow(l.Name, [CellPicture.Holding(look(l))]))]));
+        all.Chunk(8).Select((some, i) => BoardPicture.OfRows($"{name}-{i}", null, [""], [.. some.Reverse().Select(l => new BoardRow(l.Name, [CellPicture.Holding(look(l))]))]));
 }

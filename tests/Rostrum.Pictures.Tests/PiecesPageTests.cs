@@ -25,6 +25,6 @@ public sealed class PiecesPageTests
         TablePicture picture = PositionPicture.Of(opened.Position!, PictureWish.Plain("one"));
         Assert.Equal(
             ["hut rust -", "wedge pine ring", "wedge moss spot", "drum pine ring", "drum moss spot"],
-            picture.Boards[0].Rows.SelectMany(r => r.Cells.Reverse()).OfType<CellPicture.Stack>().Select(c => c.Pieces[0]).Select(l => $"{l.Outline.Name} {l.Colour.Name} {l.Emblem?.Name ?? "-"}"));
+            picture.Boards[0].Spaces.OrderBy(s => s.Row).ThenByDescending(s => s.Column).Select(s => s.Content).OfType<CellPicture.Stack>().Select(c => c.Pieces[0]).Select(l => $"{l.Outline.Name} {l.Colour.Name} {l.Emblem?.Name ?? "-"}"));
     }
 }

@@ -102,7 +102,7 @@ public class SvgWriterTests
 
         Assert.Equal(ids.Distinct(), ids);
         Assert.All(ids, id => Assert.StartsWith("lesson-3-", id, StringComparison.Ordinal));
-        Assert.Contains("lesson-3-chamber-2-2", ids);
+        Assert.Contains("lesson-3-chamber-C3", ids);
     }
 
     [Fact]
@@ -124,7 +124,7 @@ public class SvgWriterTests
         get
         {
             BoardPicture board = KilnNight.Chamber("- .", "pa jc!");
-            return KilnNight.Table(board) with { Marks = [new SpaceMark(board.At("B", "2"), MarkKind.Good, "2")], Names = SpaceNames.None };
+            return KilnNight.Table(board) with { Marks = [new SpaceMark(board.At("B2"), MarkKind.Good, "2")], Names = SpaceNames.None };
         }
     }
 

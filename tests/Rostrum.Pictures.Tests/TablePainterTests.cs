@@ -18,8 +18,8 @@ public class TablePainterTests
     {
         TablePicture picture = KilnNight.Table(KilnNight.Chamber("pa .")) with
         {
-            Marks = [new SpaceMark(new SpaceAt("chamber", 1, 0), MarkKind.Bad, "no"), new SpaceMark(new SpaceAt("chamber", 0, 0), MarkKind.Asked)],
-            Arrows = [new SpaceArrow(new SpaceAt("chamber", 0, 0), new SpaceAt("chamber", 1, 0), "swap")],
+            Marks = [new SpaceMark(new SpaceAt("chamber", "B1"), MarkKind.Bad, "no"), new SpaceMark(new SpaceAt("chamber", "A1"), MarkKind.Asked)],
+            Arrows = [new SpaceArrow(new SpaceAt("chamber", "A1"), new SpaceAt("chamber", "B1"), "swap")],
             Heaps = [new Heap("Sticks", "4", []), new Heap("Shards", null, [new HeapPieces(KilnNight.Ware("jc!"), 2)])],
             Caption = "Why not?",
         };
@@ -33,7 +33,7 @@ public class TablePainterTests
     [Fact]
     public void Stack_is_told_from_the_lowest_piece_up()
     {
-        BoardPicture board = new("b", "Pile", ["A"], [new BoardRow("1", [CellPicture.Holding(KilnNight.Ware("pa"), KilnNight.Ware("ji"))])]);
+        BoardPicture board = BoardPicture.OfRows("b", "Pile", ["A"], [new BoardRow("1", [CellPicture.Holding(KilnNight.Ware("pa"), KilnNight.Ware("ji"))])]);
 
         Assert.Contains("A1 ash plate under iron jug", TablePainter.Paint(KilnNight.Table(board)).Description, StringComparison.Ordinal);
     }
@@ -73,7 +73,7 @@ public class TablePainterTests
     [Fact]
     public void Cracked_ware_is_two_parts_with_a_gap_and_a_badge()
     {
-        SceneNode[] nodes = [.. TablePainter.Paint(KilnNight.Table(KilnNight.Chamber("pc!"))).Group("chamber-0-0").Children];
+        SceneNode[] nodes = [.. TablePainter.Paint(KilnNight.Table(KilnNight.Chamber("pc!"))).Group("chamber-A1").Children];
 
         Assert.Equal(2, nodes.OfType<SceneNode.Path>().Count(path => path.Paint.Fill == PieceColours.Find("copper").Body));
         Assert.Single(nodes.OfType<SceneNode.Circle>(), circle => circle.Paint.Fill == Tones.Flaw);
@@ -84,7 +84,7 @@ public class TablePainterTests
     {
         TablePicture picture = KilnNight.Table(E2) with
         {
-            Marks = [new SpaceMark(E2.At("D", "3"), MarkKind.Good, "2"), new SpaceMark(E2.At("B", "3"), MarkKind.Bad, "stands on a bowl")],
+            Marks = [new SpaceMark(E2.At("D3"), MarkKind.Good, "2"), new SpaceMark(E2.At("B3"), MarkKind.Bad, "stands on a bowl")],
         };
 
         string[] texts = [.. TablePainter.Paint(picture).Texts()];
@@ -128,20 +128,22 @@ public class TablePainterTests
         Assert.Equal(TablePainter.Paint(KilnNight.Table(KilnNight.E3)), TablePainter.Paint(KilnNight.Table(KilnNight.E3)));
 
     [Theory]
-    [InlineData("chamber", 5, 0)]
-    [InlineData("chamber", 0, 4)]
-    [InlineData("chamber", -1, 0)]
-    [InlineData("other", 0, 0)]
-    public void Mark_on_no_space_is_refused(string board, int column, int row) => Assert.Throws<ArgumentException>(() =>
-        TablePainter.Paint(KilnNight.Table(E2) with { Marks = [new SpaceMark(new SpaceAt(board, column, row), MarkKind.Good)] }));
+    [InlineData("chamber", "F1")]
+    [InlineData("chamber", "A5")]
+    [InlineData("other", "A1")]
+    public void Mark_on_no_space_is_refused(string board, string space) => Assert.Throws<ArgumentException>(() =>
+        TablePainter.Paint(KilnNight.Table(E2) with { Marks = [new SpaceMark(new SpaceAt(board, space), MarkKind.Good)] }));
 
     [Fact]
     public void Arrow_to_a_missing_shelf_is_refused() => Assert.Throws<ArgumentException>(() => TablePainter.Paint(
-        KilnNight.Table(KilnNight.E3) with { Arrows = [new SpaceArrow(KilnNight.E3.At("A", "1"), KilnNight.E3.At("A", "6"))] }));
+        KilnNight.Table(KilnNight.E3) with { Arrows = [new SpaceArrow(KilnNight.E3.At("A1"), new SpaceAt("chamber", "A6"))] }));
 
     [Fact]
-    public void Rows_of_another_length_than_the_columns_are_refused() => Assert.Throws<ArgumentException>(() =>
+    public void Space_in_a_column_without_label_is_refused() => Assert.Throws<ArgumentException>(() =>
         TablePainter.Paint(KilnNight.Table(E2 with { Columns = ["A", "B"] })));
+
+    [Fact]
+    public void Row_of_another_length_is_refused() => Assert.Throws<ArgumentException>(() => BoardPicture.OfRows("b", null, ["A", "B"], [new BoardRow("1", [CellPicture.Empty])]));
 
     [Fact]
     public void Table_without_board_is_refused() => Assert.Throws<ArgumentException>(() => TablePainter.Paint(new TablePicture("", [])));
@@ -154,7 +156,7 @@ public class TablePainterTests
         Assert.Throws<ArgumentOutOfRangeException>(() => TablePainter.Paint(KilnNight.Table(E2), shelf));
 
     [Fact]
-    public void Label_that_is_not_on_the_board_is_refused() => Assert.Throws<ArgumentException>(() => E2.At("F", "1"));
+    public void Label_that_is_not_on_the_board_is_refused() => Assert.Throws<ArgumentException>(() => E2.At("F1"));
 
     private static int FrameCorners(BoardPicture board) => TablePainter.Paint(KilnNight.Table(board)).Group("chamber").Children
         .OfType<SceneNode.Path>()

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 
 namespace Rostrum.Pictures;
 
@@ -42,7 +41,7 @@ internal sealed class BoardPainter(BoardPlace place, TableView view)
     private IEnumerable<SceneNode> Space(SpacePicture space, int at) =>
     [
         .. place.Ground(at, _areas.TintOf(at)),
-        .. Numbers(space, at),
+        .. place.BearsNumbers(at) ? NumberMarks.Paint([.. space.Numbers.OfType<long>()], place.NumbersAt(at), _measures) : [],
         .. space.Content is CellPicture.Stack stack ? new StackPainter(place.Niche(at), place.Room(at), _measures, place.View).Paint(stack.Pieces) : FreeName(space, at),
     ];
 
@@ -50,25 +49,7 @@ internal sealed class BoardPainter(BoardPlace place, TableView view)
     {
         double size = _measures.SmallSize;
         SceneNode.Text text = new(default, space.Name, size, Tones.BackInk, TextAnchor.Middle);
-        Point centre = space.Numbers.Any(number => number is not null) ? place.Room(at).Centre : place.Niche(at).Centre;
+        Point centre = place.BearsNumbers(at) ? place.Room(at).Centre : place.Niche(at).Centre;
         return place.NamesFreeSpaces && text.Width <= place.Niche(at).Width * 0.9 ? [text with { At = centre.Moved(0, size * 0.34) }] : [];
-    }
-
-    // Rings set printed numbers apart from how many things lie there; small ones do without.
-    private IEnumerable<SceneNode> Numbers(SpacePicture space, int at)
-    {
-        long[] numbers = [.. space.Numbers.OfType<long>()];
-        double size = _measures.SmallSize;
-        double radius = place.NumberRadius;
-        for (int i = 0; i < numbers.Length; i++)
-        {
-            Point centre = place.NumbersAt(at).Moved((i - ((numbers.Length - 1) / 2.0)) * radius * 2.2, 0);
-            if (_measures.Shelf >= 36)
-            {
-                yield return new SceneNode.Circle(centre, radius, Pictures.Paint.Line(Tones.BackInk, Math.Max(1, size * 0.07)));
-            }
-
-            yield return new SceneNode.Text(centre.Moved(0, size * 0.35), numbers[i].ToString(CultureInfo.InvariantCulture), size, Tones.BackInk, TextAnchor.Middle, FontWeight.Bold);
-        }
     }
 }

@@ -1,12 +1,12 @@
 namespace Rostrum.Pictures;
 
 /// <summary>Draws what a pattern card asks of one space.</summary>
-internal sealed class CardCellPainter(TableMeasures measures)
+internal sealed class CardCellPainter(TableMeasures measures, bool isHex)
 {
     public IEnumerable<SceneNode> Paint(DrawingCell cell, Box square)
     {
         double gap = measures.Shelf * 0.03;
-        Box niche = new(square.X + gap, square.Y + gap, square.Width - (2 * gap), square.Height - measures.PlankHeight);
+        Box niche = isHex ? square.Grown(-gap) : new(square.X + gap, square.Y + gap, square.Width - (2 * gap), square.Height - measures.PlankHeight);
         return cell switch
         {
             DrawingCell.Plain => [.. Shelf(niche, Pictures.Paint.Line(Tones.PaperInk, Line, Line * 2.6))],
@@ -20,6 +20,12 @@ internal sealed class CardCellPainter(TableMeasures measures)
 
     private IEnumerable<SceneNode> Shelf(Box niche, Paint paint)
     {
+        if (isHex)
+        {
+            yield return new SceneNode.Path(HexShape.Of(niche.Centre, niche.Width / HexShape.WidthByRadius), paint with { Stroke = paint.Stroke ?? Tones.Frame, StrokeWidth = Line });
+            yield break;
+        }
+
         yield return new SceneNode.Rectangle(niche, paint);
         yield return new SceneNode.Rectangle(new Box(niche.X, niche.Bottom, niche.Width, measures.PlankHeight * 0.7), new Paint(Tones.Frame));
     }
@@ -36,8 +42,8 @@ internal sealed class CardCellPainter(TableMeasures measures)
     // A piece without colour is blank paper; a colour without silhouette is a round patch with a dashed edge.
     private IEnumerable<SceneNode> Piece(DrawingCell.Wanted wanted, Box niche)
     {
-        double side = measures.PieceSide;
-        Box box = new(niche.Centre.X - (side / 2), niche.Bottom - side, side, side);
+        double side = isHex ? measures.Shelf * 0.62 : measures.PieceSide;
+        Box box = new(niche.Centre.X - (side / 2), isHex ? niche.Centre.Y - (side / 2) : niche.Bottom - side, side, side);
         Tone body = wanted.Colour?.Body ?? Tones.Blank;
         Tone mark = wanted.Colour?.Mark ?? Tones.DarkMark;
         return

@@ -11,12 +11,14 @@ internal sealed class CardLayout
     private readonly ImmutableArray<string> _title;
     private readonly ImmutableArray<string> _sentence;
     private readonly double _inner;
+    private readonly CardGrid _grid;
 
     public CardLayout(DrawingPicture picture, TableMeasures measures)
     {
         _picture = picture;
         Measures = measures;
-        _inner = Math.Max(picture.Rows[0].Count * measures.Shelf, LeastWidthInLabels * measures.LabelSize);
+        _grid = new CardGrid(picture, measures.Shelf);
+        _inner = Math.Max(_grid.Width, LeastWidthInLabels * measures.LabelSize);
         _title = TextFlow.Lines(picture.Title, _inner - ValueRoom, measures.LabelSize, FontWeight.Bold);
         _sentence = TextFlow.Lines(picture.Sentence ?? "", _inner, measures.LabelSize);
     }
@@ -29,13 +31,8 @@ internal sealed class CardLayout
 
     public Box Card => new(Measures.Margin, Measures.Margin, _inner + (2 * Padding), Head + GridHeight + Foot + Padding);
 
-    /// <summary>The square of a space; rows count from the lowest.</summary>
-    public Box Cell(int column, int row)
-    {
-        double left = Card.Centre.X - (_picture.Rows[0].Count * Measures.Shelf / 2);
-        double bottom = Card.Y + Head + GridHeight;
-        return new Box(left + (column * Measures.Shelf), bottom - ((row + 1) * Measures.Shelf), Measures.Shelf, Measures.Shelf);
-    }
+    /// <summary>The square of a space, for a hex the one round its middle; rows count from the lowest.</summary>
+    public Box Cell(int column, int row) => _grid.Cell(column, row).Moved(Card.Centre.X - (_grid.Width / 2), Card.Y + Head);
 
     public IEnumerable<SceneNode> Texts =>
     [
@@ -54,7 +51,7 @@ internal sealed class CardLayout
 
     private double Head => Padding + Math.Max(_title.Length * LineHeight, _picture.Value is null ? 0 : 2 * ValueRadius) + (Padding * 0.7);
 
-    private double GridHeight => _picture.Rows.Count * Measures.Shelf;
+    private double GridHeight => _grid.Height;
 
     private double Foot => _sentence.IsEmpty ? 0 : (_sentence.Length * LineHeight) + (Padding * 0.3);
 

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Rostrum.Pictures;
 
 /// <summary>Tells in sentences what a pattern card asks for.</summary>
@@ -6,11 +8,11 @@ internal static class DrawingWords
     public static string Describe(DrawingPicture picture)
     {
         IEnumerable<string> rows = picture.Rows.Select((row, index) =>
-            $"{Place(index, picture.Rows.Count)}: {string.Join(", ", row.Select(cell => Cell(cell, picture.PlainSays)))}.");
+            $"{Place(index, picture.Rows.Count)}{SetOff(picture, index)}: {string.Join(", ", row.Select(cell => Cell(cell, picture)))}.");
         return string.Join(' ',
         [
             .. picture.Value is { } value ? [$"Worth {value}."] : Array.Empty<string>(),
-            "From the lowest row, each from left to right.",
+            picture.IsHex ? "Hexes, from the lowest row, each from left to right." : "From the lowest row, each from left to right.",
             .. rows,
             .. picture.Sentence is { } sentence ? [sentence] : Array.Empty<string>(),
         ]);
@@ -24,11 +26,14 @@ internal static class DrawingWords
         _ => $"Row {index + 1}",
     };
 
-    private static string Cell(DrawingCell cell, string plain) => cell switch
+    private static string SetOff(DrawingPicture picture, int row) =>
+        picture.IsHex && picture.HalfSteps[row] - picture.HalfSteps.Min() is > 0 and var steps ? string.Create(CultureInfo.InvariantCulture, $", set off by {steps} half {(steps == 1 ? "step" : "steps")}") : "";
+
+    private static string Cell(DrawingCell cell, DrawingPicture picture) => cell switch
     {
         DrawingCell.Wanted wanted => wanted.Says,
-        DrawingCell.Plain => plain,
-        DrawingCell.MustBeFree => "a free shelf",
+        DrawingCell.Plain => picture.PlainSays,
+        DrawingCell.MustBeFree => picture.FreeSays,
         _ => "nothing asked",
     };
 }

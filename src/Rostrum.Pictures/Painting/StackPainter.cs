@@ -7,20 +7,21 @@ internal sealed class StackPainter(Box niche, Box room, TableMeasures measures, 
 {
     private const int MostDrawn = 4;
 
-    // Of a piece that another one covers, this share of its height stays visible.
-    private double Step => view == TableView.Front ? 0.5 : 0.24;
+    // Of a piece that another one covers, this share of its height stays visible: of few, enough to see their emblems.
+    private double Step(int drawn) => view == TableView.Front ? 0.5 : drawn == 2 ? 0.4 : drawn == 3 ? 0.32 : 0.24;
 
     public IEnumerable<SceneNode> Paint(ValueList<PieceLook> pieces)
     {
         List<PieceLook> drawn = [.. pieces.TakeLast(MostDrawn)];
-        double spread = 1 + (Step * (drawn.Count - 1));
+        double step = Step(drawn.Count);
+        double spread = 1 + (step * (drawn.Count - 1));
         double side = Math.Min(room.Width, room.Height / spread);
         SceneNode.Text? count = Count(pieces.Count);
         double left = count is null || view == TableView.Front ? room.Centre.X - (side / 2) : Math.Max(niche.X + (measures.Shelf * 0.03), room.Centre.X - ((side + Gap + count.Width) / 2));
         double foot = view == TableView.Front ? room.Bottom : room.Centre.Y + (side * spread / 2);
         for (int i = 0; i < drawn.Count; i++)
         {
-            Box box = new(left, foot - side - (i * Step * side), side, side);
+            Box box = new(left, foot - side - (i * step * side), side, side);
             foreach (SceneNode node in PieceWithShade(drawn[i], box, lowest: i == 0))
             {
                 yield return node;

@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
+using Rostrum.Text;
 
 namespace Rostrum.Pictures;
 
-/// <summary>Where everything of a table picture goes: boards side by side on one foot line, racks beside them, the slip below.</summary>
+/// <summary>Where everything of a table picture goes: boards side by side, racks beside them, the slip below.</summary>
 internal sealed class TableLayout
 {
     // Titles and slips need this many label heights of width, however narrow the boards are.
@@ -11,6 +12,7 @@ internal sealed class TableLayout
     private readonly TablePicture _picture;
     private readonly ImmutableArray<BoardPlace> _places;
     private readonly double _content;
+    private readonly double _top;
     private readonly double _foot;
 
     public TableLayout(TablePicture picture, TableMeasures measures)
@@ -24,7 +26,8 @@ internal sealed class TableLayout
         Slip = new SlipPainter(SlipText(), _content, measures);
         ImmutableArray<string> title = !picture.ShowsTitle ? [] : TextFlow.Lines(picture.Title, _content, measures.TitleSize, FontWeight.Bold);
         double top = measures.Margin + (title.Length * TableMeasures.LineHeight(measures.TitleSize)) + (measures.Shelf * 0.2);
-        _foot = top + strips.Max(strip => strip.Rack?.Height ?? BoardHeight(strip.Place!));
+        _top = top + BoardTitleHeight;
+        _foot = top + strips.Max(strip => strip.Rack is { } rack ? rack.Height + (IsFlat ? BoardTitleHeight : 0) : BoardHeight(strip.Place!));
         (Boards, Racks) = Places(strips);
         SlipCorner = new Point(measures.Margin, _foot + Labels + (measures.Shelf * 0.3));
         Titles = [.. TitleNodes(title), .. Boards.SelectMany(BoardTitle)];
@@ -51,6 +54,9 @@ internal sealed class TableLayout
     public Box TableTop => _picture.View == TableView.Front
         ? Below(_foot - (Measures.Shelf * 0.42))
         : Below(Boards.Min(place => place.Framed.Y - place.Outside.Above) - (Measures.Shelf * 0.3) - BoardTitleHeight).Grown(-Measures.Margin * 0.35);
+
+    // What stands has its feet on one line; what lies has its far edges on one.
+    private bool IsFlat => _picture.View == TableView.Above;
 
     private Box Below(double top) => new(0, top, Width, Height - top);
 
@@ -95,11 +101,11 @@ internal sealed class TableLayout
         {
             if (strip.Place is { } place)
             {
-                boards.Add(place with { Corner = new Point(x + place.Outside.Left, _foot - place.Size.Height) });
+                boards.Add(place with { Corner = new Point(x + place.Outside.Left, IsFlat ? _top + place.Outside.Above : _foot - place.Size.Height) });
             }
             else
             {
-                racks.Add((strip.Rack!, new Point(x, _foot)));
+                racks.Add((strip.Rack!, new Point(x, IsFlat ? _top + strip.Rack!.Height : _foot)));
             }
 
             x += strip.Width + Measures.Gap;
@@ -131,7 +137,7 @@ internal sealed class TableLayout
         return [
             .. _picture.Caption is { } caption ? [caption] : Array.Empty<string>(),
             .. _picture.Marks.Where(mark => mark.Label.Length > 0 && !marks.Fits(mark)).Select(mark => TableWords.MarkLine(mark, _picture)),
-            .. _places.SelectMany(place => place.Notes.Select(note => _places.Length > 1 && place.Board.Title is { } title ? $"{title}: {note}" : note)),
+            .. _places.SelectMany(place => place.Notes.Select(note => _places.Length > 1 && place.Board.Title is { } title ? $"{title}, {note}" : Prose.Sentence(note))),
         ];
     }
 

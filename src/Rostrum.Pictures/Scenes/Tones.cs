@@ -96,7 +96,7 @@ public static class Tones
         PieceEdge, Blank, DarkMark, LightMark, Flaw, FlawInk, Asked, Good, Bad, TagInk, Arrow,
     ];
 
-    private static ImmutableArray<Tone> Grounds { get; } = [FirstArea, SecondArea, ThirdArea];
+    private static ImmutableArray<Tone> Grounds { get; } = [FirstArea, SecondArea, ThirdArea, Paper];
 
     /// <summary>Every pairing of text and ground that the painters use; each palette keeps all of them at <see cref="Contrast.TextMinimum"/>.</summary>
     public static ImmutableArray<(Tone Text, Tone Ground)> TextPairs { get; } =

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace Rostrum.Rulings.Evaluation;
 
 /// <summary>Finds the best way to part elements into sets.</summary>
@@ -8,9 +6,9 @@ namespace Rostrum.Rulings.Evaluation;
 internal sealed class PartitionSearch
 {
     /// <summary>How many sets are tried at the most.</summary>
-    public const int MostSteps = 4_000_000;
+    public const int MostSteps = 12_000_000;
 
-    private const int StepsOfFirst = MostSteps / 8;
+    private const int StepsOfFirst = MostSteps / 20;
 
     private readonly PartitionTask _task;
     private readonly PartitionPrices _prices;

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Rostrum.Rulings.Positions;
 using Rostrum.Sheets.Model;
 
 namespace Rostrum.Rulings.Evaluation;

@@ -119,7 +119,7 @@ internal sealed partial class Teller
             return pick.Domain is Term.LinesOf lines ? $"{number} {(number == 1 ? lines.Family.Name : lines.Family.Plural)}"
                 : Nouns.Of(pick) is { } look ? Nouns.Count(number, look)
                 : Nouns.KindOf(pick) is { } kind ? Nouns.Count(number, kind)
-                : pick.Element.Kind == SortKind.Space && Counted is not null ? Nouns.Count(number, Counted)
+                : pick is { Domain: Term.Variable, Where: null, Element.Kind: SortKind.Space } && Counted is not null ? Nouns.Count(number, Counted)
                 : pick.Element.Kind == SortKind.Space ? $"{number} {(number == 1 ? "space" : "spaces")}" : $"{number}";
         }
 

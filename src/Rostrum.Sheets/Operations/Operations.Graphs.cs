@@ -33,7 +33,7 @@ public static partial class Operations
         new(Op.BestSplit, "best split", OperationForm.Function,
             [PickOne, new("worth", ParameterKind.WorthWord, Sort.Number, "worth")],
             "a number",
-            "The greatest sum of worths over all ways to part the elements into sets, each element in exactly one; a set of one has a worth too. Refused above 24 elements, above 40,000 different sets whose worth must be asked (elements that are alike in all that the worth looks at count once), or where a search of 4,000,000 steps does not end.")
+            "The greatest sum of worths over all ways to part the elements into sets, each element in exactly one; a set of one has a worth too. Refused above 24 elements, above 40,000 different sets whose worth must be asked (elements that are alike in all that the worth looks at count once), or where a search of 12,000,000 steps does not end.")
         {
             Telling = Telling.Elements,
             Example = Ex("best split(ware in my field, worth set worth)", "10"), Refused = Ex("best split(my field, worth touching)", "ROS0313"),

@@ -29,7 +29,7 @@ public class PositionPictureTests
         TablePicture picture = PositionPicture.Of(Open("E1"), new PictureWish("E1", null, [("B2", MarkKind.Bad, ""), ("Z9", MarkKind.Good, "")]));
 
         SpaceMark mark = Assert.Single(picture.Marks);
-        Assert.Equal((1, 1, MarkKind.Bad), (mark.At.Column, mark.At.Row, mark.Kind));
+        Assert.Equal((new SpaceAt("board0-0", "B2"), MarkKind.Bad), (mark.At, mark.Kind));
     }
 
     [Fact]
@@ -37,7 +37,7 @@ public class PositionPictureTests
     {
         TablePicture picture = PositionPicture.Of(Open("blanks"), PictureWish.Plain("blanks"));
 
-        CellPicture.Stack cell = Assert.IsType<CellPicture.Stack>(picture.Boards[0].Rows[3].Cells[0]);
+        CellPicture.Stack cell = Assert.IsType<CellPicture.Stack>(picture.Boards[0].Spaces.Single(s => s.Name == "A4").Content);
         Assert.Equal(("not given", Flaws.Hidden), (cell.Pieces[0].Says, cell.Pieces[0].Flaw));
     }
 

@@ -72,7 +72,7 @@ public class UsualLooksTests
         Assert.Equal("At noon. Disc: lily; square: frog.", Picture("pieces: {lily: {}, frog: {}}\nsigns: {l: lily, f: frog}\n", "l f", "At noon.").Caption);
 
     private static PieceLook[] Looks(string sheet, string row) =>
-        [.. Picture(sheet, row).Boards[0].Rows[0].Cells.Select(c => Assert.IsType<CellPicture.Stack>(c).Pieces[0])];
+        [.. Picture(sheet, row).Boards[0].Spaces.Select(s => Assert.IsType<CellPicture.Stack>(s.Content).Pieces[0])];
 
     private static TablePicture Picture(string sheet, string row, string? caption = null)
     {

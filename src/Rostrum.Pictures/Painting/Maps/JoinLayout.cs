@@ -26,7 +26,7 @@ internal static class JoinLayout
         Point[] best = Enumerable.Range(0, beginnings)
             .Select(beginning => Settled(Beginning(count, beginning, apart), apart, rounds))
             .MinBy(points => Cost(points, apart, joins))!;
-        return [.. Levelled(best, joins)];
+        return AlignedPoints.Of([.. Levelled(best, joins)], points => Near(points, joins));
     }
 
     private static ImmutableArray<Point> Rows(int count)
@@ -46,7 +46,7 @@ internal static class JoinLayout
         {
             for (int j = 0; j < count; j++)
             {
-                apart[i, j] = steps[i][j] >= 0 ? steps[i][j] : Math.Min(farthest, 3) + 1;
+                apart[i, j] = steps[i][j] >= 0 ? steps[i][j] : Math.Min(farthest, 2) + 0.5;
             }
         }
 
@@ -167,8 +167,8 @@ internal static class JoinLayout
     }
 
     // Points that lie on or near a join that is not theirs.
-    private static int Near(Point[] points, ImmutableArray<(int From, int To)> joins) =>
-        joins.Sum(join => Enumerable.Range(0, points.Length).Count(at => at != join.From && at != join.To && WayRouter.Distance(points[at], points[join.From], points[join.To]) < 0.35));
+    private static int Near(IReadOnlyList<Point> points, ImmutableArray<(int From, int To)> joins) =>
+        joins.Sum(join => Enumerable.Range(0, points.Count).Count(at => at != join.From && at != join.To && WayRouter.Distance(points[at], points[join.From], points[join.To]) < 0.35));
 
     private static bool Side(Point a, Point b, Point c) => ((b.X - a.X) * (c.Y - a.Y)) - ((b.Y - a.Y) * (c.X - a.X)) > 0;
 

@@ -13,14 +13,15 @@ internal static class MapLayout
     /// <param name="shelf">The size of a space.</param>
     public static ImmutableArray<Point> Place(BoardPicture board, MapNames names, ImmutableArray<Box> prints, double shelf)
     {
-        if (names.IsGrid)
+        if (!names.IsGrid && board.Spaces.Any(space => space.Spot is null))
         {
-            return MapSpread.Spread([.. names.Spots.Select(spot => new Point(spot.Across, -spot.Up))], prints, shelf * 0.3, least: 0);
+            return MapSpread.Spread(JoinLayout.Place(board.Spaces.Count, Joins(board)), prints, shelf * 0.4, shelf * 1.7, shelf * 2.2);
         }
 
-        return board.Spaces.All(space => space.Spot is not null)
-            ? MapSpread.Spread([.. board.Spaces.Select(space => new Point(space.Spot!.Value.Across, -space.Spot!.Value.Up))], prints, shelf * 0.3, least: 0)
-            : MapSpread.Spread(JoinLayout.Place(board.Spaces.Count, Joins(board)), prints, shelf * 0.4, least: shelf * 1.7);
+        ImmutableArray<Point> given = names.IsGrid
+            ? [.. names.Spots.Select(spot => new Point(spot.Across, -spot.Up))]
+            : [.. board.Spaces.Select(space => new Point(space.Spot!.Value.Across, -space.Spot!.Value.Up))];
+        return MapSpread.Spread(given, prints, shelf * 0.3, 0, MapSpread.Roomy(given, prints, shelf * 0.3));
     }
 
     /// <summary>Each pair of spaces that a line joins, once, in order.</summary>

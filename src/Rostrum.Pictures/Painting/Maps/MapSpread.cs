@@ -13,13 +13,10 @@ internal static class MapSpread
     /// <param name="prints">What each takes round its middle, in scene units.</param>
     /// <param name="gap">What is to stay free between two, in scene units.</param>
     /// <param name="least">The least length of a unit, in scene units.</param>
-    public static ImmutableArray<Point> Spread(ImmutableArray<Point> points, ImmutableArray<Box> prints, double gap, double least)
+    /// <param name="most">The most; where it is not enough, those that overlap are pushed apart.</param>
+    public static ImmutableArray<Point> Spread(ImmutableArray<Point> points, ImmutableArray<Box> prints, double gap, double least, double most)
     {
-        double scale = Math.Max(least, Scale(points, prints, gap));
-        double side = points.Select(p => p.X).DefaultIfEmpty(0).Max() - points.Select(p => p.X).DefaultIfEmpty(0).Min();
-        double height = points.Select(p => p.Y).DefaultIfEmpty(0).Max() - points.Select(p => p.Y).DefaultIfEmpty(0).Min();
-        double most = Math.Max(side, height) > 0 ? Widest(prints, gap) / Math.Max(side, height) : 1;
-        double chosen = double.IsFinite(scale) && scale <= Math.Max(least, most) ? scale : Math.Max(least, most);
+        double chosen = Math.Clamp(Scale(points, prints, gap), least, Math.Max(least, most));
         Point[] placed = [.. points.Select(point => new Point(point.X * chosen, point.Y * chosen))];
         int rounds = Math.Clamp(MostPairs / Math.Max(1, placed.Length * placed.Length), 3, MostRounds);
         for (int round = 0; round < rounds && PushApart(placed, prints, gap); round++)
@@ -29,8 +26,12 @@ internal static class MapSpread
         return [.. placed];
     }
 
-    // Points of which two nearly meet would make the map huge; then these two are pushed apart instead.
-    private static double Widest(ImmutableArray<Box> prints, double gap) => (3 + (2 * Math.Sqrt(prints.Length))) * (prints.Max(print => print.Width) + gap) * 1.3;
+    /// <summary>The length of a unit with which points of a given map fill as much as their number asks for; two that nearly meet do not make it huge.</summary>
+    public static double Roomy(ImmutableArray<Point> points, ImmutableArray<Box> prints, double gap)
+    {
+        double side = Math.Max(points.Max(point => point.X) - points.Min(point => point.X), points.Max(point => point.Y) - points.Min(point => point.Y));
+        return side > 0 ? 1.3 * (3 + (2 * Math.Sqrt(prints.Length))) * (prints.Max(print => print.Width) + gap) / side : gap;
+    }
 
     private static double Scale(ImmutableArray<Point> points, ImmutableArray<Box> prints, double gap)
     {

@@ -5,19 +5,38 @@ internal sealed class AreaPlates(BoardPlace place)
 {
     private static readonly Tone[] Tints = [Tones.FirstArea, Tones.SecondArea, Tones.ThirdArea];
 
+    private readonly int[] _tints = Tinted(place);
+
     /// <summary>The ground of a space: the tint of the first area that it lies in.</summary>
     public Tone TintOf(int space)
     {
         int area = place.Board.Areas.Select((each, at) => each.Spaces.Contains(space) ? at : -1).FirstOrDefault(at => at >= 0, -1);
-        return area < 0 ? Tones.Back : Tints[area % Tints.Length];
+        return area < 0 ? Tones.Back : TintOfArea(area);
     }
+
+    /// <summary>The tint of an area, by its place among those of the board.</summary>
+    public Tone TintOfArea(int area) => Tints[_tints[area]];
 
     /// <summary>The plates.</summary>
     public IEnumerable<SceneNode> Paint() => Set().SelectMany(area => area.Plates ?? []).SelectMany(Plate);
 
     /// <summary>A line for each area without a plate.</summary>
     public IEnumerable<string> Notes => Set().Where(each => each.Plates is null)
-        .Select(each => $"{Rostrum.Text.Prose.Sentence(each.Area.Says)}: {string.Join(", ", each.Area.Spaces.Select(space => place.Board.Spaces[space].Name))}.");
+        .Select(each => $"{each.Area.Says}: {string.Join(", ", each.Area.Spaces.Select(space => place.Board.Spaces[space].Name))}.");
+
+    // Each area takes the tint that fewest have, of those that no area beside it has.
+    private static int[] Tinted(BoardPlace place)
+    {
+        var tints = new int[place.Board.Areas.Count];
+        for (int area = 0; area < tints.Length; area++)
+        {
+            HashSet<int> beside = [.. place.Board.Areas[area].Spaces.SelectMany(place.Sides)];
+            int[] taken = [.. Enumerable.Range(0, area).Where(other => place.Board.Areas[other].Spaces.Any(beside.Contains)).Select(other => tints[other])];
+            tints[area] = Enumerable.Range(0, Tints.Length).Except(taken).DefaultIfEmpty(area % Tints.Length).MinBy(tint => tints.Take(area).Count(each => each == tint));
+        }
+
+        return tints;
+    }
 
     // An area has a plate on each of its parts, or none at all.
     private List<(AreaPicture Area, List<SceneNode.Text>? Plates)> Set()

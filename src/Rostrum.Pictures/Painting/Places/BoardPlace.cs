@@ -50,7 +50,7 @@ internal abstract record BoardPlace(BoardPicture Board, TableMeasures Measures, 
     public virtual Point TagCorner(int space) => new(Niche(space).X, Niche(space).Y);
 
     /// <summary>The middle of the numbers that are printed on a space.</summary>
-    public virtual Point NumbersAt(int space) => new(Niche(space).Centre.X, Niche(space).Bottom - NumberRadius - (Measures.Shelf * 0.02));
+    public abstract Point NumbersAt(int space);
 
     /// <summary>Whether the name of a space stands on it where it is free.</summary>
     public abstract bool NamesFreeSpaces { get; }
@@ -64,19 +64,26 @@ internal abstract record BoardPlace(BoardPicture Board, TableMeasures Measures, 
     /// <summary>Names of spaces, rows and columns beside the spaces.</summary>
     public abstract IEnumerable<SceneNode> Labels { get; }
 
-    /// <summary>What has no room on the board and is told on the slip.</summary>
+    /// <summary>What has no room on the board and is told on the slip: words that can follow the name of the board.</summary>
     public virtual IEnumerable<string> Notes => Areas.Notes.Concat(NumberNotes);
 
     /// <summary>Its areas.</summary>
     public AreaPlates Areas => new(this);
 
+    /// <summary>The spaces beside a space.</summary>
+    public abstract IEnumerable<int> Sides(int space);
+
     /// <summary>Where the label of an area could stand.</summary>
     public virtual IEnumerable<PlateSpot> PlateSpots(AreaPicture area) => [];
 
     /// <summary>Radius of the ring round a printed number.</summary>
-    public double NumberRadius => Measures.SmallSize * 0.66;
+    protected double NumberRadius => NumberMarks.Radius(Measures);
 
-    protected bool HasNumbers => Board.NumberNames.Count > 0;
+    /// <summary>Whether printed numbers stand on the spaces themselves.</summary>
+    protected virtual bool HasNumbersOnSpaces => Board.NumberNames.Count > 0;
+
+    /// <summary>Whether numbers stand on a space.</summary>
+    public bool BearsNumbers(int space) => HasNumbersOnSpaces && Board.Spaces[space].Numbers.Any(number => number is not null);
 
     /// <summary>Room for pieces round the middle of a space; where numbers are printed, above them.</summary>
     /// <param name="space">The space.</param>
@@ -86,15 +93,15 @@ internal abstract record BoardPlace(BoardPicture Board, TableMeasures Measures, 
     {
         Point centre = Niche(space).Centre;
         double top = centre.Y - (height / 2);
-        double bottom = HasNumbers ? NumbersAt(space).Y - NumberRadius : centre.Y + (height / 2);
+        double bottom = BearsNumbers(space) ? NumbersAt(space).Y - NumberRadius : centre.Y + (height / 2);
         return new Box(centre.X - (width / 2), top, width, bottom - top);
     }
 
     private IEnumerable<string> NumberNotes => Board.NumberNames.Count switch
     {
         0 => [],
-        1 => [$"The numbers on spaces: {Board.NumberNames[0]}."],
-        _ => [$"The numbers on spaces, from the left: {string.Join(", ", Board.NumberNames)}."],
+        1 => [$"printed numbers: {Board.NumberNames[0]}."],
+        _ => [$"printed numbers, from the left: {string.Join(", ", Board.NumberNames)}."],
     };
 }
 

@@ -6,7 +6,6 @@ namespace Rostrum.Pictures;
 /// <remarks>Its grid counts half steps to the right, and upwards half of the distance from the middle of a hex to a corner: three such are a row.</remarks>
 internal sealed record HexPlace : LatticePlace
 {
-    private static readonly double Slant = Math.Sqrt(3);
     private static readonly ImmutableArray<(int Columns, int Rows)> SideSteps = [(1, 1), (2, 0), (1, -1), (-1, -1), (-2, 0), (-1, 1)];
 
     private readonly ImmutableDictionary<(int Column, int Row), int> _spaces;
@@ -38,25 +37,25 @@ internal sealed record HexPlace : LatticePlace
     protected override double EndToFrame => FrameAtCorner * 0.35;
 
     // From the middle to a corner.
-    private double Radius => Measures.Shelf / Slant;
+    private double Radius => Measures.Shelf / HexShape.WidthByRadius;
 
-    private double FrameAtCorner => Measures.FrameWidth * 2 / Slant;
+    private double FrameAtCorner => Measures.FrameWidth * 2 / HexShape.WidthByRadius;
 
     public override Box Niche(int space)
     {
-        double side = Measures.Shelf - Measures.PostWidth;
+        double side = Measures.Shelf - Post;
         Point centre = CentreOf(Board.Spaces[space].Column, Board.Spaces[space].Row);
         return new Box(centre.X - (side / 2), centre.Y - (side / 2), side, side);
     }
 
-    public override Box Room(int space) => RoomIn(space, Measures.Shelf * 0.62, Measures.Shelf * 0.86);
+    public override Box Room(int space) => RoomIn(space, Measures.Shelf * 0.62, Measures.Shelf * 0.74);
 
-    public override Point NumbersAt(int space) => Niche(space).Centre.Moved(0, Measures.Shelf * 0.36);
+    public override Point NumbersAt(int space) => Niche(space).Centre.Moved(0, Measures.Shelf * 0.32);
 
     public override SceneNode Shape(int space, Paint paint, double grown = 0)
     {
-        double inset = (Measures.PostWidth / Slant) - (grown * 2 / Slant);
-        return new SceneNode.Path(Hex(Niche(space).Centre, Radius - inset), paint);
+        double inset = (Post / HexShape.WidthByRadius) - (grown * 2 / HexShape.WidthByRadius);
+        return new SceneNode.Path(HexShape.Of(Niche(space).Centre, Radius - inset), paint);
     }
 
     public override IEnumerable<SceneNode> Ground(int space, Tone tone)
@@ -85,20 +84,12 @@ internal sealed record HexPlace : LatticePlace
         return (At(new GridCorner(at.Column + 1, (3 * at.Row) + (2 * step))), beyond);
     }
 
-    protected override IEnumerable<int> Sides(int space) =>
+    public override IEnumerable<int> Sides(int space) =>
         SideSteps.Select(step => SpaceAt(Board.Spaces[space].Column + step.Columns, Board.Spaces[space].Row + step.Rows)).OfType<int>();
 
     private Point CentreOf(int column, int row) => At(new GridCorner(column + 1, 3 * row));
 
     private int? SpaceAt(int column, int row) => _spaces.TryGetValue((column, row), out int space) ? space : null;
-
-    private static PathData Hex(Point centre, double radius)
-    {
-        double side = radius * Slant / 2;
-        return PathData.Polygon(
-            centre.Moved(0, -radius), centre.Moved(side, -radius / 2), centre.Moved(side, radius / 2),
-            centre.Moved(0, radius), centre.Moved(-side, radius / 2), centre.Moved(-side, -radius / 2));
-    }
 
     // Only what the board encloses is seen as a hole; what is missing at its rim is not part of it.
     private IEnumerable<SceneNode> HoleNames()

@@ -8,9 +8,12 @@ internal abstract record LatticePlace(BoardPicture Board, TableMeasures Measures
     /// <summary>The frame follows the spaces, so that a board with missing spaces has steps and holes.</summary>
     public override PathData Frame => OutlineTracer.Grown(OutlineTracer.Trace(Enumerable.Range(0, Board.Spaces.Count).Select(Cell).Concat(Bridges)), At, Measures.FrameWidth);
 
-    /// <summary>Where the wood between spaces is broader, an area ends.</summary>
+    /// <summary>A line of light wood, let into the wood between spaces, goes round each area.</summary>
     public override IEnumerable<SceneNode> Above =>
-        Board.Areas.Select(area => new SceneNode.Path(OutlineTracer.Grown(Contours(area), At, 0), Paint.Line(Tones.Frame, Measures.PostWidth * 2.4)));
+        Board.Areas.Select(area => new SceneNode.Path(OutlineTracer.Grown(Contours(area), At, 0), Paint.Line(Tones.Back, Math.Max(1, Measures.Shelf * 0.03))));
+
+    /// <summary>Width of the wood between two spaces; where there are areas it has room for their lines.</summary>
+    protected double Post => Measures.PostWidth * (Board.Areas.Count > 0 ? 1.9 : 1);
 
     /// <summary>The corners of the cell of a space, clockwise.</summary>
     protected abstract ImmutableArray<GridCorner> Cell(int space);
@@ -26,9 +29,6 @@ internal abstract record LatticePlace(BoardPicture Board, TableMeasures Measures
 
     /// <summary>How far the middle of the frame is from an end of a cell.</summary>
     protected abstract double EndToFrame { get; }
-
-    /// <summary>Spaces that touch along a side.</summary>
-    protected abstract IEnumerable<int> Sides(int space);
 
     /// <inheritdoc />
     /// <remarks>On the frame nothing is hidden, so it comes first; of places alike, that nearest to the middle of the part.</remarks>
@@ -61,7 +61,7 @@ internal abstract record LatticePlace(BoardPicture Board, TableMeasures Measures
         foreach (IGrouping<int, (Box Niche, int Row)> row in Board.Spaces.Select((space, at) => (Niche: Niche(at), space.Row)).GroupBy(space => space.Row))
         {
             Box first = row.MinBy(space => space.Niche.X).Niche;
-            Point at = new(first.X - (Measures.PostWidth / 2) - Measures.FrameWidth - (size * 0.45), first.Centre.Y + (size * 0.35));
+            Point at = new(first.X - (Post / 2) - Measures.FrameWidth - (size * 0.45), first.Centre.Y + (size * 0.35));
             yield return new SceneNode.Text(at, Board.Rows[row.Key], size, Tones.Ink, TextAnchor.End, FontWeight.Bold);
         }
     }

@@ -22,7 +22,9 @@ internal sealed record RingPlace : DiscPlace
         int count = board.Spaces.Count;
         double around = count * Step * measures.Shelf;
         bool isCircle = count <= MostInCircle;
-        _radius = isCircle ? Math.Max(0.6, count == 1 ? 0 : Step / (2 * Math.Sin(Math.PI / count))) * measures.Shelf : Math.Max(0.86 * measures.Shelf, ((around / 2) - (1.5 * measures.Shelf)) / (AcrossToUp * 2 + Math.PI - 2));
+        _radius = isCircle
+            ? measures.Shelf * (count == 1 ? 0.001 : Math.Max(0.6, Step / (2 * Math.Sin(Math.PI / count))))
+            : Math.Max(0.86 * measures.Shelf, ((around / 2) - (1.5 * measures.Shelf)) / ((2 * AcrossToUp) + Math.PI - 2));
         _straight = isCircle ? 0 : Math.Max(0, (around / 2) - (Math.PI * _radius));
     }
 
@@ -39,7 +41,7 @@ internal sealed record RingPlace : DiscPlace
     }
 
     /// <summary>The band on which the discs lie.</summary>
-    public override PathData Frame => Inner > Measures.Shelf * 0.2 ? Oval(Outer).And(Oval(Inner)) : Oval(Outer);
+    public override PathData Frame => Inner > Measures.Shelf * 0.3 ? Oval(Outer).And(Oval(Inner)) : Oval(Outer);
 
     public override bool NamesFreeSpaces => false;
 
@@ -50,11 +52,16 @@ internal sealed record RingPlace : DiscPlace
         get
         {
             double size = Measures.LabelSize;
-            double beyond = Outer - _radius + (size * 0.75);
-            return _labels.Select((label, at) => (label, On(at))).Select(each => new SceneNode.Text(
-                each.Item2.At.Moved(each.Item2.OutX * (beyond + (Math.Abs(each.Item2.OutX) * Math.Max(0, ShippedFonts.Width(each.label, size, FontWeight.Bold) - size) / 2)), (each.Item2.OutY * beyond) + (size * 0.35)),
-                each.label, size, Tones.Ink, TextAnchor.Middle, FontWeight.Bold));
+            return _labels.Select((label, at) => Label(new SceneNode.Text(default, label, size, Tones.Ink, TextAnchor.Middle, FontWeight.Bold), On(at)));
         }
+    }
+
+    // So far out that the whole label is beyond the band.
+    private SceneNode.Text Label(SceneNode.Text label, (Point At, double OutX, double OutY) on)
+    {
+        double size = label.Size;
+        double beyond = Outer - _radius + (size * 0.3) + (Math.Abs(on.OutX) * label.Width / 2) + (Math.Abs(on.OutY) * size * 0.42);
+        return label with { At = on.At.Moved(on.OutX * beyond, (on.OutY * beyond) + (size * 0.35)) };
     }
 
     private double Outer => _radius + Radius + (Measures.Shelf * 0.06) + Measures.FrameWidth;
@@ -62,6 +69,8 @@ internal sealed record RingPlace : DiscPlace
     private double Inner => _radius - Radius - (Measures.Shelf * 0.06) - Measures.FrameWidth;
 
     public override Point Centre(int space) => On(space).At;
+
+    public override IEnumerable<int> Sides(int space) => [(space + Board.Spaces.Count - 1) % Board.Spaces.Count, (space + 1) % Board.Spaces.Count];
 
     // Along the middle of the band from its left end, with the direction that leads outwards.
     private (Point At, double OutX, double OutY) On(int space)

@@ -30,16 +30,19 @@ internal sealed record SquarePlace : LatticePlace
     public override Box Niche(int space)
     {
         Point low = At(new GridCorner(Board.Spaces[space].Column, Board.Spaces[space].Row));
-        return new Box(low.X + (Measures.PostWidth / 2), low.Y - Measures.Shelf, Measures.Shelf - Measures.PostWidth, Measures.Shelf - Measures.PlankHeight);
+        double above = (Post - Measures.PostWidth) / 2;
+        return new Box(low.X + (Post / 2), low.Y - Measures.Shelf + above, Measures.Shelf - Post, Measures.Shelf - Measures.PlankHeight - above);
     }
 
     public override Box Room(int space)
     {
         Box niche = Niche(space);
-        return View == TableView.Front && !HasNumbers
-            ? new Box(niche.Centre.X - (Measures.PieceSide / 2), niche.Bottom - Measures.PieceSide, Measures.PieceSide, Measures.PieceSide)
-            : RoomIn(space, Measures.PieceSide, Measures.PieceSide);
+        return BearsNumbers(space) ? SquareNumbers.Room(niche, Measures)
+            : View == TableView.Above ? RoomIn(space, Measures.PieceSide, Measures.PieceSide)
+            : new Box(niche.Centre.X - (Measures.PieceSide / 2), niche.Bottom - Measures.PieceSide, Measures.PieceSide, Measures.PieceSide);
     }
+
+    public override Point NumbersAt(int space) => SquareNumbers.At(Niche(space), Board.Spaces[space].Numbers.OfType<long>().Count(), Measures);
 
     public override SceneNode Shape(int space, Paint paint, double grown = 0) => new SceneNode.Rectangle(Niche(space).Grown(grown), paint, Measures.Shelf * 0.06);
 
@@ -76,7 +79,7 @@ internal sealed record SquarePlace : LatticePlace
         return (low.Moved(Measures.Shelf / 2, 0), _spaces.TryGetValue((at.Column, at.Row + (upper ? 1 : -1)), out int beyond) ? [beyond] : []);
     }
 
-    protected override IEnumerable<int> Sides(int space)
+    public override IEnumerable<int> Sides(int space)
     {
         SpacePicture at = Board.Spaces[space];
         return new[] { (0, 1), (1, 0), (0, -1), (-1, 0) }

@@ -54,10 +54,13 @@ internal sealed record TrackPlace(BoardPicture Board, TableMeasures Measures, Sp
     public override Box Niche(int space)
     {
         Point upper = At(new GridCorner(ColumnOf(space), -2 * RowOf(space)));
-        return new Box(upper.X + (Measures.PostWidth / 2), upper.Y, Measures.Shelf - Measures.PostWidth, Measures.Shelf - Measures.PlankHeight);
+        double above = (Post - Measures.PostWidth) / 2;
+        return new Box(upper.X + (Post / 2), upper.Y + above, Measures.Shelf - Post, Measures.Shelf - Measures.PlankHeight - above);
     }
 
-    public override Box Room(int space) => RoomIn(space, Measures.PieceSide, Measures.PieceSide);
+    public override Box Room(int space) => BearsNumbers(space) ? SquareNumbers.Room(Niche(space), Measures) : RoomIn(space, Measures.PieceSide, Measures.PieceSide);
+
+    public override Point NumbersAt(int space) => SquareNumbers.At(Niche(space), Board.Spaces[space].Numbers.OfType<long>().Count(), Measures);
 
     public override SceneNode Shape(int space, Paint paint, double grown = 0) => new SceneNode.Rectangle(Niche(space).Grown(grown), paint, Measures.Shelf * 0.06);
 
@@ -80,7 +83,7 @@ internal sealed record TrackPlace(BoardPicture Board, TableMeasures Measures, Sp
         return (new Point(niche.Centre.X, upper ? niche.Y : niche.Bottom + Measures.PlankHeight + Rail), []);
     }
 
-    protected override IEnumerable<int> Sides(int space) => new[] { space - 1, space + 1 }.Where(side => side >= 0 && side < Board.Spaces.Count && RowOf(side) == RowOf(space));
+    public override IEnumerable<int> Sides(int space) => new[] { space - 1, space + 1 }.Where(side => side >= 0 && side < Board.Spaces.Count && RowOf(side) == RowOf(space));
 
     private static ImmutableArray<GridCorner> Square(int column, int low) => [new(column, low + 1), new(column + 1, low + 1), new(column + 1, low), new(column, low)];
 
