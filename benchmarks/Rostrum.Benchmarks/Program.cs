@@ -1,22 +1,31 @@
 using BenchmarkDotNet.Running;
 using Rostrum.Benchmarks;
 
-// Without arguments: our own rounds in processor time, as docs/performance.md quotes them.
-// growth: how the time of each operation over boards and sets grows with their size.
-// write-large FOLDER: the game of 1,000 clauses and cards as files, so that the command can be measured on it.
-// Anything else: BenchmarkDotNet, such as --filter '*Tally*'.
+// What `./rostrum bench NAME` runs; without a name it lists them. Exit codes as those of the command: 0, or 2 for a name that is not known.
 switch (args)
 {
     case []:
+        Console.Out.WriteLine("answers    how fast answers come, beside a scorer written by hand (a minute)");
+        Console.Out.WriteLine("growth     how the time of each operation over boards and sets grows with their size (a minute)");
+        Console.Out.WriteLine("messages   how well one slip in a shipped sheet or position is told; bench messages [NUMBER] [--worst] [--silent] [--slip NUMBER] (minutes)");
+        Console.Out.WriteLine("statistics BenchmarkDotNet over the same answers; its own words may follow, such as --filter '*Tally*'");
+        return 0;
+    case ["answers"]:
         Rounds.Run(Console.Out);
-        break;
+        return 0;
     case ["growth"]:
         Growth.Run(Console.Out);
-        break;
+        return 0;
+    case ["messages", .. var wishes]:
+        return Messages.Run(Console.Out, wishes);
+    case ["statistics", .. var words]:
+        BenchmarkSwitcher.FromAssembly(typeof(Rounds).Assembly).Run(words, new InProcessConfig());
+        return 0;
     case ["write-large", var folder]:
+        // The game of 1,000 clauses and cards as files, so that eng/measure.sh can measure the command on it.
         LargeSheet.Write(folder);
-        break;
+        return 0;
     default:
-        BenchmarkSwitcher.FromAssembly(typeof(Rounds).Assembly).Run(args, new InProcessConfig());
-        break;
+        Console.Error.WriteLine($"There is no benchmark '{args[0]}'. Known are 'answers', 'growth', 'messages' and 'statistics'.");
+        return 2;
 }

@@ -62,13 +62,16 @@ public static class BenchGame
           market: {row of: 3, slots: stall, holds: ware and sticks}
         marks:
           coins: {holds: 0 to 20, of: each player}
+          promise: {holds: 0 to 20, of: each player}
         words:
           touching (shelf s, shelf t): s is next to t
           clash (ware v, ware w): (v is copper and w is ash) or (v is ash and w is copper)
           set worth (set of ware w): 5 if count(w) is 2 and different(v in w, form of v) is 1 otherwise 0
+          cost (ware w): 3 if w is a jug otherwise 1
           filled (order c): any(fits(picture of c, my field))
         tables:
           run worth: {1: 1, 2: 3, 3: 6}
+          ladder: {0: 0, 1: 2, 2: 5, 3: 9, beyond: last}
         actions:
           lay:
             phrase: lay (what) on (spot)
@@ -149,11 +152,25 @@ public static class BenchGame
 
     /// <summary>The bench position with another field.</summary>
     /// <param name="field">A drawing on one line, from the top row down: <c>. . . / ja . . / pa . .</c>.</param>
+    /// <param name="mine">What seat 1 has instead of four sticks, an order and no shards, or beside them: <c>sticks</c> and <c>7</c>.</param>
+    /// <param name="theirs">What seat 2 has; a <c>field</c> is drawn on one line.</param>
     /// <returns>The text of the position.</returns>
-    public static string PositionWith(string field)
+    public static string PositionWith(string field, IReadOnlyList<(string Place, string Holds)> mine, IReadOnlyList<(string Place, string Holds)> theirs)
     {
-        string[] rows = [.. field.Split('/').Select((row, i) => $"    {3 - i} {row.Trim()}")];
-        return $"seat 1:\n  field: |\n{string.Join('\n', rows)}\n    / A B C\n  sticks: 4\n  orders: [First order]\n  shards: nothing\nturn of: seat 1\n";
+        (string, string)[] usual = [("sticks", "4"), ("orders", "[First order]"), ("shards", "nothing")];
+        IEnumerable<(string, string)> own = usual.Where(u => !mine.Any(m => m.Place == u.Item1)).Concat(mine).Prepend(("field", field));
+        string other = theirs.Count == 0 ? "" : $"seat 2:\n{Lines(theirs)}";
+        return $"seat 1:\n{Lines(own)}{other}market: [iron bowl, ash jug, nothing]\nturn of: seat 1\n";
+    }
+
+    private static string Lines(IEnumerable<(string Place, string Holds)> holdings) =>
+        string.Concat(holdings.Select(h => h.Place == "field" ? $"  field: |\n{Drawn(h.Holds, 4)}\n    / A B C\n" : $"  {h.Place}: {h.Holds}\n"));
+
+    // A drawing on one line as rows with their labels.
+    private static string Drawn(string drawing, int indent)
+    {
+        string[] rows = drawing.Split('/');
+        return string.Join('\n', rows.Select((row, i) => $"{new string(' ', indent)}{rows.Length - i} {row.Trim()}"));
     }
 
     /// <summary>Reads a position of the bench game, with the variants that it names.</summary>

@@ -35,6 +35,10 @@ public sealed class GameFolder
             sub => [.. byName.Keys.Where(n => FolderOf(n) == sub).Order(StringComparer.Ordinal)]);
     }
 
+    /// <summary>The same folder with other content in one file.</summary>
+    /// <param name="file">The file; its name is relative to the folder.</param>
+    public GameFolder With(SourceText file) => new(Name, name => name == file.Name ? FolderFile.Of(file.Content) : _open(name), _list);
+
     /// <summary>Reads a file.</summary>
     /// <param name="name">Relative to the folder, with <c>/</c> between parts.</param>
     /// <returns>The text, or the one reason why there is none.</returns>

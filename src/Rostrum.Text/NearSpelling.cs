@@ -46,6 +46,14 @@ public static class NearSpelling
         return best;
     }
 
+    /// <summary>True where one insertion, deletion, change or swap of neighbours makes one text of the other, case ignored.</summary>
+    public static bool IsOneOff(string one, string other)
+    {
+        ArgumentNullException.ThrowIfNull(one);
+        ArgumentNullException.ThrowIfNull(other);
+        return Math.Max(one.Length, other.Length) <= LongestWord && Distance.Distance(one.ToLowerInvariant(), other.ToLowerInvariant()) <= 1;
+    }
+
     private static int CutOff(int length) => length switch
     {
         < 3 => 0,

@@ -84,7 +84,7 @@ public class CheckTests
     [Fact]
     public void Screen_shows_twenty_problems_and_json_all()
     {
-        string rows = string.Concat(Enumerable.Range(1, 30).Select(i => $"\n  row {i}: {{points: count(my nothing {i})}}"));
+        string rows = string.Concat(Enumerable.Range(1, 30).Select(i => $"\n  row {i}: {{points: count(my lost{i})}}"));
         using var game = new TempGame(("sheet.yaml", TempGame.ScoringOnly + rows));
 
         string screen = Told.By("check", game.Folder).Output;

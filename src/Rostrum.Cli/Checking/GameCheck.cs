@@ -28,14 +28,12 @@ internal sealed class GameCheck(Game game, CancellationToken stop)
     public CheckResult Check(ImmutableArray<Diagnostic> idiomProblems, ImmutableArray<string> variants)
     {
         SheetReading basis = game.Sheet();
-        _problems.Add(AllOf(basis));
         Task<LessonReport?> lesson = Task.Run(() => basis.IsSound ? LessonCheck.Of(game) : null, stop);
         ImmutableArray<VariantFacts> offered = basis.Sheet?.Variants ?? [];
         IEnumerable<ImmutableArray<string>> sets = offered.Take(MostVariants).Select(v => ImmutableArray.Create(v.Name)).Append(variants);
-        foreach ((ImmutableArray<string> set, Diagnostic[] problems) in sets.Where(s => !s.IsEmpty).AsParallel().AsOrdered().WithCancellation(stop)
-            .Select(s => (s, AllOf(game.Sheet(s)).ToArray())))
+        foreach (SheetProblem problem in new SheetCheck(game, AppearanceCheck.Of).Of(sets.Where(s => !s.IsEmpty), stop))
         {
-            _problems.Add(problems, p => CheckProblems.With(set, p));
+            _problems.Add([problem.Problem], Told(problem.Variants));
         }
 
         Positions(basis.IsSound);
@@ -47,65 +45,37 @@ internal sealed class GameCheck(Game game, CancellationToken stop)
     // Positions are read and asked on every core, and told in their order.
     private void Positions(bool isSheetSound)
     {
-        foreach (CheckedPosition position in game.PositionNames.AsParallel().AsOrdered().WithCancellation(stop).Select(n => Look(n, isSheetSound)))
+        foreach (PositionCheck position in game.PositionNames.AsParallel().AsOrdered().WithCancellation(stop).Select(n => Look(n, isSheetSound)))
         {
-            _problems.Add(position.OfSheet, p => position.Told(p));
-            _problems.Add(position.Own);
-            _problems.Add(position.Unmet);
+            foreach (SheetProblem problem in position.OfSheet)
+            {
+                _problems.Add([problem.Problem], Told(problem.Variants));
+            }
+
+            _problems.Add(position.Problems);
             _expectations += position.Expectations;
-            _held += position.Expectations - position.Unmet.Length;
+            _held += position.Expectations - position.Unmet;
         }
     }
 
-    private static IEnumerable<Diagnostic> AllOf(SheetReading reading) =>
-        reading.IsSound ? reading.Problems.Concat(AppearanceCheck.Of(reading.Sheet!)) : reading.Problems;
+    private static Func<Diagnostic, Diagnostic> Told(ImmutableArray<string> variants) => p => variants.IsEmpty ? p : CheckProblems.With(variants, p);
 
-    private CheckedPosition Look(string name, bool isSheetSound)
+    private PositionCheck Look(string name, bool isSheetSound)
     {
         FolderReading reading = game.PositionText(name);
         if (reading.Text is not { } text)
         {
-            return CheckedPosition.Of([CheckProblems.UnreadablePosition($"positions/{name}.yaml", reading.Refusal)]);
+            return new PositionCheck([CheckProblems.UnreadablePosition($"positions/{name}.yaml", reading.Refusal)], [], 0, 0);
         }
 
-        if (!isSheetSound)
+        if (isSheetSound)
         {
-            // Its names would be measured against a sheet with holes: only what is wrong by itself is told.
-            var outline = new DiagnosticBag();
-            PositionReader.VariantsOf(text, outline);
-            return CheckedPosition.Of(outline.InOrder());
+            return PositionCheck.Of(game, text);
         }
 
-        OpenedPosition opened = game.Open(text);
-        CheckedPosition read = CheckedPosition.Of(opened.Problems) with { OfSheet = opened.Sheet.Problems, Told = p => Told(text, opened, p) };
-        return opened.Position is { } position
-            ? read with { Expectations = opened.File!.Expectations.Length, Unmet = ExpectationCheck.Of(position, opened.File.Expectations) }
-            : read;
-    }
-
-    // A variant that the sheet does not offer is the position's mistake: it is shown where the position asks for it.
-    private static Diagnostic Told(SourceText text, OpenedPosition opened, Diagnostic problem)
-    {
-        IEnumerable<string> offered = (opened.Sheet.Sheet?.Variants ?? []).Select(v => v.Name);
-        ImmutableArray<string> asked = opened.File?.Variants ?? [];
-        SourceSpan at = opened.File?.Tree.Find("variants")?.Value.Span ?? text.Span(0, 0);
-        return problem.At.Length == 0 && asked.Except(offered).Any(a => problem.Message.Contains($"'{a}'", StringComparison.Ordinal))
-            ? problem with { At = at, Fix = null }
-            : CheckProblems.With(asked, problem);
-    }
-
-    /// <summary>What came of one position.</summary>
-    /// <param name="Own">What is wrong with its file.</param>
-    private sealed record CheckedPosition(ImmutableArray<Diagnostic> Own)
-    {
-        public ImmutableArray<Diagnostic> OfSheet { get; init; } = [];
-
-        public Func<Diagnostic, Diagnostic> Told { get; init; } = p => p;
-
-        public int Expectations { get; init; }
-
-        public ImmutableArray<Diagnostic> Unmet { get; init; } = [];
-
-        public static CheckedPosition Of(ImmutableArray<Diagnostic> own) => new(own);
+        // Its names would be measured against a sheet with holes: only what is wrong by itself is told.
+        var outline = new DiagnosticBag();
+        PositionReader.VariantsOf(text, outline);
+        return new PositionCheck(outline.InOrder(), [], 0, 0);
     }
 }

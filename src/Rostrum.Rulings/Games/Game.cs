@@ -22,6 +22,10 @@ public sealed class Game(GameFolder folder, IdiomLibrary idioms)
     /// <summary>The game's files.</summary>
     public GameFolder Folder => folder;
 
+    /// <summary>The game with other content in one file.</summary>
+    /// <param name="file">The file; its name is relative to the folder.</param>
+    public Game With(SourceText file) => new(folder.With(file), idioms);
+
     /// <summary>The names of the positions, in ordinal order.</summary>
     public ImmutableArray<string> PositionNames =>
         [.. folder.FilesIn(PositionFolder).Where(f => f.EndsWith(Ending, StringComparison.Ordinal)).Select(f => f[(PositionFolder.Length + 1)..^Ending.Length])];

@@ -2,7 +2,7 @@ using Rostrum.Text;
 
 namespace Rostrum.Rulings.Games;
 
-/// <summary>Messages about what a position expects: ROS0161 to ROS0164 and ROS0230.</summary>
+/// <summary>Messages about what a position expects: ROS0161 to ROS0164, ROS0215 and ROS0230.</summary>
 internal static class GameProblems
 {
     public static Diagnostic OtherPoints(SourceSpan at, string clause, string given, IEnumerable<string> because) => new(
@@ -18,6 +18,15 @@ internal static class GameProblems
 
     public static Diagnostic NotUnderstood(SourceSpan at, string phrase, Diagnostic problem) => new(
         "ROS0164", Severity.Error, at, $"'{Prose.Clip(phrase, 60)}' cannot be answered: {problem.Message}", problem.Hint);
+
+    public static Diagnostic DeclaredOtherwise(SourceSpan at, string declared, string written) => new(
+        "ROS0215", Severity.Error, at, $"Here it is called '{Prose.Clip(declared)}', and elsewhere '{Prose.Clip(written)}'.", $"Write '{Prose.Clip(written)}' here, or '{Prose.Clip(declared)}' everywhere.")
+    {
+        Fix = Fix.Replace(at, written, FixGrade.Choice),
+    };
+
+    /// <summary>The problem, with a word of the language that its own words may be meant for.</summary>
+    public static Diagnostic OtherSpelling(Diagnostic problem, string word) => problem with { Hint = $"Did you mean '{word}'?", Fix = Fix.Replace(problem.At, word, FixGrade.Choice) };
 
     public static Diagnostic UnknownClause(SourceSpan at, string clause, IEnumerable<string> known)
     {

@@ -98,10 +98,31 @@ internal sealed class BoardDrawing
             return [];
         }
 
+        if (OtherLabel() is { } other)
+        {
+            DrawnRow row = _drawing.Rows[other];
+            string meant = _board.Rows[_height - 1 - other];
+            int line = _board.Rows.IndexOf(row.Label!);
+            _reading.Problems.Add(PositionProblems.LineTwice(row.LabelSpan, LineName(false, line), _drawing.Rows[_height - 1 - line].LabelSpan) with { Fix = Fix.Replace(row.LabelSpan, meant, FixGrade.Choice) });
+            return RowsInOrder();
+        }
+
         var found = new Dictionary<int, SourceSpan>();
         (DrawnRow Row, int? Index)[] rows = [.. _drawing.Rows.Select(r => (r, LineOf(r.Label ?? "", r.LabelSpan, false, found)))];
         ReportMissing([.. rows.Select(r => r.Index)], false, _height);
         return [.. rows.Where(r => r.Index is not null).Select(r => (r.Row, r.Index!.Value))];
+    }
+
+    // All rows stand in their order, but one bears the label of another.
+    private int? OtherLabel()
+    {
+        if (_drawing.Rows.Length != _height || _board.Rows.Length != _height || _height < 3)
+        {
+            return null;
+        }
+
+        int[] others = [.. Enumerable.Range(0, _height).Where(i => _drawing.Rows[i].Label != _board.Rows[_height - 1 - i])];
+        return others is [var one] && _board.Rows.Contains(_drawing.Rows[one].Label ?? "") ? one : null;
     }
 
     private List<(DrawnRow Row, int Index)> RowsInOrder()

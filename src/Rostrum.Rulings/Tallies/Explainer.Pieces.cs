@@ -103,7 +103,8 @@ internal sealed partial class Explainer
         Kleene holds = evaluator.Ask(choice.Condition, frame).Is;
         Tale tale = _teller.Tell(choice.Condition, frame);
         Piece[] pieces = [.. Derive(holds == Kleene.Yes ? choice.Then : choice.Otherwise, frame, factor)];
-        return pieces is [var only] ? [new Piece(tale.Text, [.. tale.Spaces.Concat(only.Spaces).Distinct()], only.Points)] : pieces;
+        bool isFormality = choice.Condition is Term.Apply { Operation.Id: Op.IsNothing } && holds == Kleene.No;
+        return pieces is [var only] && !isFormality ? [new Piece(tale.Text, [.. tale.Spaces.Concat(only.Spaces).Distinct()], only.Points)] : pieces;
     }
 
     private IEnumerable<Piece> SplitCall(Term.Call call, Value[] frame, long factor)

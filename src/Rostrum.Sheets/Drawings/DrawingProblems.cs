@@ -12,6 +12,13 @@ internal static class DrawingProblems
         $"This row draws {Prose.Count(cells, "cell", "cells")}, the line of column labels names {columns}.",
         "Draw one cell a column, '-' where there is no space; or put each cell exactly above the label of its column.");
 
+    public static Diagnostic RulerOtherwise(SourceSpan ruler, int labels, int cells) => new(
+        "ROS0170",
+        Severity.Error,
+        ruler,
+        $"The line of column labels names {Prose.Count(labels, "column", "columns")}, and every row draws {Prose.Count(cells, "cell", "cells")}.",
+        "Write one label a column.");
+
     public static Diagnostic LineBeginsWithBlank(SourceSpan words, bool first) => new(
         "ROS0171",
         Severity.Error,

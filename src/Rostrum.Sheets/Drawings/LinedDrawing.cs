@@ -18,10 +18,20 @@ internal static class LinedDrawing
 
         DrawnLine? ruler = lines.LastOrDefault(l => l.IsRuler);
         ReportMisplacedRulers(lines, input);
+        if (ruler is not null && IsRulerAlone(rows, ruler))
+        {
+            input.Problems.Add(DrawingProblems.RulerOtherwise(ruler.First.Span.To(ruler.Words.LastOrDefault(ruler.First).Span), ruler.Words.Length, rows[0].Words.Length));
+            return new DrawingText(input.Whole, [.. rows.Select(r => r.ToRow(0, Cells(r.Words)))], []);
+        }
+
         return ruler is null
             ? new DrawingText(input.Whole, HexRows(rows), [])
             : new DrawingText(input.Whole, UnderRuler(rows, ruler, input), Cells(ruler.Words)) { HasRuler = true };
     }
+
+    // All rows are equally long, and one label of a column is missing or too many: the slip is in the line of labels.
+    private static bool IsRulerAlone(DrawnLine[] rows, DrawnLine ruler) =>
+        rows.Length > 1 && rows.All(r => r.Words.Length == rows[0].Words.Length) && Math.Abs(rows[0].Words.Length - ruler.Words.Length) == 1;
 
     private static ImmutableArray<DrawnRow> UnderRuler(DrawnLine[] rows, DrawnLine ruler, DrawingInput input)
     {

@@ -31,7 +31,7 @@ internal sealed partial class Binder
     private Term? BindSymbol(NameSense sense, Syntax.Name name) => sense.Symbol switch
     {
         LetterName letter => BindLetter(letter, name),
-        TermName parameter => parameter.Term,
+        TermName parameter => BindParameter(parameter),
         LookName parameter => new Term.LookOf(parameter.Look, From(name)),
         NumberConstant number => new Term.Constant(number, From(name)),
         Card card => new Term.CardNamed(card, From(name)),
@@ -47,6 +47,12 @@ internal sealed partial class Binder
         Kind or AdjectiveName or SpaceNoun or SlotNoun => BindLookTerm(new Syntax.Looks(Owner.None, [name], name.Span)),
         _ => null,
     };
+
+    private Term BindParameter(TermName parameter)
+    {
+        scope.Need(parameter.FrameSize);
+        return parameter.Term;
+    }
 
     private Term BindLetter(LetterName letter, Syntax.Name name)
     {

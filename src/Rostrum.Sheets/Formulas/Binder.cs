@@ -35,7 +35,7 @@ internal sealed partial class Binder(Declarations declared, Scope scope, Diagnos
         Syntax.Can c => new Term.NotYet("whether a player can do something", Sort.Truth, From(c)),
         Syntax.Done d => BindDone(d),
         Syntax.OfLast o => BindOfLast(o),
-        Syntax.Logic l => Operation(l.IsAnd ? Op.And : Op.Or, Sort.Truth, l, [.. l.Operands.Select(BindTruth)]),
+        Syntax.Logic l => BindLogic(l),
         Syntax.Not n => Operation(Op.Not, Sort.Truth, n, BindTruth(n.Operand)),
         Syntax.If i => BindIf(i),
         _ => Broken(syntax),
@@ -228,7 +228,12 @@ internal sealed partial class Binder(Declarations declared, Scope scope, Diagnos
             problems.Add(Placed(FormulaProblems.BranchesDiffer(syntax.Otherwise.Span, then.Sort, otherwise.Sort)));
         }
 
-        return new Term.If(condition, then, otherwise, sort ?? Sort.Any, From(syntax));
+        return Settled(condition) switch
+        {
+            true => then,
+            false => otherwise,
+            _ => new Term.If(condition, then, otherwise, sort ?? Sort.Any, From(syntax)),
+        };
     }
 
     private Term BindOfLast(Syntax.OfLast last)

@@ -66,9 +66,12 @@ internal sealed class LetterName(string name, Rostrum.Text.SourceSpan? at) : Nam
 }
 
 /// <summary>A parameter of an idiom that stands for a ready term.</summary>
-internal sealed class TermName(string name, Term term) : Named(name, null)
+internal sealed class TermName(string name, Term term, int frameSize = 0) : Named(name, null)
 {
     public Term Term { get; } = term;
+
+    /// <summary>The size of frame that the term needs wherever it stands.</summary>
+    public int FrameSize { get; } = frameSize;
 
     public override string Role => "a parameter";
 }

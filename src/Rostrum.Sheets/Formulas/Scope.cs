@@ -7,9 +7,16 @@ internal sealed class Scope
 {
     private readonly List<Entry> _entries = [];
     private readonly Dictionary<Named, Entry> _byName = [];
+    private int _leftFree;
 
     /// <summary>The number of frame positions used so far, at the deepest.</summary>
     public int FrameSize { get; private set; }
+
+    /// <summary>Leaves the frame positions below one to others: what a clause gives to an idiom stands above everything that the meaning goes through.</summary>
+    public void BeginAt(int slot) => _leftFree = slot - _entries.Count;
+
+    /// <summary>Asks for a frame of at least this size.</summary>
+    public void Need(int frameSize) => FrameSize = Math.Max(FrameSize, frameSize);
 
     /// <summary>Letters that stand outside any pick: subjects of a word, choices of an action.</summary>
     public Entry Declare(LetterName name, Sort sort)
@@ -21,9 +28,9 @@ internal sealed class Scope
     /// <summary>The element of a pick; with a letter or as <c>it</c>.</summary>
     public Entry Push(LetterName? letter, Sort sort, bool isElement = true)
     {
-        var entry = new Entry(_entries.Count, letter, sort, isElement);
+        var entry = new Entry(_entries.Count + _leftFree, letter, sort, isElement);
         _entries.Add(entry);
-        FrameSize = Math.Max(FrameSize, _entries.Count);
+        Need(_entries.Count + _leftFree);
         if (letter is not null)
         {
             _byName[letter] = entry;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Rostrum.Sheets.Loading;
 using Rostrum.Text;
 using Rostrum.Text.Outline;
 
@@ -8,68 +9,32 @@ namespace Rostrum.Sheets.Idioms;
 /// <param name="Name">As sheets write it behind <c>idiom:</c>.</param>
 /// <param name="Sentence">What it reads back as, with gaps such as <c>(many of)</c>.</param>
 /// <param name="Parameters">In the order of the file.</param>
-/// <param name="Body">The rest of the file: <c>each</c>, <c>points</c>, <c>means</c>, <c>words</c>, <c>tried</c>, <c>example</c>, <c>near miss</c>.</param>
+/// <param name="Body">The rest of the file: <c>each</c>, <c>points</c>, <c>means</c>, <c>needs</c>, <c>words</c>, <c>tried</c>, <c>example</c>, <c>near miss</c>.</param>
 /// <param name="Source">Where the idiom is written.</param>
 public sealed record Idiom(string Name, string Sentence, ImmutableArray<IdiomParameter> Parameters, OutlineMapping Body, SourceSpan Source)
 {
-    /// <summary>True for an idiom that scores; false for one that stands for a value or a condition.</summary>
-    public bool Scores => Body.Find("points") is not null;
+    /// <summary>Where a sheet may use it.</summary>
+    public IdiomUseKind Kind => Body.Find("points") is not null ? IdiomUseKind.Score : Body.Find("means") is not null ? IdiomUseKind.Condition : IdiomUseKind.Law;
+
+    /// <summary>What it answers, in the words of the trade: <c>majority</c>, <c>step table by size</c>.</summary>
+    public string Group => OutlineAsk.Prose(Body, "group") ?? "";
+
+    /// <summary>Its sentence with the names of the parameters in it: <c>Each full ‹along› scores ‹points› points.</c></summary>
+    public string InNames => IdiomSentence.InNames(Sentence, Parameters);
 
     /// <summary>The parameter with this name, or null.</summary>
     public IdiomParameter? Find(string name) => Parameters.FirstOrDefault(p => p.Name == name);
 }
 
-/// <summary>A parameter of an idiom.</summary>
-/// <param name="Name">The key under which a clause gives it.</param>
-/// <param name="Form">What may stand there.</param>
-/// <param name="As">The name by which the meaning speaks of it.</param>
-/// <param name="Plural">The plural of that name; null where the meaning needs none.</param>
-/// <param name="Otherwise">What holds where the clause does not give it: words as a clause would give them, the name of another parameter,
-/// or <c>the only board</c>; null where it must be given.</param>
-public sealed record IdiomParameter(string Name, ParameterForm Form, string As, string? Plural, OutlineScalar? Otherwise)
+/// <summary>Where a sheet may use an idiom.</summary>
+public enum IdiomUseKind
 {
-    /// <summary>What may stand there, in words: <c>a table</c>.</summary>
-    public string Wanted => Form switch
-    {
-        ParameterForm.Look => "words that tell a thing, such as 'red stone'",
-        ParameterForm.Lines => "the name of lines of a board",
-        ParameterForm.Table => "the name of a table",
-        ParameterForm.Board => "a board",
-        ParameterForm.Place => "a place, such as 'my hand'",
-        ParameterForm.Number => "a number",
-        ParameterForm.Column => "a column of cards",
-        ParameterForm.Word => "a word that is said of one thing",
-        _ => "an attribute",
-    };
-}
+    /// <summary>Under <c>score</c>.</summary>
+    Score,
 
-/// <summary>What may stand for a parameter of an idiom.</summary>
-public enum ParameterForm
-{
-    /// <summary>Words that tell a thing.</summary>
-    Look,
+    /// <summary>Wherever yes or no is asked.</summary>
+    Condition,
 
-    /// <summary>The lines of a board by their name, such as <c>bays</c>.</summary>
-    Lines,
-
-    /// <summary>A table.</summary>
-    Table,
-
-    /// <summary>A board.</summary>
-    Board,
-
-    /// <summary>A place that holds things.</summary>
-    Place,
-
-    /// <summary>A number or a formula that gives one.</summary>
-    Number,
-
-    /// <summary>A column of cards.</summary>
-    Column,
-
-    /// <summary>A word of one subject.</summary>
-    Word,
-
-    /// <summary>An attribute.</summary>
-    Attribute,
+    /// <summary>Under <c>laws</c>: it speaks of what an action chooses.</summary>
+    Law,
 }

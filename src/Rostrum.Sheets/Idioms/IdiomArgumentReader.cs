@@ -4,14 +4,19 @@ using Rostrum.Sheets.Loading;
 using Rostrum.Sheets.Model;
 using Rostrum.Text;
 using Rostrum.Text.Outline;
-using Attribute = Rostrum.Sheets.Model.Attribute;
 
 namespace Rostrum.Sheets.Idioms;
 
 /// <summary>Reads what a clause gives for the parameters of an idiom, in the words of the sheet.</summary>
-internal sealed class IdiomArgumentReader(LoadContext context, Idiom idiom, OutlineMapping clause, string owner)
+/// <param name="context">The sheet that is being read.</param>
+/// <param name="idiom">The idiom.</param>
+/// <param name="clause">The clause that uses it.</param>
+/// <param name="owner">The name of the clause, for answers.</param>
+/// <param name="action">The action that the clause binds, for a law; null otherwise.</param>
+internal sealed partial class IdiomArgumentReader(LoadContext context, Idiom idiom, OutlineMapping clause, string owner, ActionFacts? action)
 {
     private const string OnlyBoard = "the only board";
+    private const string OnlyChoice = "the only one chosen";
 
     /// <summary>Every argument; null (with messages for all of them) where one is missing or wrong.</summary>
     public ImmutableArray<IdiomArgument>? Read()
@@ -34,37 +39,61 @@ internal sealed class IdiomArgumentReader(LoadContext context, Idiom idiom, Outl
     private IdiomArgument? Argument(IdiomParameter parameter)
     {
         OutlineNode? given = clause.Find(parameter.Name)?.Value;
-        OutlineScalar? usual = parameter.Otherwise;
-        if (given is null && usual is not null)
+        if (given is not null)
         {
-            string words = Prose.Fold(usual.Text);
-            if (words == OnlyBoard)
-            {
-                return OnlyBoardOf(parameter);
-            }
-
-            if (idiom.Find(words) is { } other && Argument(other) is { } same)
-            {
-                return same with { Parameter = parameter };
-            }
-
-            given = usual;
+            return Given(parameter, given);
         }
 
-        if (given is null)
+        if (parameter.Otherwise is not { } usual)
         {
-            OutlineScalar? at = clause.Find("idiom")?.Value as OutlineScalar;
-            context.Problems.Add(SheetProblems.IdiomLacks(at?.Span ?? clause.Span, idiom.Name, parameter.Name, parameter.Wanted));
+            return Missing(parameter);
+        }
+
+        string words = Prose.Fold(usual.Text);
+        return words switch
+        {
+            OnlyBoard => OnlyBoardOf(parameter),
+            OnlyChoice => OnlyChoiceOf(parameter),
+            _ when idiom.Find(words) is { } other => Argument(other) is { } same ? same with { Parameter = parameter } : null,
+            _ => Given(parameter, usual),
+        };
+    }
+
+    private IdiomArgument? Given(IdiomParameter parameter, OutlineNode given)
+    {
+        switch (parameter.Form)
+        {
+            case ParameterForm.Number:
+                return Number(parameter, given);
+            case ParameterForm.Amounts:
+                return Amounts(parameter, given);
+        }
+
+        if (OutlineAsk.Text(context, given, parameter.Wanted) is not { } words)
+        {
             return null;
         }
 
         return parameter.Form switch
         {
-            ParameterForm.Number => Number(parameter, given),
-            ParameterForm.Look => OutlineAsk.Text(context, given, parameter.Wanted) is { } look ? LookOf(parameter, look) : null,
-            ParameterForm.Place or ParameterForm.Board => OutlineAsk.Text(context, given, parameter.Wanted) is { } place ? PlaceOf(parameter, place) : null,
-            _ => OutlineAsk.Text(context, given, parameter.Wanted) is { } name ? Symbol(parameter, name) : null,
+            ParameterForm.Look => LookOf(parameter, words),
+            ParameterForm.Place or ParameterForm.Board => PlaceOf(parameter, words),
+            ParameterForm.Amount => Amount(parameter, words),
+            ParameterForm.Standing => Standing(parameter, words),
+            ParameterForm.Things => Formula(parameter, words, Sort.SetOf(Sort.Any)),
+            ParameterForm.Spaces => Formula(parameter, words, Sort.SetOf(Sort.Space)),
+            ParameterForm.Truth => Formula(parameter, words, Sort.Truth),
+            ParameterForm.OneOf => OneOf(parameter, words),
+            ParameterForm.ChosenThing or ParameterForm.ChosenSpace => Chosen(parameter, words),
+            _ => Symbol(parameter, words),
         };
+    }
+
+    private IdiomArgument? Missing(IdiomParameter parameter, string? wanted = null)
+    {
+        OutlineScalar? at = clause.Find("idiom")?.Value as OutlineScalar;
+        context.Problems.Add(SheetProblems.IdiomLacks(at?.Span ?? clause.Span.Part(0, 0), idiom.Name, parameter.Name, wanted ?? parameter.Wanted));
+        return null;
     }
 
     private IdiomArgument? OnlyBoardOf(IdiomParameter parameter)
@@ -76,16 +105,8 @@ internal sealed class IdiomArgumentReader(LoadContext context, Idiom idiom, Outl
             return new IdiomArgument(parameter, new TermName(parameter.As, term), board.EachPlayer ? $"your {board.Name}" : $"the {board.Name}", board.Name, null);
         }
 
-        context.Problems.Add(SheetProblems.IdiomLacks(clause.Span.Part(0, 0), idiom.Name, parameter.Name, parameter.Wanted));
-        return null;
-    }
-
-    private IdiomArgument Number(IdiomParameter parameter, OutlineNode node)
-    {
-        Term term = context.Formulas(new Scope()).Value(node, Sort.Number, owner);
-        long? plain = node is OutlineScalar scalar ? OutlineAsk.NumberIn(scalar.Text) : null;
-        string words = node is OutlineScalar text ? Prose.Fold(text.Text) : "so many";
-        return new IdiomArgument(parameter, new TermName(parameter.As, term), words, words, plain);
+        string[] boards = [.. context.Declared.Boards.Keys.Select(b => b.EachPlayer ? $"'my {b.Name}'" : $"'{b.Name}'")];
+        return Missing(parameter, boards.Length == 0 ? null : Prose.Or(boards));
     }
 
     private IdiomArgument? LookOf(IdiomParameter parameter, OutlineScalar words)
@@ -103,58 +124,41 @@ internal sealed class IdiomArgumentReader(LoadContext context, Idiom idiom, Outl
     private IdiomArgument? PlaceOf(IdiomParameter parameter, OutlineScalar words)
     {
         Term term = context.Formulas(new Scope()).Value(words, Sort.Place, owner);
-        string said = Prose.Fold(words.Text);
         if (parameter.Form == ParameterForm.Board && term is Term.PlaceOf { Place.Form: not PlaceForm.Board })
         {
-            context.Problems.Add(SheetProblems.UnknownWord(words.Span, said, "a board", context.Declared.Boards.Keys.Select(b => b.Name)));
+            context.Problems.Add(SheetProblems.UnknownWord(words.Span, Prose.Fold(words.Text), "a board", context.Declared.Boards.Keys.Select(b => b.Name)));
             return null;
         }
 
-        said = said.StartsWith("my ", StringComparison.Ordinal) ? $"your {said[3..]}" : said;
+        string said = Told(words);
+        said = term is Term.PlaceOf { Place: { EachPlayer: false } place } && said == place.Name ? $"the {said}" : said;
         return term is Term.NotYet ? null : new IdiomArgument(parameter, new TermName(parameter.As, term), said, said, null);
     }
 
-    private IdiomArgument? Symbol(IdiomParameter parameter, OutlineScalar words)
+    private IdiomArgument? OneOf(IdiomParameter parameter, OutlineScalar words)
     {
-        string name = Prose.Fold(words.Text);
-        Named? symbol = context.Declared.Names.Find(name).Select(s => s.Symbol).FirstOrDefault(s => Fits(parameter.Form, s));
-        if (symbol is null && parameter.Form == ParameterForm.Lines && LinesOf(name) is { } lines)
+        string said = Prose.Fold(words.Text);
+        int at = parameter.Words.IndexOf(said);
+        if (at < 0)
         {
-            context.Problems.Add(SheetProblems.LinesWithoutName(words.Span, lines.Key, lines.Board, lines.Key, lines.Name));
+            context.Problems.Add(SheetProblems.UnknownWord(words.Span, said, parameter.Wanted, parameter.Words));
             return null;
         }
 
-        if (symbol is null)
+        return new IdiomArgument(parameter, new TermName(parameter.As, new Term.Number(at + 1, Origin.Of(words.Span))), said, said, null);
+    }
+
+    // Told to the player who is counted: `the jugs in your field`.
+    private static string Told(OutlineScalar words)
+    {
+        string said = Prose.Fold(words.Text);
+        if (said.Contains('(', StringComparison.Ordinal))
         {
-            IEnumerable<string> known = context.Declared.Names.All.Where(n => Fits(parameter.Form, n.Symbol)).Select(n => n.Words).Distinct();
-            context.Problems.Add(SheetProblems.UnknownWord(words.Span, name, parameter.Wanted, known));
-            return null;
+            return said;
         }
 
-        string plural = symbol is LineFamily family ? family.Plural : Prose.Plural(symbol.Name);
-        return new IdiomArgument(parameter, symbol, symbol.Name, plural, null);
+        bool tellsPart = (said.Contains(" in ", StringComparison.Ordinal) || Prose.WordsOf(said) is [_, "of", ..]) && !said.StartsWith("the ", StringComparison.Ordinal);
+        string yours = $" {said}".Replace(" my ", " your ", StringComparison.Ordinal)[1..];
+        return tellsPart ? $"the {yours}" : yours;
     }
-
-    // `rows` of a board that gives them no name: the lines are there, and only the word for them is missing.
-    private (string Key, string Name, string Board)? LinesOf(string name)
-    {
-        (string Key, string Name, LineForm Form)? asked = name switch
-        {
-            "row" or "rows" => ("rows", "row", LineForm.Rows),
-            "column" or "columns" => ("columns", "column", LineForm.Columns),
-            _ => null,
-        };
-        return asked is { } lines && context.Declared.Boards.Values.FirstOrDefault(b => b.Family(lines.Form) is null) is { } board
-            ? (lines.Key, lines.Name, board.Place.Name)
-            : null;
-    }
-
-    private static bool Fits(ParameterForm form, Named symbol) => form switch
-    {
-        ParameterForm.Lines => symbol is LineFamily,
-        ParameterForm.Table => symbol is Table,
-        ParameterForm.Column => symbol is Column,
-        ParameterForm.Word => symbol is Word { Subjects.Length: 1 },
-        _ => symbol is Attribute,
-    };
 }

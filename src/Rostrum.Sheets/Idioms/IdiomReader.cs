@@ -8,12 +8,15 @@ namespace Rostrum.Sheets.Idioms;
 /// <summary>Reads one file of the idiom library.</summary>
 internal static class IdiomReader
 {
-    private static readonly string[] Keys = ["idiom", "group", "reads", "note", "parameters", "words", "each", "points", "at least", "at most", "means", "tried", "example", "near miss"];
+    private static readonly string[] Keys = ["idiom", "group", "reads", "note", "parameters", "words", "each", "points", "at least", "at most", "means", "needs", "forbids", "must leave", "must not leave", "over", "tried", "example", "near miss"];
 
     private static readonly (string Word, ParameterForm Form)[] Forms =
     [
         ("look", ParameterForm.Look), ("lines", ParameterForm.Lines), ("table", ParameterForm.Table), ("board", ParameterForm.Board), ("place", ParameterForm.Place),
         ("number", ParameterForm.Number), ("column", ParameterForm.Column), ("word", ParameterForm.Word), ("attribute", ParameterForm.Attribute),
+        ("pair word", ParameterForm.PairWord), ("set word", ParameterForm.SetWord), ("worth", ParameterForm.Worth), ("printed number", ParameterForm.Printed), ("amount", ParameterForm.Amount),
+        ("amounts", ParameterForm.Amounts), ("standing", ParameterForm.Standing), ("things", ParameterForm.Things), ("spaces", ParameterForm.Spaces),
+        ("condition", ParameterForm.Truth), ("one of", ParameterForm.OneOf), ("chosen thing", ParameterForm.ChosenThing), ("chosen space", ParameterForm.ChosenSpace),
     ];
 
     /// <summary>The idiom; null where the file is none, which is reported.</summary>
@@ -58,6 +61,9 @@ internal static class IdiomReader
 
         string name = Prose.Fold(entry.Key.Text);
         string alias = OutlineAsk.Prose(mapping, "as") ?? name;
-        return new IdiomParameter(name, found, alias, OutlineAsk.Prose(mapping, "plural"), mapping.Find("otherwise")?.Value as OutlineScalar);
+        return new IdiomParameter(name, found, alias, OutlineAsk.Prose(mapping, "plural"), mapping.Find("otherwise")?.Value as OutlineScalar)
+        {
+            Words = mapping.Find("words")?.Value is OutlineSequence words ? [.. words.Items.OfType<OutlineScalar>().Select(w => Prose.Fold(w.Text))] : [],
+        };
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
+using Rostrum.Sheets.Model;
 using Rostrum.Text;
 
 namespace Rostrum.Sheets.Idioms;
@@ -28,6 +29,13 @@ internal static class IdiomSentence
         }
 
         return Prose.Sentence(sentence.Append(pattern, at, pattern.Length - at).ToString());
+    }
+
+    /// <summary>The sentence with the names of the parameters in their gaps: <c>Each full ‹along› scores ‹points› points.</c></summary>
+    public static string InNames(string pattern, ImmutableArray<IdiomParameter> parameters)
+    {
+        ImmutableArray<IdiomArgument> named = [.. parameters.Select(p => new IdiomArgument(p, new Unread(p.Name), $"‹{p.Name}›", $"‹{p.Name}›", null))];
+        return Fill(pattern, named);
     }
 
     // A parameter may be called `each`: the forms come before the names.
@@ -91,4 +99,10 @@ internal static class IdiomSentence
         argument.Singular.StartsWith("your ", StringComparison.Ordinal) || argument.Singular.StartsWith("their ", StringComparison.Ordinal);
 
     private static string Figure(long number) => number < 0 ? $"minus {-number}" : $"{number}";
+
+    // A parameter for which nothing is given.
+    private sealed class Unread(string name) : Named(name, null)
+    {
+        public override string Role => "a parameter";
+    }
 }

@@ -33,6 +33,10 @@ internal sealed class LoadContext(GameFolder folder, IdiomLibrary idioms, Diagno
     public Func<string, ImmutableArray<Subject>, OutlineNode, SourceSpan, ImmutableArray<SourceSpan>, Vocabulary, Word> AddWord { get; set; } =
         (_, _, _, _, _, _) => throw new InvalidOperationException("Words are not read yet.");
 
+    /// <summary>Adds a word whose meaning is bound already, such as what a clause gives to an idiom: name, subjects, meaning, size of its frame.</summary>
+    public Func<string, ImmutableArray<Subject>, Term, int, Word> AddBoundWord { get; set; } =
+        (_, _, _, _) => throw new InvalidOperationException("Words are not read yet.");
+
     /// <summary>The constants.</summary>
     public List<NumberConstant> Numbers { get; } = [];
 
@@ -44,6 +48,9 @@ internal sealed class LoadContext(GameFolder folder, IdiomLibrary idioms, Diagno
 
     /// <summary>How often words stand by themselves in the sheet, as a key or as a text.</summary>
     public Func<string, int> Uses { get; set; } = _ => 0;
+
+    /// <summary>In how many texts of the sheet words stand, alone or among others; prose is left out.</summary>
+    public Func<string, int> Mentions { get; set; } = _ => 0;
 
     /// <summary>What was found before all names were known.</summary>
     public ImmutableArray<Diagnostic> OfNames { get; set; } = [];

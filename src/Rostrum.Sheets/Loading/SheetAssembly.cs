@@ -10,6 +10,8 @@ namespace Rostrum.Sheets.Loading;
 /// <summary>Puts the sections of one merged text tree together: names first, then meanings.</summary>
 internal sealed class SheetAssembly
 {
+    private static readonly char[] NoWord = [' ', '\n', '\r', '(', ')', ',', '.', '[', ']'];
+
     private readonly LoadContext _context;
     private readonly OutlineMapping _tree;
     private readonly CardsSection _cards;
@@ -28,6 +30,8 @@ internal sealed class SheetAssembly
     {
         var uses = new Lazy<ILookup<string, OutlineScalar>>(() => OutlineAsk.TextsOf(_tree).ToLookup(t => Prose.Fold(t.Text)));
         _context.Uses = words => uses.Value[words].Count();
+        var texts = new Lazy<string[]>(() => [.. OutlineAsk.TextsOf(_tree).Where(t => t.Style != OutlineStyle.Prose).Select(t => $" {string.Join(' ', t.Text.Split(NoWord, StringSplitOptions.RemoveEmptyEntries))} ")]);
+        _context.Mentions = words => texts.Value.Count(t => t.Contains($" {words} ", StringComparison.OrdinalIgnoreCase));
         ImmutableArray<string> seats = DeclareNames();
         _context.OfNames = _context.Problems.InOrder();
         ImmutableArray<TableFacts> tables = _tables.All;

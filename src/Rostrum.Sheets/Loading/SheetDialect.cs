@@ -40,7 +40,7 @@ public static class SheetDialect
         ["words"] = ["means"],
         ["tables"] = ["rows", "beyond"],
         ["actions"] = ["phrase", "choose", "do", "joins", "final"],
-        ["laws"] = ["binds", "needs", "forbids", "must leave", "must not leave", "unless"],
+        ["laws"] = ["binds", "needs", "forbids", "must leave", "must not leave", "unless", "idiom"],
         ["powers"] = ["lifts", "for", "if", "price", "limit"],
         ["end"] = ["if", "then", "winner", "checked", "do"],
         ["score"] = ["each", "points", "at least", "at most", "idiom"],

@@ -116,6 +116,12 @@ internal static class SheetProblems
         Fix = Fix.Replace(at, string.Join(", ", values), FixGrade.Choice),
     };
 
+    public static Diagnostic ValuesWithoutBrackets(SourceSpan at, string[] values) => new(
+        "ROS0832", Severity.Error, at, "Several values stand here without square brackets round them.", $"Write '[{Prose.Clip(string.Join(", ", values), 80)}]'.")
+    {
+        Fix = Fix.Replace(at, $"[{string.Join(", ", values)}]", FixGrade.Choice),
+    };
+
     public static Diagnostic SignsWait(SourceSpan first, string[] signs, int cells) => new(
         "ROS0213", Severity.Warning, first, $"{Prose.Count(cells, "sign", "signs")} of drawings cannot be read: nothing says yet what {Prose.And(signs)} {(signs.Length == 1 ? "means" : "mean")}.",
         "Mend the errors of the sheet first; what is still unknown then is told sign by sign.");
@@ -253,11 +259,21 @@ internal static class SheetProblems
     public static Diagnostic BindsNothing(SourceSpan at, string law) => new(
         "ROS0829", Severity.Error, at, $"The law '{Prose.Clip(law)}' does not say which action it binds.", "Add 'binds:' with the name of an action.");
 
-    public static Diagnostic IdiomDoesNotScore(SourceSpan at, string idiom) => new(
-        "ROS0407", Severity.Error, at, $"The idiom '{idiom}' gives no points.", "Use it for a word or a condition, or take an idiom that scores.");
+    public static Diagnostic IdiomDoesNotScore(SourceSpan at, string idiom, bool isLaw) => new(
+        "ROS0407", Severity.Error, at, $"The idiom '{idiom}' gives no points.",
+        isLaw ? "Use it under 'laws', or take an idiom that scores." : "Use it for a word or a condition, or take an idiom that scores.");
 
-    public static Diagnostic IdiomGivesNoValue(SourceSpan at, string idiom) => new(
-        "ROS0408", Severity.Error, at, $"The idiom '{idiom}' scores and gives no condition.", "Use it under 'score', or take an idiom that gives a condition.");
+    public static Diagnostic IdiomGivesNoValue(SourceSpan at, string idiom, bool isLaw) => new(
+        "ROS0408", Severity.Error, at, isLaw ? $"The idiom '{idiom}' is a law and gives no condition." : $"The idiom '{idiom}' scores and gives no condition.",
+        $"Use it under '{(isLaw ? "laws" : "score")}', or take an idiom that gives a condition.");
+
+    public static Diagnostic IdiomIsNoLaw(SourceSpan at, string idiom, bool scores) => new(
+        "ROS0409", Severity.Error, at, scores ? $"The idiom '{idiom}' scores and forbids nothing." : $"The idiom '{idiom}' is a condition and does not say when it is asked.",
+        scores ? "Use it under 'score', or take an idiom that is a law." : $"Write 'needs: {{idiom: {idiom}, …}}', or 'must leave' for what must hold afterwards.");
+
+    public static Diagnostic ActionChoosesNone(SourceSpan at, string idiom, string action, string wanted) => new(
+        "ROS0410", Severity.Error, at, $"The idiom '{idiom}' speaks of {wanted} that the action chooses, and '{action}' chooses none.",
+        $"Give '{action}' such a choice, or bind an action that has one.");
 
     // `a sheet` stands for itself; the name of a section for what stands in it.
     private static string Under(string section) => section.Contains(' ', StringComparison.Ordinal) && section != "open questions" ? section : $"an entry under '{section}'";

@@ -20,7 +20,7 @@ internal static class TableReader
         }
 
         ImmutableArray<TableRow> read = [.. rows.Entries.Select(e => Row(context, table, e)).OfType<TableRow>().OrderBy(r => r.Low ?? 0)];
-        WarnOfGaps(context, table, read, rows);
+        WarnOfGaps(context, table, read, PlaceOf(text, rows));
         (TableBeyond beyond, Term? term) = Beyond(context, table, text.Find("beyond")?.Value);
         return new TableVersion(read, beyond, term);
     }
@@ -77,13 +77,16 @@ internal static class TableReader
         return new Term.Listed(items, Sort.ListOf(element), Origin.Of(list.Span));
     }
 
-    private static void WarnOfGaps(LoadContext context, Table table, ImmutableArray<TableRow> rows, OutlineMapping text)
+    private static SourceSpan PlaceOf(OutlineMapping text, OutlineMapping rows) =>
+        text.Find("rows")?.Value.Span ?? (rows.Entries.IsEmpty || rows.Entries.Length == text.Entries.Length ? text.Span : rows.Entries[0].Key.Span.To(rows.Entries[^1].Value.Span));
+
+    private static void WarnOfGaps(LoadContext context, Table table, ImmutableArray<TableRow> rows, SourceSpan at)
     {
         for (int i = 1; i < rows.Length; i++)
         {
             if (rows[i].Low is { } low && rows[i - 1].High is { } high && low > high + 1)
             {
-                context.Problems.Add(SheetProblems.TableGap(text.Span, table.Name, high + 1, low - 1));
+                context.Problems.Add(SheetProblems.TableGap(at, table.Name, high + 1, low - 1));
             }
         }
     }

@@ -54,7 +54,11 @@ public sealed record Law(string Name, string? Says, Citation? Cite, Choice? Choi
 /// <param name="Demands">What it demands and forbids; never empty.</param>
 /// <param name="Unless">Where it does not hold; null for none.</param>
 /// <param name="Formula">The meaning as it reads back.</param>
-public sealed record LawBody(ImmutableArray<LawDemand> Demands, Term? Unless, string Formula);
+public sealed record LawBody(ImmutableArray<LawDemand> Demands, Term? Unless, string Formula)
+{
+    /// <summary>The idiom that says it; null for formulas of the sheet.</summary>
+    public IdiomUse? Idiom { get; init; }
+}
 
 /// <summary>One demand of a law.</summary>
 /// <param name="Kind">When it is asked, and what must come out.</param>

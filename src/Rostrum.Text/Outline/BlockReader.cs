@@ -90,6 +90,11 @@ internal sealed partial class BlockReader
         int misfit = -1;
         while (HasLine && Column > parent)
         {
+            if (IsFirstTooDeep(column, parent, entries.Count, start))
+            {
+                column = Column;
+            }
+
             misfit = CheckFit(column, misfit, start);
             if (AtDash())
             {
@@ -114,10 +119,30 @@ internal sealed partial class BlockReader
         while (HasLine && Column == column && AtDash());
     }
 
+    // The first line of a level stands where no other does, and the second one a level deeper than their owner, as is usual: then the first one slipped.
+    private bool IsFirstTooDeep(int column, int parent, int read, int start)
+    {
+        int usual = parent < 0 ? 0 : parent + 2;
+        if (read != 1 || Column != usual || column == usual)
+        {
+            return false;
+        }
+
+        int first = _input.Text.LineIndexOf(start);
+        SourceSpan blanks = _input.Between(_input.Lines[first].Start, _input.Lines[first].ContentStart);
+        if (blanks.End != start)
+        {
+            return false;
+        }
+
+        _input.Problems.Add(OutlineProblems.WrongIndentation(_input.Between(start, _input.Lines[first].End), blanks, usual));
+        return true;
+    }
+
     // Lines with one wrong indentation, one below the other, are one slip.
     private int CheckFit(int column, int misfit, int levelStart)
     {
-        if (Column == column || Column == misfit)
+        if (Column == column || Column == misfit || IsNameless())
         {
             return misfit;
         }
@@ -131,12 +156,22 @@ internal sealed partial class BlockReader
         return Column;
     }
 
+    // A line whose name is missing is told for that; the blanks before its colon are what is left of the name.
+    private bool IsNameless() => _input.Content[_at] == ':' && _input.EndsKey(_at, Line.End);
+
     private void ReadEntry(EntryCollector entries, int depth)
     {
         int column = Column;
         if (_keys.Find(_line, _at, keyExpected: true) is not { } found)
         {
             ReadLineWithoutKey(entries, depth);
+            return;
+        }
+
+        if (found.Key.Text.Length == 0)
+        {
+            _input.Problems.Add(OutlineProblems.NoName(_input.Between(found.ColonEnd - 1, found.ColonEnd)));
+            MoveTo(_input.Lines.EndOfDeeper(_line + 1, column));
             return;
         }
 
@@ -182,6 +217,11 @@ internal sealed partial class BlockReader
         int misfit = -1;
         while (HasLine && Column > parent && !(besideKey && Column == column && !AtDash()))
         {
+            if (IsFirstTooDeep(column, besideKey ? parent + 1 : parent, items.Count, start))
+            {
+                column = Column;
+            }
+
             misfit = CheckFit(column, misfit, start);
             items.Add(ReadItem(depth));
         }

@@ -236,6 +236,13 @@ internal sealed partial class FlowReader
         }
 
         OutlineScalar key = ReadKey(colon);
+        if (key.Span.Length == 0)
+        {
+            Report(OutlineProblems.NoName(_input.Between(colon, colon + 1)));
+            ReadPieceValue(key, colon + 1, inBraces: true);
+            return;
+        }
+
         if (!_input.EndsKey(colon, _limit) && colon + 1 < _limit && _input.Content[colon + 1] is not (',' or '}' or ']'))
         {
             Report(OutlineProblems.MissingBlank(_input.Between(colon, colon + 1), key.Text));

@@ -95,13 +95,14 @@ internal static class OutlineProblems
         "'<<' cannot bring in other lines here.",
         "Write the lines out; what differs between two forms of a game is a variant.");
 
-    public static Diagnostic DuplicateKey(SourceSpan second, SourceSpan first) => new(
+    public static Diagnostic DuplicateKey(SourceSpan second, SourceSpan first, Fix? removal) => new(
         "ROS0108",
         Severity.Error,
         second,
         $"'{Prose.Clip(second.Text)}' stands here a second time; only the first counts.",
         "Put both together, or give one of them another name.")
     {
+        Fix = removal,
         Related = [new RelatedPlace(first, "first written here")],
     };
 
@@ -260,6 +261,53 @@ internal static class OutlineProblems
         $"Write '{Prose.Clip(value.Text)}, {Prose.Clip(key.Text)}: …'; if one text is meant, put it in double quotes.")
     {
         Fix = new Fix("put a comma before it", FixGrade.Choice, [new TextEdit(value.Part(value.Length, 0), ",")]),
+    };
+
+    /// <summary>A key, inside braces or at the beginning of a line, whose colon is lost.</summary>
+    public static Diagnostic LostColon(SourceSpan words) => new(
+        "ROS0122", Severity.Error, words, $"Behind '{Prose.Clip(words.Text)}' a colon is missing.", $"Write '{Prose.Clip(words.Text)}: …'.")
+    {
+        Fix = new Fix("put a colon behind it", FixGrade.Choice, [new TextEdit(words.Part(words.Length, 0), ":")]),
+    };
+
+    public static Diagnostic NoName(SourceSpan colon) => new(
+        "ROS0126", Severity.Error, colon, "Before this colon a name is missing.", "Write the name of what stands behind the colon, as in 'says: …'.");
+
+    public static Diagnostic LostName(SourceSpan colon, string name) => NoName(colon) with
+    {
+        Hint = $"Perhaps '{name}' belongs there: '{name}: …'.",
+        Fix = new Fix($"write '{name}'", FixGrade.Choice, [new TextEdit(colon.Part(0, 0), name)]),
+    };
+
+    public static Diagnostic MisplacedComma(SourceSpan at, string meant) => new(
+        "ROS0124", Severity.Error, at, $"In '{Prose.Clip(at.Text)}' the comma stands at the wrong place.", $"Write '{Prose.Clip(meant)}'.")
+    {
+        Fix = Fix.Replace(at, meant, FixGrade.Choice),
+    };
+
+    public static Diagnostic LostComma(SourceSpan words, SourceSpan blank) => new(
+        "ROS0123", Severity.Error, words, $"Before '{Prose.Clip(words.Text)}' a comma is missing.", "Put a comma between the two parts.")
+    {
+        Fix = new Fix("put a comma before it", FixGrade.Choice, [new TextEdit(blank.Part(0, 0), ",")]),
+    };
+
+    public static Diagnostic WordTwice(SourceSpan at, string word) => new(
+        "ROS0125", Severity.Error, at, $"'{Prose.Clip(word)}' stands here twice.", "Take one of the two out.")
+    {
+        Fix = Fix.Replace(at, word, FixGrade.Choice),
+    };
+
+    public static Diagnostic LostSign(SourceSpan spot, SourceSpan partner, char sign) => new(
+        "ROS0104", Severity.Error, partner, $"This '{partner.Text}' has no '{sign}' that belongs to it.", $"Write '{sign}' {(sign is '(' or '[' or '{' ? "where the part begins" : "where the part ends")}.")
+    {
+        Fix = new Fix($"write '{sign}'", FixGrade.Choice, [new TextEdit(spot, $"{sign}")]),
+    };
+
+    public static Diagnostic WrongIndentation(SourceSpan words, SourceSpan blanks, int meant) => new(
+        "ROS0102", Severity.Error, words, $"'{Prose.Clip(words.Text)}' is indented by {Prose.Count(blanks.Length, "blank", "blanks")}, and what stands around it asks for {meant}.",
+        $"Indent it by {Prose.Count(meant, "blank", "blanks")}.")
+    {
+        Fix = new Fix($"indent it by {meant}", FixGrade.Choice, [new TextEdit(blanks, new string(' ', meant))]),
     };
 
     // Before a '#' the blank would make a comment of what follows; between digits the colon belongs to a time.

@@ -19,7 +19,17 @@ public sealed class IdiomsPageTests
     {
         string sheet = BenchGame.SheetText
             .Replace("\nscore:", "\n" + IdiomsPage.Score, StringComparison.Ordinal)
-            .Replace("\nwords:", "\n" + IdiomsPage.Words, StringComparison.Ordinal);
+            .Replace("\nwords:", "\n" + IdiomsPage.Words, StringComparison.Ordinal)
+            .Replace("\nlaws:", "\n" + IdiomsPage.Laws, StringComparison.Ordinal);
+
+        Assert.Empty(SheetReader.Read(GameFolder.InMemory("bench", (SheetReader.FileName, sheet)), BenchGame.Idioms, []).Problems.Select(p => $"{p.At}: {p.Message}"));
+    }
+
+    [Fact]
+    public void Ties_rating_and_limits_of_the_page_are_read_without_a_message()
+    {
+        string sheet = BenchGame.SheetText.Replace("\nscore:", "\n" + IdiomsPage.Ends[..IdiomsPage.Ends.IndexOf("\nties:", StringComparison.Ordinal)], StringComparison.Ordinal)
+            + "\n" + IdiomsPage.Ends[IdiomsPage.Ends.IndexOf("ties:", StringComparison.Ordinal)..];
 
         Assert.Empty(SheetReader.Read(GameFolder.InMemory("bench", (SheetReader.FileName, sheet)), BenchGame.Idioms, []).Problems.Select(p => $"{p.At}: {p.Message}"));
     }

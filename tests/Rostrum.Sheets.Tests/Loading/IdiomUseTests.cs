@@ -16,6 +16,13 @@ public sealed class IdiomUseTests
 
         """;
 
+    private const string Lay = """
+        actions:
+          lay: {phrase: lay on (spot), choose: {spot: a space in field}, do: move a jug from supply to spot}
+          trade: {phrase: trade (here) for (there), choose: {here: a space in field, there: a space in field}, do: swap here and there}
+
+        """;
+
     public static TheoryData<string, string, string, string> Slips => new()
     {
         { "score: {x: {idiom: full lins, along: bays, points: 3}}", "ROS0201", "full lins", "'full lins' is not an idiom of the library." },
@@ -33,6 +40,23 @@ public sealed class IdiomUseTests
         { "score: {x: {idiom: full lines, along: bays, points: 3, readings: {a: {alogn: bays}, b: {}}}}", "ROS0201", "alogn", "The idiom 'full lines' has nothing called 'alogn'." },
         { "score: {x: {idiom: full lines, alogn: bays, along: bays, points: 3, readings: {a: {points: 4}, b: {}}}}", "ROS0201", "alogn", "The idiom 'full lines' has nothing called 'alogn'." },
         { "score: {x: {idiom: so many for each, of: my stikcs, points: 1}}", "ROS0201", "stikcs", "" },
+        { "score: {x: {idiom: leftovers by a rate, of: my sticks, every: 2, rounded: dwon}}", "ROS0201", "dwon", "'dwon' is not one of 'down', 'up' or 'to the nearest'." },
+        { "score: {x: {idiom: the most, of: my stiks, points: 3, ties: each scores it}}", "ROS0201", "my stiks", "'my stiks' is not what every player has, such as" },
+        { "score: {x: {idiom: the most, of: jugs in field, points: 3, ties: each scores it}}", "ROS0201", "jugs in field", "'jugs in field' is not what every player has, such as" },
+        { "score: {x: {idiom: the lowest counts, of: [my sticks, jugs]}}", "ROS0311", "jugs", "'jugs' tells what is meant, but not where it lies." },
+        { "score: {x: {idiom: its own worth, of: my sticks, worth: pya}}", "ROS0201", "pya", "'pya' is not a column, an attribute or a word that gives each thing a number." },
+        { "score: {x: {idiom: pairs that fit, of: my sticks, with: my sticks, joined by: touches, points: 1}}", "ROS0201", "touches", "'touches' is not a word that is said of two." },
+        { "score: {x: {idiom: bonus where something holds, if: count(my sticks), points: 1}}", "ROS0301", "count(my sticks)", "" },
+        { "score: {x: {idiom: only next to, near: jug}}", "ROS0407", "only next to", "The idiom 'only next to' gives no points." },
+        { "words: {x: {idiom: only next to, near: jug}}", "ROS0408", "only next to", "The idiom 'only next to' is a law and gives no condition." },
+        { Lay + "laws: {x: {binds: lay, idiom: full lines, along: bays, points: 3}}", "ROS0409", "full lines", "The idiom 'full lines' scores and forbids nothing." },
+        { Lay + "laws: {x: {binds: lay, idiom: at least so many, of: jug, at least: 2}}", "ROS0409", "at least so many", "The idiom 'at least so many' is a condition" },
+        { Lay + "laws: {x: {binds: lay, idiom: only next to its like, by: glaze}}", "ROS0410", "only next to its like", "The idiom 'only next to its like' speaks of a thing that the action chooses, and 'lay' chooses none." },
+        { Lay + "laws: {x: {binds: lay, idiom: only next to, near: jug, on: sopt}}", "ROS0201", "sopt", "'sopt' is not a space that the action chooses." },
+        { Lay + "laws: {x: {binds: trade, idiom: only next to, near: jug}}", "ROS0821", "only next to", "The idiom 'only next to' needs 'on', which is 'here' or 'there'." },
+        { Lay + "laws: {x: {binds: lay, idiom: only next to, near: jug, needs: spot is empty}}", "ROS0406", "needs", "'only next to' has both an idiom and a formula of its own." },
+        { Lay + "laws: {x: {binds: lay, idiom: only next to, near: jug, unles: spot is empty}}", "ROS0201", "unles", "The idiom 'only next to' has nothing called 'unles'." },
+        { Lay + "laws: {x: {binds: lay, idiom: only inside, area: my sticks}}", "ROS0302", "my sticks", "" },
     };
 
     [Theory]

@@ -17,7 +17,7 @@ public sealed class SlipTests
         { "tabs on three lines", "a:\n\tb: 1\n\tc: 2\nd: {e: 1,\n\tf: 2}", "ROS0101 2,1", "{a: {b: ‹1›, c: ‹2›}, d: {e: ‹1›, f: ‹2›}}" },
         { "blanks that are not plain", "a:\n\u00A0\u00A0b: 1", "ROS0101 2,1", "{a: {b: ‹1›}}" },
         { "several of several kinds", "a:1\nb: {c}\n%d\ne: [f\ng: h: i\nj: \"k\nl: ok", "ROS0111 1,2; ROS0115 2,5; ROS0103 3,1; ROS0104 4,4; ROS0117 5,5; ROS0105 6,4", "{a: ‹1›, b: {}, e: [‹f›], g: ‹h: i›, j: ‹\"k›, l: ‹ok›}" },
-        { "a misfit level is one slip", "a:\n    b: 1\n  c: 2\n  d: 3\ne: 4", "ROS0102 3,3", "{a: {b: ‹1›, c: ‹2›, d: ‹3›}, e: ‹4›}" },
+        { "a misfit level is one slip", "a:\n    b: 1\n  c: 2\n  d: 3\ne: 4", "ROS0102 2,5", "{a: {b: ‹1›, c: ‹2›, d: ‹3›}, e: ‹4›}" },
         { "no outline at all", "Once upon a time\nthere was a game.\n", "ROS0103 1,1; ROS0103 2,1", "{}" },
         { "a text that only has a list", "- a\n- b", "ROS0103 1,1", "{}" },
         { "a page of another kind", "<html>\n<body class=\"x\">\n</html>", "ROS0103 1,1; ROS0103 2,1; ROS0103 3,1", "{}" },

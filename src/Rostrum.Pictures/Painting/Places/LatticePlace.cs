@@ -5,6 +5,8 @@ namespace Rostrum.Pictures;
 /// <summary>A board whose spaces are cells that lie side by side.</summary>
 internal abstract record LatticePlace(BoardPicture Board, TableMeasures Measures, SpaceNames Names) : BoardPlace(Board, Measures, Names)
 {
+    private static readonly bool[] UpperFirst = [true, false];
+
     /// <summary>The frame follows the spaces, so that a board with missing spaces has steps and holes.</summary>
     public override PathData Frame => OutlineTracer.Grown(OutlineTracer.Trace(Enumerable.Range(0, Board.Spaces.Count).Select(Cell).Concat(Bridges)), At, Measures.FrameWidth);
 
@@ -42,7 +44,7 @@ internal abstract record LatticePlace(BoardPicture Board, TableMeasures Measures
             double west = spaces.Min(space => Niche(space).X);
             double east = spaces.Max(space => Niche(space).Right);
             var ends = from space in spaces.Order()
-                       from upper in new[] { true, false }
+                       from upper in UpperFirst
                        let end = EndOf(space, upper)
                        where !end.Beyond.Any(spaces.Contains)
                        orderby end.Beyond.Length, Math.Round(Math.Abs(end.End.X - ((west + east) / 2)), 3), upper ? 0 : 1

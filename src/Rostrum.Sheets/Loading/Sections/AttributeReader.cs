@@ -83,6 +83,11 @@ internal static class AttributeReader
             return Enumerable.Range(0, (int)Math.Min(high - low + 1, MostValues + 1)).Select(i => ((low + i).ToString(CultureInfo.InvariantCulture), scalar.Span));
         }
 
+        if (scalar.Style == OutlineStyle.Plain && scalar.Text.AsSpan().IndexOfAny(',', '[', ']') >= 0)
+        {
+            return ValueList.WithoutBrackets(context, scalar);
+        }
+
         return scalar.Text.Contains(';', StringComparison.Ordinal) ? ValueList.Of(context, scalar) : WordsOf(scalar);
     }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Rostrum.Sheets.Idioms;
 using Rostrum.Sheets.Model;
 using Rostrum.Text;
 using Rostrum.Text.Outline;
@@ -18,7 +19,11 @@ internal static class LawsSection
         {
             if (OutlineAsk.Mapping(context, entry, "what the law binds and demands") is { } mapping)
             {
-                OutlineAsk.CheckKeys(context, mapping, "laws");
+                if (mapping.Find("idiom") is null)
+                {
+                    OutlineAsk.CheckKeys(context, mapping, "laws");
+                }
+
                 laws.Add(ReadLaw(context, entry.Key, mapping, actions));
             }
         }
@@ -32,7 +37,7 @@ internal static class LawsSection
         Citation? cite = ClauseParts.CiteOrWarn(context, mapping, key, name);
         ImmutableArray<ActionFacts> bound = Binds(context, key, mapping, actions);
         Forked forked = ForkReader.OfClause(context, mapping, name, "laws");
-        if (forked.Alternatives.Any(a => !Demands.Any(d => a.Find(d.Key) is not null) && !OutlineAsk.HasUnknownKey(a, "laws")))
+        if (forked.Alternatives.Any(a => !SaysSomething(a) && !OutlineAsk.HasUnknownKey(a, "laws")))
         {
             context.Problems.Add(SheetProblems.LawBindsNothing(key.Span, name));
         }
@@ -72,8 +77,17 @@ internal static class LawsSection
         return bound.ToImmutable();
     }
 
+    private static bool SaysSomething(OutlineMapping law) => law.Find("idiom") is not null || Demands.Any(d => law.Find(d.Key) is not null);
+
     private static LawBody Body(LoadContext context, string name, OutlineMapping mapping, ActionFacts action, ref int size)
     {
+        if (mapping.Find("idiom") is not null)
+        {
+            (LawBody said, int needed) = IdiomExpander.Law(context, mapping, name, action, Demands) ?? (new LawBody([], null, ""), 0);
+            size = Math.Max(size, needed);
+            return said;
+        }
+
         FormulaReader reader = ActionScope.Open(context, action);
         var demands = ImmutableArray.CreateBuilder<LawDemand>();
         foreach ((string key, DemandKind kind) in Demands)
@@ -91,7 +105,8 @@ internal static class LawsSection
         return new LawBody(demands.ToImmutable(), unless, formula);
     }
 
-    private static IEnumerable<OutlineNode> Truths(OutlineNode? node) => node switch
+    /// <summary>The demands behind one key: one, or a list of them.</summary>
+    public static IEnumerable<OutlineNode> Truths(OutlineNode? node) => node switch
     {
         null => [],
         OutlineSequence list => list.Items,

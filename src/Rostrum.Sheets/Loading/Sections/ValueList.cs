@@ -21,9 +21,17 @@ internal static class ValueList
         return Placed(member, parts);
     }
 
-    // Every word is used by itself elsewhere in the sheet, and all of them together nowhere.
+    /// <summary>Values with commas between them that no brackets hold together, such as <c>bowl, jug]</c>; told, and read all the same.</summary>
+    public static IEnumerable<(string Word, SourceSpan At)> WithoutBrackets(LoadContext context, OutlineScalar text)
+    {
+        string[] parts = [.. text.Text.Split([',', '[', ']'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Select(Prose.Fold)];
+        context.Problems.Add(SheetProblems.ValuesWithoutBrackets(text.Span, parts));
+        return Placed(text, parts);
+    }
+
+    // Every word is used without the others elsewhere in the sheet, and all of them together nowhere.
     private static bool StandAlone(LoadContext context, string whole, string[] parts) =>
-        context.Uses(whole) < 2 && parts.All(p => context.Uses(p) > 0);
+        context.Mentions(whole) < 2 && parts.All(p => context.Uses(p) > 0 || context.Mentions(p) > context.Mentions(whole));
 
     private static IEnumerable<(string Word, SourceSpan At)> Placed(OutlineScalar member, string[] parts)
     {

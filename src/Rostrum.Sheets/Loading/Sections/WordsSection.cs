@@ -21,6 +21,7 @@ internal sealed class WordsSection
         _context = context;
         context.Declared.MeaningOf = word => Meaning(word)?.Body;
         context.AddWord = Add;
+        context.AddBoundWord = AddBound;
     }
 
     /// <summary>All words in the order of their indexes, idioms' own words included.</summary>
@@ -54,6 +55,14 @@ internal sealed class WordsSection
         var word = new Word(name, subjects, _context.Words.Count, at);
         _context.Words.Add(word);
         _texts[word] = (meaning, through, names);
+        return word;
+    }
+
+    private Word AddBound(string name, ImmutableArray<Subject> subjects, Term meaning, int frameSize)
+    {
+        var word = new Word(name, subjects, _context.Words.Count, meaning.Origin.At);
+        _context.Words.Add(word);
+        _meanings[word] = new WordMeaning(word, meaning, frameSize, null, null);
         return word;
     }
 

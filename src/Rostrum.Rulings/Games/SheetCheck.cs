@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+using Rostrum.Sheets.Loading;
+using Rostrum.Sheets.Model;
+using Rostrum.Text;
+using Rostrum.Text.Mending;
+
+namespace Rostrum.Rulings.Games;
+
+/// <summary>Everything that is wrong with a sheet, its variants one by one included: each cause once, what merely follows from it left out.</summary>
+/// <param name="game">The game.</param>
+/// <param name="also">What else is wrong with a sound sheet, such as how its pieces look.</param>
+public sealed class SheetCheck(Game game, Func<Sheet, IEnumerable<Diagnostic>> also)
+{
+    // Readings of one sheet that are made to find out which problem follows from which; fewer of a long one.
+    private const int MostTrials = 48;
+    private const int CharactersATrial = 400_000;
+
+    // Variants whose problems are looked at again after each mend.
+    private const int MostVariants = 3;
+
+    /// <summary>The problems, each with the variants that bring it out; errors before warnings.</summary>
+    /// <param name="sets">The sets of variants with which the sheet is read, in order; the base game comes first by itself.</param>
+    /// <param name="stop">Asked between two readings.</param>
+    public ImmutableArray<SheetProblem> Of(IEnumerable<ImmutableArray<string>> sets, CancellationToken stop = default)
+    {
+        ImmutableArray<SheetProblem> all = Once(((ImmutableArray<string>[])[[], .. sets]).AsParallel().AsOrdered().WithCancellation(stop).SelectMany(s => Problems(game, s).Select(p => new SheetProblem(p, s))));
+        if (!all.Any(p => MayHaveEchoes(p.Problem)) || game.Folder.Read(all[0].Problem.At.Source.Name).Text is not { } text)
+        {
+            return all;
+        }
+
+        ImmutableArray<string>[] again = [.. all.Select(p => p.Variants).DistinctBy(v => string.Join('\n', v)).Take(MostVariants)];
+        var trial = new TrialMending(mended => [.. Look(mended, again)], new SheetGuesses(game).About, Math.Clamp(CharactersATrial / (text.Content.Length + 1), 4, MostTrials));
+        ImmutableArray<Diagnostic> causes = Echoes.Fold(trial.CausesOf([.. all.Select(p => p.Problem)]));
+        return [.. causes.Select(c => new SheetProblem(c, all.FirstOrDefault(p => p.Problem.At == c.At)?.Variants ?? all[0].Variants))];
+    }
+
+    // What a warning is about stands, and nothing follows from it; but for a key that a sentence swallowed.
+    private static bool MayHaveEchoes(Diagnostic problem) => problem.Severity == Severity.Error || problem.Id == "ROS0119";
+
+    private IEnumerable<Diagnostic> Look(ImmutableArray<SourceText> mended, ImmutableArray<string>[] sets)
+    {
+        Game trial = mended.Aggregate(game, (g, file) => g.With(file));
+        return Once(sets.SelectMany(s => Problems(trial, s).Select(p => new SheetProblem(p, s)))).Select(p => p.Problem);
+    }
+
+    private IEnumerable<Diagnostic> Problems(Game read, ImmutableArray<string> variants)
+    {
+        SheetReading reading = read.Sheet(variants);
+        return reading.IsSound ? reading.Problems.Concat(also(reading.Sheet!)) : reading.Problems;
+    }
+
+    private static ImmutableArray<SheetProblem> Once(IEnumerable<SheetProblem> problems) =>
+        [.. problems.DistinctBy(p => (p.Problem.Id, p.Problem.At.Source.Name, p.Problem.At.Start, p.Problem.At.Length, p.Problem.Message)).OrderByDescending(p => p.Problem.Severity)];
+}
+
+/// <summary>A problem of a sheet.</summary>
+/// <param name="Problem">What is wrong.</param>
+/// <param name="Variants">The variants with which it comes out; empty for the base game.</param>
+public sealed record SheetProblem(Diagnostic Problem, ImmutableArray<string> Variants);

@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using System.Text.RegularExpressions;
+using Rostrum.Sheets.Formulas;
+using Rostrum.Sheets.Loading;
+using Rostrum.Sheets.Model;
+using Rostrum.Text;
+using Rostrum.Text.Mending;
+
+namespace Rostrum.Rulings.Games;
+
+/// <summary>What may have slipped near a problem of a sheet: a name misspelt where it is declared, another word of the language, or a slip of the outline.</summary>
+/// <param name="game">The game with its problems.</param>
+internal sealed partial class SheetGuesses(Game game)
+{
+    private const int MostWords = 4;
+
+    private readonly OutlineGuesses _outline = new(SheetDialect.Sheets);
+    private readonly Lazy<ImmutableArray<Named>> _declared = new(() =>
+        [.. (game.Sheet().Sheet?.Variants ?? []).Select(v => game.Sheet(v.Name)).Prepend(game.Sheet()).SelectMany(r => r.Sheet?.Names.All.Select(n => n.Symbol) ?? []).Where(n => n.DeclaredAt is not null).DistinctBy(n => n.Name)]);
+
+    /// <summary>The guesses, likeliest first, each with a fix.</summary>
+    public IEnumerable<Diagnostic> About(Diagnostic problem) => [.. Declared(problem), .. Spelled(problem), .. _outline.About(problem)];
+
+    // A word that nothing bears, and a declared name near it that stands more seldom in the sheet: then the declaration is what is misspelt.
+    private IEnumerable<Diagnostic> Declared(Diagnostic problem)
+    {
+        string written = Prose.Fold(problem.At.Text);
+        if (!IsOfName(problem) || !PlainName().IsMatch(written))
+        {
+            return [];
+        }
+
+        return from form in (string[])(written.EndsWith('s') ? [written, written[..^1]] : [written])
+               from named in _declared.Value
+               where PlainName().IsMatch(named.Name) && NearSpelling.Find(form, [named.Name]) is not null
+               let at = named.DeclaredAt!.Value
+               let start = at.Text.IndexOf(named.Name, StringComparison.Ordinal)
+               where start >= 0 && CountOf(problem.At.Source.Content, form) > CountOf(problem.At.Source.Content, named.Name)
+               select GameProblems.DeclaredOtherwise(at.Part(start, named.Name.Length), named.Name, form);
+    }
+
+    // Words of the language itself are no names; a name may be nearer to one of them.
+    private static IEnumerable<Diagnostic> Spelled(Diagnostic problem)
+    {
+        string written = problem.At.Text;
+        return IsOfName(problem) && PlainName().IsMatch(written)
+            ? Vocabulary.GrammarWords.Where(w => w.Length > 2 && NearSpelling.Find(written, [w]) is not null).Order(StringComparer.Ordinal).Take(MostWords)
+                .Select(w => GameProblems.OtherSpelling(problem, w))
+            : [];
+    }
+
+    private static bool IsOfName(Diagnostic problem) => problem.At.Length is > 0 and < 80 && (problem.Id.StartsWith("ROS02", StringComparison.Ordinal) || problem.Id is "ROS0197" or "ROS0180");
+
+    private static int CountOf(string content, string words) => Regex.Count(content, $@"(?<![\w']){Regex.Escape(words)}(?![\w'])", RegexOptions.IgnoreCase);
+
+    [GeneratedRegex(@"^[\p{L}\p{Nd}' -]+$")]
+    private static partial Regex PlainName();
+}
