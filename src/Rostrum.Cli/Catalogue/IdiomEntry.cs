@@ -14,13 +14,13 @@ internal sealed partial record IdiomEntry(string Section, Idiom Idiom)
     private const string Cite = "book 1";
 
     /// <summary>Where a sheet may use it: <c>score</c>, <c>condition</c> or <c>law</c>.</summary>
-    public string Use => Idiom.Body.Find("points") is not null ? "score" : Idiom.Body.Find("means") is not null ? "condition" : "law";
+    public string Use => Idiom.Kind.ToString().ToLowerInvariant();
 
     /// <summary>What it answers, in the words of the trade; may be empty.</summary>
-    public string Group => Words(Idiom.Body, "group");
+    public string Group => Idiom.Group;
 
     /// <summary>Its sentence with the keys in the places of what is filled in: <c>Each full ‹along› scores ‹points› points.</c></summary>
-    public string Says => Prose.Sentence(Gaps().Replace(Idiom.Sentence, gap => InKeys(gap.Groups[1].Value)));
+    public string Says => Prose.Sentence(Idiom.InNames);
 
     /// <summary>Its sentence filled in; empty where its file shows none.</summary>
     public string Example => Tried is { } tried ? Words(tried, "reads") : "";
@@ -51,24 +51,9 @@ internal sealed partial record IdiomEntry(string Section, Idiom Idiom)
     // What may be left out is left out, unless the example gives it.
     private string Line(IdiomParameter parameter)
     {
-        string given = (Tried?.Find("with")?.Value as OutlineMapping)?.Find(parameter.Name)?.Value is OutlineScalar value ? Prose.Fold(value.Text) : "";
+        string given = (Tried?.Find("with")?.Value as OutlineMapping)?.Find(parameter.Name)?.Value is { } value ? Prose.Fold(value is OutlineScalar text ? text.Text : value.Span.Text) : "";
         string? otherwise = parameter.Otherwise is { } usual ? Prose.Fold(usual.Text) : null;
         return given.Length > 0 ? $"    {parameter.Name}: {given}" : otherwise is null ? $"    {parameter.Name}: ?" : "";
-    }
-
-    // `many of`, `number points of`: the last words are the name of a parameter; `points point` is a number of them.
-    private string InKeys(string gap)
-    {
-        string[] names = [.. Idiom.Parameters.Select(p => p.Name).OrderByDescending(n => n.Length)];
-        if (names.FirstOrDefault(n => gap == n || gap.EndsWith(" " + n, StringComparison.Ordinal)) is not { } last)
-        {
-            return names.FirstOrDefault(n => gap.StartsWith(n + " ", StringComparison.Ordinal)) is { } first ? $"‹{first}› {gap[(first.Length + 1)..]}s" : $"‹{gap}›";
-        }
-
-        string before = gap[..^last.Length].Trim();
-        string? number = names.FirstOrDefault(n => before == $"number {n}" || before.StartsWith($"number {n} ", StringComparison.Ordinal));
-        string between = number is null ? before is "each" ? "each " : "" : $"‹{number}› {before[$"number {number}".Length..].Trim()} ".Replace("  ", " ", StringComparison.Ordinal);
-        return $"{between}‹{last}›";
     }
 
     private static string Singular(string word) => word switch
@@ -80,9 +65,6 @@ internal sealed partial record IdiomEntry(string Section, Idiom Idiom)
     };
 
     private static string Words(OutlineMapping mapping, string key) => mapping.Find(key)?.Value is OutlineScalar text ? Prose.Fold(text.Text) : "";
-
-    [GeneratedRegex(@"\(([^)]*)\)")]
-    private static partial Regex Gaps();
 
     [GeneratedRegex(@"[\p{L}\p{Nd}]+")]
     private static partial Regex Letters();
