@@ -1,9 +1,12 @@
 using System.Text.Json;
+using Rostrum.Testing;
 
 namespace Rostrum.Cli.Tests;
 
 public class CheckTests
 {
+    public static TheoryData<string> Shipped => [.. ShippedGames.Names];
+
     private const string SixMistakes = """
         rule sheet: 1
         game: Pebbles
@@ -31,6 +34,14 @@ public class CheckTests
 
         Assert.Contains("3 variants were not checked", Told.By("check", game.Folder).Talk);
     }
+
+    [Theory]
+    [MemberData(nameof(Shipped))]
+    public void Every_shipped_game_is_fine(string game) => Assert.Equal(ExitCode.Fine, Told.By("check", Path.Combine(TestFiles.Root, "games", game)).Code);
+
+    [Fact]
+    public void Folder_of_games_names_one_of_them() =>
+        Assert.Contains("Did you mean", Told.By("check", Path.Combine(TestFiles.Root, "games", "traditional")).Talk);
 
     [Fact]
     public void Summary_of_the_demo_game_counts_what_was_looked_at()

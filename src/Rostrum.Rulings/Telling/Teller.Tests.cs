@@ -99,7 +99,7 @@ internal sealed partial class Teller
     {
         if (IsNamedNumber(term, value))
         {
-            return $"{Phrase(term, frame)} is {naming.Of(value)},";
+            return $"{Phrase(term, frame)} {(term is Term.Call { Word.Name: [.., not ('s' or 'u'), 's'] } ? "are" : "is")} {naming.Of(value)},";
         }
 
         string amount = Amount(term, value, frame);

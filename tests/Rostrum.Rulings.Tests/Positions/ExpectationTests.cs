@@ -29,6 +29,24 @@ public sealed class ExpectationTests
     }
 
     [Theory]
+    [InlineData("tally", null)]
+    [InlineData("tally of seat 1", 0)]
+    [InlineData("tally of seat 2", 1)]
+    [InlineData("tally of  Seat 2", 1)]
+    public void Points_may_be_those_of_any_seat(string section, int? seat)
+    {
+        var tally = Assert.IsType<Expectation.Tally>(Assert.Single(Read.Fine($"players: 2\nexpect:\n  {section}:\n    total: 3\n").File.Expectations));
+
+        Assert.Equal(seat, tally.Seat);
+    }
+
+    [Theory]
+    [InlineData("tally of seat 3")]
+    [InlineData("tally of seat")]
+    [InlineData("tally of the moon")]
+    public void Points_of_nobody_are_told(string section) => Assert.Equal("ROS0229", Read.Problem($"players: 2\nexpect:\n  {section}:\n    total: 3\n").Id);
+
+    [Theory]
     [InlineData("{is: legal, because: B1 is a plate}", ExpectedVerdict.Legal)]
     [InlineData("illegal", ExpectedVerdict.Illegal)]
     [InlineData("{is: unsettled}", ExpectedVerdict.Unsettled)]

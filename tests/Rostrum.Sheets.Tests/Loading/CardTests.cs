@@ -30,6 +30,38 @@ public sealed class CardTests
         Assert.IsType<Term.Listed>(table.Rows[0].Cells[1]);
     }
 
+    [Theory]
+    [InlineData("count(ten of diamonds in my pile)")]
+    [InlineData("count(pile of me where it is 2 of spades)")]
+    [InlineData("count(jack of hearts in my pile) + count(spades in my pile) + count(aces in my pile)")]
+    [InlineData("order of rank of jack of hearts")]
+    public void Cards_of_a_pack_are_called_as_people_call_them(string formula)
+    {
+        Loaded loaded = Loaded.Of($"""
+            cards:
+              card:
+                called: (rank) of (suit)s
+                attributes:
+                  rank: [ace, 2, 10, jack]
+                  suit: [diamond, heart, spade]
+            places:
+              pile:
+                heap of: card
+                of: each player
+            score:
+              tried: {formula}
+            """);
+
+        Assert.Empty(loaded.Told);
+        Assert.Equal("10 of diamonds", loaded.Sheet.CardTables[0].Rows[6].Card.Name);
+    }
+
+    [Theory]
+    [InlineData("of (rank) (suit)")]
+    [InlineData("(rank) in (suit)")]
+    public void Other_words_of_the_grammar_stay_out_of_names(string called) => Assert.Contains(
+        Loaded.Of($"cards:\n  card:\n    called: {called}\n    attributes:\n      rank: [ace, 2]\n      suit: [heart, spade]\n").Told, t => t.Contains("ROS0211", StringComparison.Ordinal));
+
     [Fact]
     public void Changes_replace_single_cells_of_the_table()
     {
