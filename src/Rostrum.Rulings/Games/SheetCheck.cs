@@ -23,7 +23,8 @@ public sealed class SheetCheck(Game game, Func<Sheet, IEnumerable<Diagnostic>> a
     /// <param name="stop">Asked between two readings.</param>
     public ImmutableArray<SheetProblem> Of(IEnumerable<ImmutableArray<string>> sets, CancellationToken stop = default)
     {
-        ImmutableArray<SheetProblem> all = Once(((ImmutableArray<string>[])[[], .. sets]).AsParallel().AsOrdered().WithCancellation(stop).SelectMany(s => Problems(game, s).Select(p => new SheetProblem(p, s))));
+        ImmutableArray<string>[] every = [[], .. sets];
+        ImmutableArray<SheetProblem> all = Once(every.AsParallel().AsOrdered().WithCancellation(stop).SelectMany(s => Problems(game, s).Select(p => new SheetProblem(p, s))));
         if (!all.Any(p => MayHaveEchoes(p.Problem)) || game.Folder.Read(all[0].Problem.At.Source.Name).Text is not { } text)
         {
             return all;
@@ -31,12 +32,26 @@ public sealed class SheetCheck(Game game, Func<Sheet, IEnumerable<Diagnostic>> a
 
         ImmutableArray<string>[] again = [.. all.Select(p => p.Variants).DistinctBy(v => string.Join('\n', v)).Take(MostVariants)];
         var trial = new TrialMending(mended => [.. Look(mended, again)], new SheetGuesses(game).About, Math.Clamp(CharactersATrial / (text.Content.Length + 1), 4, MostTrials));
-        ImmutableArray<Diagnostic> causes = Echoes.Fold(trial.CausesOf([.. all.Select(p => p.Problem)]));
+        IEnumerable<Diagnostic> causes = Echoes.Fold(trial.CausesOf([.. all.Select(p => p.Problem)])).Select(c => Doubted(c, all, every));
         return [.. causes.Select(c => new SheetProblem(c, all.FirstOrDefault(p => p.Problem.At == c.At)?.Variants ?? all[0].Variants))];
     }
 
     // What a warning is about stands, and nothing follows from it; but for a key that a sentence swallowed.
     private static bool MayHaveEchoes(Diagnostic problem) => problem.Severity == Severity.Error || problem.Id == "ROS0119";
+
+    // A fix may hold for the base game and break a variant that bears the other name.
+    private Diagnostic Doubted(Diagnostic cause, ImmutableArray<SheetProblem> all, ImmutableArray<string>[] every)
+    {
+        if (cause.Fix is not { Grade: FixGrade.Safe } fix || every.Length == 1)
+        {
+            return cause;
+        }
+
+        SourceText source = fix.Edits[0].At.Source;
+        HashSet<(string, string)> known = [.. all.Select(p => (p.Problem.Id, p.Problem.Message))];
+        IEnumerable<Diagnostic> left = Look([new SourceText(source.Name, TextEdit.Apply(source.Content, fix.Edits))], every);
+        return left.All(p => known.Contains((p.Id, p.Message))) ? cause : cause with { Fix = fix with { Grade = FixGrade.Choice } };
+    }
 
     private IEnumerable<Diagnostic> Look(ImmutableArray<SourceText> mended, ImmutableArray<string>[] sets)
     {

@@ -47,16 +47,27 @@ internal static class UnreadableCharacters
             if (IsUnreadable(text.Content, i))
             {
                 edits.Add(new TextEdit(text.Span(i, 1), ""));
-                besideSigns |= IsSign(text.Content, i - 1) || IsSign(text.Content, i + 1);
+                besideSigns |= IsSign(text.Content, Next(text.Content, i, -1)) || IsSign(text.Content, Next(text.Content, i, 1));
             }
         }
 
         return new Fix("delete what cannot be seen in this line", besideSigns ? FixGrade.Choice : FixGrade.Safe, edits.ToImmutable());
     }
 
+    // The nearest character in a direction that is seen.
+    private static int Next(string content, int at, int step)
+    {
+        do
+        {
+            at += step;
+        }
+        while (at >= 0 && at < content.Length && (OutlineInput.IsSpace(content[at]) || IsUnreadable(content, at)));
+        return at;
+    }
+
     // Beside a sign, such as a backslash or a dash, the removal may give the sign another meaning.
     private static bool IsSign(string content, int at) =>
-        at >= 0 && at < content.Length && !char.IsLetterOrDigit(content[at]) && !OutlineInput.IsSpace(content[at]) && !IsUnreadable(content, at);
+        at >= 0 && at < content.Length && content[at] is not ('\n' or '\r') && !char.IsLetterOrDigit(content[at]) && !OutlineInput.IsSpace(content[at]) && !IsUnreadable(content, at);
 
     // Zero-width joiner and non-joiner are letters' business in several scripts.
     private static bool JoinsLetters(char c) => c is '\u200C' or '\u200D';
