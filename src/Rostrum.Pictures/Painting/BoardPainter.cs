@@ -18,6 +18,7 @@ internal sealed class BoardPainter(BoardPlace place, TableView view)
             new SceneNode.Path(_frame, new Paint(Tones.Frame, Tones.FrameEdge, Math.Max(1, _measures.Shelf * 0.035))),
             .. place.Below,
             .. place.Board.Spaces.Select((space, at) => new SceneNode.Group(ids[at], [.. Space(space, at)])),
+            .. place.Board.Bodies.SelectMany(place.Body),
             .. place.Above,
             .. place.Labels,
             .. _areas.Paint(),
@@ -42,8 +43,10 @@ internal sealed class BoardPainter(BoardPlace place, TableView view)
     [
         .. place.Ground(at, _areas.TintOf(at)),
         .. place.BearsNumbers(at) ? NumberMarks.Paint([.. space.Numbers.OfType<long>()], place.NumbersAt(at), _measures) : [],
-        .. space.Content is CellPicture.Stack stack ? new StackPainter(place.Niche(at), place.Room(at), _measures, place.View).Paint(stack.Pieces) : FreeName(space, at),
+        .. IsCovered(at) ? [] : space.Content is CellPicture.Stack stack ? new StackPainter(place.Niche(at), place.Room(at), _measures, place.View).Paint(stack.Pieces) : FreeName(space, at),
     ];
+
+    private bool IsCovered(int space) => place.DrawsBodies && place.Board.Bodies.Any(body => body.Spaces.Contains(space));
 
     private IEnumerable<SceneNode> FreeName(SpacePicture space, int at)
     {

@@ -28,6 +28,7 @@ internal static class BoardDrawer
             Holes = form == BoardForm.Hexes ? [.. facts.Holes.Select(h => new HolePicture(h.Name, h.Column, h.Row))] : [],
             Ways = [.. facts.Ways.Select(w => (ValueList<int>)[.. w.Select(s => places[s])])],
             Areas = [.. Areas(facts, places)],
+            Bodies = [.. Bodies(position.Boards[board][seat], places, looks)],
             NumberNames = [.. facts.Values.Select(v => v.Name)],
         };
     }
@@ -46,6 +47,14 @@ internal static class BoardDrawer
         Numbers = [.. facts.Values.Select(v => v.On[space.Name.Index])],
         Spot = facts.Spots.IsEmpty ? null : (facts.Spots[space.Name.Index].Across, facts.Spots[space.Name.Index].Up),
     };
+
+    // Of pieces larger than a space, those that lie alone.
+    private static IEnumerable<BodyPicture> Bodies(ImmutableArray<Stack> stacks, Dictionary<int, int> places, ThingLooks looks) =>
+        from space in Enumerable.Range(0, stacks.Length)
+        where stacks[space].Things is [{ Covers: [var first, ..] }] && first == space
+        let piece = stacks[space].Things[0]
+        where piece.Covers.All(c => stacks[c].Things.Length == 1)
+        select new BodyPicture(looks.Of(piece), [.. piece.Covers.Select(c => places[c])]);
 
     // With several families of areas a label says which of them it means.
     private static IEnumerable<AreaPicture> Areas(BoardFacts facts, Dictionary<int, int> places)

@@ -41,6 +41,9 @@ public sealed record BoardPicture(string Name, string? Title, BoardForm Form, Va
     /// <summary>Parts of the board that are told from others.</summary>
     public ValueList<AreaPicture> Areas { get; init; }
 
+    /// <summary>Pieces that lie on several spaces and on nothing else; what is drawn of them on a single space is left out.</summary>
+    public ValueList<BodyPicture> Bodies { get; init; }
+
     /// <summary>What the numbers on its spaces are called, in the order of <see cref="SpacePicture.Numbers"/>.</summary>
     public ValueList<string> NumberNames { get; init; }
 
@@ -83,6 +86,11 @@ public sealed record BoardPicture(string Name, string? Title, BoardForm Form, Va
 /// <param name="Column">As <see cref="SpacePicture.Column"/>.</param>
 /// <param name="Row">As <see cref="SpacePicture.Row"/>.</param>
 public sealed record HolePicture(string Name, int Column, int Row);
+
+/// <summary>A piece that lies on several spaces.</summary>
+/// <param name="Look">How it looks: its colour and emblem; its silhouette is that of the spaces.</param>
+/// <param name="Spaces">Indices in <see cref="BoardPicture.Spaces"/>, side by side; the emblem stands on the first.</param>
+public sealed record BodyPicture(PieceLook Look, ValueList<int> Spaces);
 
 /// <summary>A part of a board that is told from others.</summary>
 /// <param name="Label">Written on it.</param>

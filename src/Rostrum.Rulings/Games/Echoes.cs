@@ -54,7 +54,12 @@ internal static class Echoes
             return same[0];
         }
 
-        int[] lines = [.. same.Skip(1).Select(p => p.At.StartPosition.Line).Distinct()];
+        int[] lines = [.. same.Select(p => p.At.StartPosition.Line).Where(l => l != same[0].At.StartPosition.Line).Distinct().Order()];
+        if (lines.Length == 0)
+        {
+            return same[0] with { Fix = Everywhere(same) };
+        }
+
         string where = lines.Length > MostLines ? $"{string.Join(", ", lines.Take(MostLines))} and {lines.Length - MostLines} more" : Prose.And(lines.Select(l => $"{l}"));
         return same[0] with { Hint = $"{same[0].Hint} The same stands in {(lines.Length == 1 ? "line" : "lines")} {where}.", Fix = Everywhere(same) };
     }

@@ -63,6 +63,11 @@ internal sealed class CellReader(PositionReading reading, ThingSpot spot)
             reading.Problems.Add(PositionProblems.NotHeldHere(at, draft.Kind.Kind.Name, spot.Told, spot.Holds));
         }
 
+        if (draft is not null && seat > 0 && !ThingSpot.IsOwned(draft.Kind))
+        {
+            reading.Problems.Add(PositionProblems.OwnedByNobody(at, draft.Kind.Kind));
+        }
+
         return draft is null ? null : reading.Write(Complete(draft, seat, statesOpen).At(spot), count, at);
     }
 

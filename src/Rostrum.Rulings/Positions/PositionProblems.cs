@@ -46,6 +46,10 @@ internal static partial class PositionProblems
     public static Diagnostic CannotBeDrawn(SourceSpan at, string board, string space) => new(
         "ROS0158", Severity.Error, at, $"{Prose.Sentence(board)} is a map, which has no rows to draw.", $"List its spaces, each with what lies there, as in '{space}: …'; what is left out is empty.");
 
+    public static Diagnostic OwnedByNobody(SourceSpan at, Kind kind) => new(
+        "ROS0160", Severity.Warning, at, $"This says whose the {kind.Name} is, and in the sheet {kind.Plural} belong to nobody.",
+        $"Where each player has some, write 'each player:' in place of 'count:' at '{kind.Name}', under 'pieces'; until then one that is taken from the supply is nobody's.");
+
     public static Diagnostic NoParts(SourceSpan at, Kind kind, int cells, int size, string example) => new(
         "ROS0159", Severity.Error, at, $"{Prose.Count(cells, "space shows", "spaces show")} {Prose.A(kind.Name)}, and they cannot be parted into {kind.Plural}, each of which lies on {size}.",
         $"Draw it on every space on which it lies, or list the spaces: '{example}'.");

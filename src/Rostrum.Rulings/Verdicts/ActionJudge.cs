@@ -48,10 +48,29 @@ internal sealed class ActionJudge(Proposal proposal, Setting setting, ISet<int> 
         AskLaws();
         if (_breaches.Count == 0)
         {
+            AskHolds();
+        }
+
+        if (_breaches.Count == 0)
+        {
             return _open.Count == 0 && !_why.IsAny ? Legal() : OpenTogether();
         }
 
-        return isChosenWrongly ? Illegal() : WithPower();
+        return isChosenWrongly || _broken.Count == 0 ? Illegal() : WithPower();
+    }
+
+    // What a board says that a space holds binds every action; where a law of the sheet is broken anyway, that law is told.
+    private void AskHolds()
+    {
+        if (_laws.Overfull(Position) is not { } full)
+        {
+            return;
+        }
+
+        (BoardFacts board, Value.SpaceAt space, int things) = full;
+        int most = board.MostInSpace!.Value;
+        string says = $"{Prose.Sentence(Prose.A(board.Noun.Name))} of '{board.Place.Name}' holds {Prose.Count(most, "thing", "things")} at the most.";
+        _breaches.Add(new Breach(board.Place.Name, says, board.Cite, $"afterwards {Prose.Count(things, "thing lies", "things lie")} on {_laws.Naming.Of(space)}", _laws.Naming.SpacesOf(space)));
     }
 
     private void AskChoices()

@@ -87,6 +87,25 @@ internal sealed class LawJudge(Proposal proposal, Setting setting, ISet<int> tou
         return new Tale($"afterwards {tale.Text}", tale.Spaces);
     }
 
+    /// <summary>The first space that holds more afterwards than its board allows and than before; null where there is none or nobody can say.</summary>
+    public (BoardFacts Board, Value.SpaceAt Space, int Things)? Overfull(Position position)
+    {
+        (Position? after, _) = new StepCarrier(position, Me, setting, touched, proposal.Frame(On(position), 0)).Carry(proposal.Action.Steps);
+        if (after is null)
+        {
+            return null;
+        }
+
+        var full = from board in Enumerable.Range(0, after.Boards.Length)
+                   where position.Sheet.Boards[board].MostInSpace is not null
+                   from seat in Enumerable.Range(0, after.Boards[board].Length)
+                   from space in Enumerable.Range(0, after.Boards[board][seat].Length)
+                   let things = after.At(board, seat, space).Things.Length
+                   where things > position.Sheet.Boards[board].MostInSpace && things > position.At(board, seat, space).Things.Length
+                   select (position.Sheet.Boards[board], new Value.SpaceAt(board, seat, space), things);
+        return full.Cast<(BoardFacts, Value.SpaceAt, int)?>().FirstOrDefault();
+    }
+
     /// <summary>Speaks to the player who acts.</summary>
     public Naming Naming => new(proposal.Position.Sheet, Me);
 

@@ -50,6 +50,11 @@ internal static class NameHelp
             return thing;
         }
 
+        if (Area(names, tokens[at]) is { } area)
+        {
+            return area;
+        }
+
         // 'total worht' is a misspelt name, and 'total' alone is another language's word.
         string? instead = Instead.GetValueOrDefault(tokens[at].Text);
         if (Nearest(names, tokens, at, instead is null ? 1 : 2) is { } nearest)
@@ -111,6 +116,11 @@ internal static class NameHelp
         SourceSpan place = tokens[Math.Min(at + 2, last)].Span.To(tokens[last].Span);
         return last == at + 1 ? null : FormulaProblems.ThingIn(tokens[isOne ? at - 1 : at].Span.To(place), tokens[at].Text, place.Text, isOne);
     }
+
+    // `bog` alone is the label of an area: it needs its family and its board.
+    private static Diagnostic? Area(Vocabulary names, Token token) => names.All.Select(n => n.Symbol).OfType<LineFamily>().Where(f => f.Form == LineForm.Areas)
+        .SelectMany(f => f.Lines.Where(l => string.Equals(l.Label, token.Text, StringComparison.OrdinalIgnoreCase)).Select(l => $"{f.Name} {l.Label} of {(f.Board.EachPlayer ? "my " : "")}{f.Board.Name}"))
+        .Select(a => FormulaProblems.UnknownName(token.Span, token.Text, a, null)).FirstOrDefault();
 
     // Rows and columns are there before they have a name, or under another one.
     private static Diagnostic? Lines(Vocabulary names, Token token)

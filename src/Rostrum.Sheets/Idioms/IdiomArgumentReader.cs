@@ -117,6 +117,13 @@ internal sealed partial class IdiomArgumentReader(LoadContext context, Idiom idi
             return null;
         }
 
+        if (parameter.IsOfAnybody && look.Owner != LookOwner.Anyone)
+        {
+            string bare = words.Text.Trim();
+            context.Problems.Add(SheetProblems.IdiomComparesAll(words.Span, idiom.Name, bare, bare[(bare.IndexOf(' ', StringComparison.Ordinal) + 1)..]));
+            look = look with { Owner = LookOwner.Anyone };
+        }
+
         (string singular, string plural) = (LookWords.One(look), LookWords.Many(look));
         return new IdiomArgument(parameter, new LookName(parameter.As, look with { Words = singular }), singular, plural, null);
     }

@@ -16,6 +16,9 @@ public sealed record IdiomParameter(string Name, ParameterForm Form, string As, 
     /// <summary>For <see cref="ParameterForm.OneOf"/>, the words that may stand there; the meaning knows them by their number, from 1.</summary>
     public ImmutableArray<string> Words { get; init; } = [];
 
+    /// <summary>True for words that tell things of every player, because the meaning compares the players: nobody's <c>my</c> may stand before them.</summary>
+    public bool IsOfAnybody { get; init; }
+
     /// <summary>What may stand there, in words: <c>a table</c>.</summary>
     public string Wanted => Form switch
     {

@@ -63,6 +63,7 @@ internal static class IdiomReader
         string alias = OutlineAsk.Prose(mapping, "as") ?? name;
         return new IdiomParameter(name, found, alias, OutlineAsk.Prose(mapping, "plural"), mapping.Find("otherwise")?.Value as OutlineScalar)
         {
+            IsOfAnybody = OutlineAsk.Prose(mapping, "whose") == "anybody",
             Words = mapping.Find("words")?.Value is OutlineSequence words ? [.. words.Items.OfType<OutlineScalar>().Select(w => Prose.Fold(w.Text))] : [],
         };
     }

@@ -6,9 +6,21 @@ namespace Rostrum.Sheets.Loading;
 /// <summary>Messages about boards beyond squares, and about what a board says of its spaces.</summary>
 internal static class BoardProblems
 {
-    public static Diagnostic SizeOfHexes(SourceSpan at, string found) => new(
+    public static Diagnostic SizeOfHexes(SourceSpan at, string found, string? near) => new(
         "ROS0834", Severity.Error, at, $"'{Prose.Clip(found)}' is not a size of a board of hexes.",
-        "Write 'rows of 3 4 5 4 3', 'radius 2' or '6 across 4 up', with at most 60 rows and 60 in a row.");
+        near is null ? "Write 'rows of 3 4 5 4 3', 'radius 2' or '6 across 4 up', with at most 60 rows and 60 in a row." : $"Write '{near}'.")
+    {
+        Fix = near is null ? null : Fix.Replace(at, near, FixGrade.Choice),
+    };
+
+    public static Diagnostic LinesWithoutBrackets(SourceSpan at, string near) => new(
+        "ROS0844", Severity.Error, at, "Several lines of points stand here without brackets.", $"Write '{Prose.Clip(near)}', or one line each behind '- '.")
+    {
+        Fix = Fix.Replace(at, near, FixGrade.Choice),
+    };
+
+    public static Diagnostic NearlyOnePoint(SourceSpan at, string name, string other) => new(
+        "ROS0845", Severity.Warning, at, $"'{Prose.Clip(name)}' is named once only, and '{Prose.Clip(other)}' is another point.", $"If they are one, write '{Prose.Clip(other)}'; if not, all is well, and a second line or a table says so too.");
 
     public static Diagnostic RowsDoNotInterlock(SourceSpan at, int first, int second) => new(
         "ROS0835", Severity.Error, at, $"A row of {first} and a row of {second} do not interlock, for rows are centred and set off by half a step.",

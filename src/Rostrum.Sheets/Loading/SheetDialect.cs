@@ -71,5 +71,5 @@ public static class SheetDialect
     public static OutlineDialect Sheets { get; } = new(ProseKeys, [.. TopKeys, .. ClauseKeys, .. EntryKeys.Values.SelectMany(k => k)]);
 
     /// <summary>What the outline reader has to know about idiom files.</summary>
-    public static OutlineDialect Idioms { get; } = Sheets with { KnownKeys = Sheets.KnownKeys.Union(["as", "otherwise", "with", "shown"]) };
+    public static OutlineDialect Idioms { get; } = Sheets with { KnownKeys = Sheets.KnownKeys.Union(["as", "otherwise", "with", "shown", "whose"]) };
 }

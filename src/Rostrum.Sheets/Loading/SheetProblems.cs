@@ -215,6 +215,12 @@ internal static class SheetProblems
     public static Diagnostic IdiomLacks(SourceSpan at, string idiom, string parameter, string wanted) => new(
         "ROS0821", Severity.Error, at, $"The idiom '{idiom}' needs '{parameter}', which is {wanted}.", $"Add a line '{parameter}: …'.");
 
+    public static Diagnostic IdiomComparesAll(SourceSpan at, string idiom, string found, string bare) => new(
+        "ROS0411", Severity.Error, at, $"'{Prose.Clip(found)}' says whose it is, and the idiom '{idiom}' compares what everybody has.", $"Write '{Prose.Clip(bare)}'.")
+    {
+        Fix = Fix.Replace(at, bare),
+    };
+
     public static Diagnostic IdiomDoesNotTake(SourceSpan at, string idiom, string key, IEnumerable<string> known)
     {
         string? near = NearSpelling.Find(key, known);

@@ -26,7 +26,7 @@ public sealed partial class OutlineGuesses(OutlineDialect dialect)
         int line = text.LineIndexOf(problem.At.Start);
         int before = Content(text, line, -1);
         SourceSpan here = LineAt(text, line);
-        IEnumerable<Diagnostic> words = [.. Names(here), .. Colons(here), .. Commas(here), .. Parted(problem, here), .. Doubled(here), .. Brackets(here)];
+        IEnumerable<Diagnostic> words = [.. Names(here), .. Colons(here), .. IsOfMeaning(problem) ? [] : Commas(here), .. Parted(problem, here), .. Doubled(here), .. Brackets(here)];
         IEnumerable<Diagnostic> above = before < line ? [.. Colons(LineAt(text, before)), .. Brackets(LineAt(text, before))] : [];
         return IsOfLayout(problem) ? [.. words, .. Columns(text, before), .. Columns(text, line), .. above, .. Columns(text, Content(text, line, 1))] : words.Concat(above);
     }
@@ -36,6 +36,9 @@ public sealed partial class OutlineGuesses(OutlineDialect dialect)
         problem.Id is "ROS0102" or "ROS0103" or "ROS0108" or "ROS0118" or "ROS0119" or "ROS0122" or "ROS0131" or "ROS0148" or "ROS0221" or "ROS0228" or "ROS0229"
             or "ROS0811" or "ROS0812" or "ROS0814" or "ROS0821" or "ROS0823" or "ROS0825" or "ROS0828" or "ROS0829" or "ROS0503"
         || (problem.Id == "ROS0201" && problem.At.End < problem.At.Source.Content.Length && problem.At.Source.Content[problem.At.End] == ':');
+
+    // Where every word was understood, no comma is behind it: a space that is listed twice stays listed twice.
+    private static bool IsOfMeaning(Diagnostic problem) => string.CompareOrdinal(problem.Id, "ROS0834") >= 0 && string.CompareOrdinal(problem.Id, "ROS0843") <= 0;
 
     private static SourceSpan LineAt(SourceText text, int line) => text.Span(text.LineStart(line), text.LineEnd(line) - text.LineStart(line));
 

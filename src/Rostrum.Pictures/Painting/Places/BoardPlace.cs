@@ -61,6 +61,12 @@ internal abstract record BoardPlace(BoardPicture Board, TableMeasures Measures, 
     /// <summary>What lies on the frame above the spaces: lines round areas, names of holes.</summary>
     public virtual IEnumerable<SceneNode> Above => [];
 
+    /// <summary>True where a piece on several spaces is drawn as one; elsewhere it is drawn on each of them.</summary>
+    public virtual bool DrawsBodies => false;
+
+    /// <summary>A piece that lies on several spaces.</summary>
+    public virtual IEnumerable<SceneNode> Body(BodyPicture body) => [];
+
     /// <summary>Names of spaces, rows and columns beside the spaces.</summary>
     public abstract IEnumerable<SceneNode> Labels { get; }
 

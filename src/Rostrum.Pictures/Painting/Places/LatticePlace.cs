@@ -33,7 +33,7 @@ internal abstract record LatticePlace(BoardPicture Board, TableMeasures Measures
     protected abstract double EndToFrame { get; }
 
     /// <inheritdoc />
-    /// <remarks>On the frame nothing is hidden, so it comes first; of places alike, that nearest to the middle of the part.</remarks>
+    /// <remarks>On the frame only, where nothing is hidden; that nearest to the middle of the part first.</remarks>
     public override IEnumerable<PlateSpot> PlateSpots(AreaPicture area)
     {
         HashSet<int> left = [.. area.Spaces];
@@ -46,13 +46,32 @@ internal abstract record LatticePlace(BoardPicture Board, TableMeasures Measures
             var ends = from space in spaces.Order()
                        from upper in UpperFirst
                        let end = EndOf(space, upper)
-                       where !end.Beyond.Any(spaces.Contains)
-                       orderby end.Beyond.Length, Math.Round(Math.Abs(end.End.X - ((west + east) / 2)), 3), upper ? 0 : 1
-                       select new PlateSpot(part, end.End.Moved(0, end.Beyond.Length > 0 ? 0 : upper ? -EndToFrame : EndToFrame), east - west + (Measures.Shelf * 0.4));
+                       where end.Beyond.IsEmpty
+                       orderby Math.Round(Math.Abs(end.End.X - ((west + east) / 2)), 3), upper ? 0 : 1
+                       select new PlateSpot(part, end.End.Moved(0, upper ? -EndToFrame : EndToFrame), east - west + (Measures.Shelf * 0.4));
             foreach (PlateSpot spot in ends)
             {
                 yield return spot;
             }
+        }
+    }
+
+    /// <inheritdoc />
+    public override bool DrawsBodies => true;
+
+    /// <inheritdoc />
+    public override IEnumerable<SceneNode> Body(BodyPicture body)
+    {
+        PathData outline = OutlineTracer.Grown(OutlineTracer.Trace(body.Spaces.Select(Cell)), At, -Measures.Shelf * 0.13);
+        double edge = Math.Max(1.2, Measures.Shelf * 0.04);
+        yield return new SceneNode.Path(outline.Mapped(point => point.Moved(Measures.Shelf * 0.03, Measures.Shelf * 0.05)), new Paint(Tones.Shade));
+        yield return new SceneNode.Path(outline, new Paint(body.Look.Colour.Body, Tones.PieceEdge, edge));
+        Box first = Niche(body.Spaces[0]);
+        double side = Math.Min(first.Width, first.Height) * 0.4;
+        Box middle = new(first.Centre.X - (side / 2), first.Centre.Y - (side / 2), side, side);
+        foreach (SceneNode node in PiecePainter.Mark(body.Look.Emblem, body.Look.Colour.Mark, new Box(0, 0, 1, 1), middle))
+        {
+            yield return node;
         }
     }
 

@@ -18,20 +18,25 @@ internal static class HexShapeReader
         {
             ["rows", "of", .. var lengths] => Centred([.. lengths.Select(Number)]),
             ["radius", var radius] when Number(radius) is >= 0 and <= 29 and var r => Centred([.. Enumerable.Range(-r, (2 * r) + 1).Select(i => (2 * r) + 1 - Math.Abs(i))]),
+            { Length: > 1 } when words.All(w => Number(w) > 0) => Centred([.. words.Select(Number)]),
             [var across, "across", var up, "up"] when Number(up) <= BoardShapeReader.MostAcross => [.. Enumerable.Range(0, Number(up)).Select(i => (i % 2, Number(across)))],
             _ => null,
         };
         if (rows is null || rows.Length is 0 or > BoardShapeReader.MostAcross || rows.Any(r => r.Length is < 1 or > BoardShapeReader.MostAcross))
         {
-            context.Problems.Add(BoardProblems.SizeOfHexes(size.Span, size.Text));
+            context.Problems.Add(BoardProblems.SizeOfHexes(size.Span, size.Text, null));
             return null;
         }
 
         int clash = Enumerable.Range(1, rows.Length - 1).FirstOrDefault(i => (rows[i].Indent - rows[i - 1].Indent) % 2 == 0);
         if (clash > 0)
         {
+            // The rows are read on, so that what speaks of their hexes is not wrong too.
             context.Problems.Add(BoardProblems.RowsDoNotInterlock(size.Span, rows[clash - 1].Length, rows[clash].Length));
-            return null;
+        }
+        else if (words.All(w => Number(w) > 0))
+        {
+            context.Problems.Add(BoardProblems.SizeOfHexes(size.Span, size.Text, $"rows of {string.Join(' ', words)}"));
         }
 
         (string? name, ImmutableArray<string> labels) = LineNames.Labels(context, mapping, "rows", Letters(rows.Length));
@@ -44,7 +49,7 @@ internal static class HexShapeReader
     {
         if (drawing.Rows.Length > BoardShapeReader.MostAcross || drawing.Rows.Any(r => r.Cells.Length > BoardShapeReader.MostAcross))
         {
-            context.Problems.Add(BoardProblems.SizeOfHexes(drawing.Span, "a drawing of more than 60 rows or 60 spaces in a row"));
+            context.Problems.Add(BoardProblems.SizeOfHexes(drawing.Span, "a drawing of more than 60 rows or 60 spaces in a row", null));
             return null;
         }
 

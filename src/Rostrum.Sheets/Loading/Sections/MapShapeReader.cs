@@ -18,9 +18,8 @@ internal static class MapShapeReader
         var spaces = new List<ShapeSpace>();
         var index = new Dictionary<string, int>(StringComparer.OrdinalIgnoreCase);
         var ways = ImmutableArray.CreateBuilder<ImmutableArray<int>>();
-        foreach (OutlineScalar line in OutlineAsk.Items(context, node, "the lines of points, such as '- a7 d7 g7'"))
+        foreach ((OutlineScalar line, string[] names) in Lines(context, node))
         {
-            string[] names = [.. SpaceList.NamesOfPoints(line.Text)];
             foreach (string name in names)
             {
                 if (index.TryAdd(name, spaces.Count))
@@ -33,7 +32,34 @@ internal static class MapShapeReader
             ways.Add([.. names.Select(n => index[n])]);
         }
 
+        ReportNear(context, spaces, ways);
         return Checked(context, node.Span, new BoardShape(BoardLayout.Points, [.. spaces]) { Ways = ways.ToImmutable() });
+    }
+
+    // Commas part names of several words within a line; several lines stand in brackets or behind dashes.
+    private static IEnumerable<(OutlineScalar Line, string[] Names)> Lines(LoadContext context, OutlineNode node)
+    {
+        string[] parts = node is OutlineScalar one ? one.Text.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries) : [];
+        if (parts.Length > 1 && parts.All(p => Prose.WordsOf(p).Length > 1))
+        {
+            context.Problems.Add(BoardProblems.LinesWithoutBrackets(node.Span, $"[{string.Join(", ", parts)}]"));
+            return parts.Select(p => ((OutlineScalar)node, SpaceList.NamesOfPoints(p).ToArray()));
+        }
+
+        return OutlineAsk.Items(context, node, "the lines of points, such as '- a7 d7 g7'").Select(l => (l, SpaceList.NamesOfPoints(l.Text).ToArray()));
+    }
+
+    // A point that stands in one line only, one letter from another name, is most likely that one.
+    private static void ReportNear(LoadContext context, List<ShapeSpace> spaces, IEnumerable<ImmutableArray<int>> ways)
+    {
+        int[] uses = [.. ways.SelectMany(w => w)];
+        foreach (ShapeSpace space in spaces.Where(s => s.Name.Length > 3 && !s.Name.Any(char.IsDigit) && uses.Count(u => u == s.Column) == 1))
+        {
+            if (spaces.FirstOrDefault(o => o != space && o.Name.Length > 2 && NearSpelling.IsOneOff(space.Name, o.Name) && (o.Column < space.Column || uses.Count(u => u == o.Column) > 1)) is { } other)
+            {
+                context.Problems.Add(BoardProblems.NearlyOnePoint(space.At, space.Name, other.Name));
+            }
+        }
     }
 
     /// <summary>The board of a file.</summary>
