@@ -32,7 +32,7 @@ internal sealed class LookLegend
     // The colour is told only where the silhouette alone is not enough.
     private string Shape(PieceLook look)
     {
-        bool isAlone = _drawn.Count(d => d.Outline == look.Outline) == 1;
+        bool isAlone = _drawn.Count(d => d.Outline.Name == look.Outline.Name) == 1;
         return isAlone ? look.Outline.Name : $"{look.Colour.Name} {look.Outline.Name}{(look.Emblem is { } emblem ? $" with {emblem.Name}" : "")}";
     }
 }

@@ -31,7 +31,8 @@ internal sealed class ThingLooks(Position position)
         PieceColour colour = Named(drawn.Colours, thing) is { } c && PieceColours.TryFind(c, out PieceColour? paint) ? paint : _usual.ColourOf(kind, thing);
         Emblem? emblem = Named(drawn.Emblems, thing) is { } e && Emblems.TryFind(e, out Emblem? mark) ? mark : _usual.EmblemOf(kind, thing);
         Flaw? flaw = thing.IsFaceUp == false || outline == Outlines.Anything ? Flaws.Hidden : Named(drawn.Flaws, thing) is { } f && Flaws.TryFind(f, out Flaw? broken) ? broken : null;
-        var look = new PieceLook(outline, colour, emblem, flaw, says);
+        // A piece on several spaces has the silhouette of its spaces, so it is told by its colour.
+        var look = new PieceLook(thing.Covers.IsEmpty ? outline : outline with { Name = "shape" }, colour, emblem, flaw, says);
         bool showsItself = Named(drawn.Outlines, thing) is not null && says.Contains(outline.Name, StringComparison.Ordinal) && !_usual.HasOwner(kind, thing);
         if (flaw != Flaws.Hidden && !showsItself)
         {

@@ -83,11 +83,30 @@ public sealed partial class BoardGeometry
     public ImmutableArray<ImmutableArray<int>> Straights(int length)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(length, 1);
-        return [.. _net.Straights(length).DistinctBy(line => string.Join(',', line.Order()))];
+        return [.. _net.Straights(length).Distinct(SameSpaces.Instance)];
     }
 
     // A board that wraps and is one or two wide reaches a space in two ways, or itself.
     private static int[] Distinct(int self, IEnumerable<int> spaces) => [.. spaces.Where(s => s != self).Distinct().Order()];
+
+    // Two lines of the same spaces are one, wherever they begin.
+    private sealed class SameSpaces : IEqualityComparer<ImmutableArray<int>>
+    {
+        public static SameSpaces Instance { get; } = new();
+
+        public bool Equals(ImmutableArray<int> one, ImmutableArray<int> other) => one.Length == other.Length && one.Order().SequenceEqual(other.Order());
+
+        public int GetHashCode(ImmutableArray<int> line)
+        {
+            int sum = line.Length;
+            foreach (int space in line)
+            {
+                sum = unchecked(sum + ((space + 1) * (space + 7919)));
+            }
+
+            return sum;
+        }
+    }
 
     private int[] DistancesFrom(int from)
     {

@@ -15,8 +15,8 @@ internal sealed partial class Evaluator
         Value board = Evaluate(apply.Argument(1), frame);
         if (drawing is not Value.DrawingIs drawn || board is not Value.PlaceAt place || _index.BoardOf(place.Place) is not (>= 0 and var at))
         {
-            bool isUnknown = drawing is Value.Unknown || board is Value.Unknown;
-            return isUnknown ? Value.Open(drawing.WhyUnknown + board.WhyUnknown, isList: false) : Value.Certain([], isList: false);
+            bool isUnknown = drawing is Value.Unknown or Value.ThingAt { Thing.Kind: null } || board is Value.Unknown;
+            return isUnknown ? Value.Open(drawing.WhyUnknown + KindBlame(drawing) + board.WhyUnknown, isList: false) : Value.Certain([], isList: false);
         }
 
         bool isRotated = shape?.Rotated ?? apply.Arguments[2] is Term.Truth { IsYes: true };

@@ -14,9 +14,11 @@ internal sealed partial class Evaluator
             ? [.. elements.Select(e => With(apply.Pick!, e, frame, value, Evaluate))] : null;
         var joined = new Kleene[elements.Length, elements.Length];
         why = Blame.None;
+        Dictionary<Value, int>? numbers = asks == Asks.Anything || elements.Any(e => e is not Value.SpaceAt) || elements.Distinct().Count() < elements.Length
+            ? null : elements.Select((e, i) => (e, i)).ToDictionary(p => p.e, p => p.i);
         for (int i = 0; i < elements.Length; i++)
         {
-            for (int j = i + 1; j < elements.Length; j++)
+            foreach (int j in Later(i, elements, numbers))
             {
                 Value.Truth together = Together(elements[i], elements[j], asks, joining, frame);
                 together = alike is null || together.Is == Kleene.No ? together : And(together, Same(alike[i], alike[j]));
@@ -26,6 +28,19 @@ internal sealed partial class Evaluator
         }
 
         return joined;
+    }
+
+    // The elements behind one that may be joined with it: where only neighbours can be, they are looked up instead of asked for.
+    private IEnumerable<int> Later(int of, Value[] elements, Dictionary<Value, int>? numbers)
+    {
+        if (numbers is null)
+        {
+            return Enumerable.Range(of + 1, elements.Length - of - 1);
+        }
+
+        var space = (Value.SpaceAt)elements[of];
+        int[] near = _index.Geometry[space.Board].Neighbours(space.Index).ToArray();
+        return near.Select(n => numbers.GetValueOrDefault(space with { Index = n }, -1)).Where(n => n > of);
     }
 
     // Steps over the whole board between spaces that the word joins. What may be joined bounds them from below, what is joined from above.

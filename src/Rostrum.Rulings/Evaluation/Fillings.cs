@@ -67,7 +67,8 @@ internal static class Fillings
         }
 
         ImmutableArray<Kind> kinds = KindsOnBoards(position.Sheet);
-        if (kinds.Any(k => position.Sheet.KindOf(k).Shape is not null))
+        ImmutableArray<Kind> held = position.Sheet.Boards[blank.Spot.Place].Holds;
+        if (position.Sheet.Kinds.Any(k => k.Shape is not null && (held.IsEmpty || held.Contains(k.Kind))))
         {
             // Part of a piece that lies on other spaces too: nobody can say by this space alone.
             return [];

@@ -51,16 +51,24 @@ internal sealed record PastedDrawing(int? Seat, int? Named, ImmutableArray<Paste
 
     private bool IsWhole(BoardFacts board) => IsPart(board) && Rows.Count() == board.Rows.Length && (ColumnLabels() ?? [.. board.Columns]).Length == board.Columns.Length;
 
-    private bool IsPart(BoardFacts board) =>
-        Rows.All(r => board.Rows.Contains(r.Label) && (ColumnLabels() is not null || Widths(board, r.Label).Contains(r.Cells)))
-        && (ColumnLabels() ?? []).All(board.Columns.Contains);
-
-    // With or without the holes of a row.
-    private static int[] Widths(BoardFacts board, string label)
+    private bool IsPart(BoardFacts board)
     {
-        int row = board.Rows.IndexOf(label);
-        int places = board.Layout == BoardLayout.Hexes ? HexRow.Of(board).Where(r => r.Row == row).Sum(r => r.Places.Length) : board.Columns.Length;
-        return [places, board.Spaces.Count(s => s.Row == row)];
+        if (ColumnLabels() is { } labels)
+        {
+            return Rows.All(r => board.Rows.Contains(r.Label)) && labels.All(board.Columns.Contains);
+        }
+
+        Dictionary<string, int[]> widths = Widths(board);
+        return Rows.All(r => widths.TryGetValue(r.Label, out int[]? fitting) && fitting.Contains(r.Cells));
+    }
+
+    // By the label of a row, how many cells it may have: with or without its holes.
+    private static Dictionary<string, int[]> Widths(BoardFacts board)
+    {
+        ILookup<int, BoardSpace> spaces = board.Spaces.ToLookup(s => s.Row);
+        Dictionary<int, int>? hexes = board.Layout == BoardLayout.Hexes ? HexRow.Of(board).ToDictionary(r => r.Row, r => r.Places.Length) : null;
+        return board.Rows.Select((label, row) => (label, row)).DistinctBy(r => r.label)
+            .ToDictionary(r => r.label, r => new[] { hexes?.GetValueOrDefault(r.row) ?? board.Columns.Length, spaces[r.row].Count() });
     }
 
     private string[]? ColumnLabels() => Lines.OfType<PastedLine.Ruler>().LastOrDefault() is { } ruler ? Prose.WordsOf(ruler.Span.Text[1..]) : null;

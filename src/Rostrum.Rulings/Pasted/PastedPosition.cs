@@ -39,7 +39,7 @@ public sealed class PastedPosition
             return IsWithoutSeat(sheet, outline) ? new PastedPosition(sheet, text, outline) : null;
         }
 
-        PastedLine[] lines = text.Content.Length > LongestText ? [] : [.. PastedLine.Of(sheet, text)];
+        PastedLine[] lines = text.Content.Length > LongestText || sheet.Boards.IsEmpty ? [] : [.. PastedLine.Of(sheet, text)];
         PastedLine.Note[] notes = [.. lines.OfType<PastedLine.Note>()];
         return lines.Any(l => l is PastedLine.Ruler or PastedLine.Row { IsKnown: true }) && notes.Length <= MostNotes && !notes.Any(n => OfFiles.Contains(Prose.Fold(n.Key.Text)))
             ? new PastedPosition(sheet, text, null).Sorted(lines)

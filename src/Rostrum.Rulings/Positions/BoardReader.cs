@@ -125,13 +125,23 @@ internal sealed class BoardReader(PositionReading reading, int index, int? seat)
     {
         string[] words = name.Split([' ', ','], StringSplitOptions.RemoveEmptyEntries);
         int[] spaces = [.. words.Select(w => _board.Spaces.FirstOrDefault(s => s.Name.Name == w)?.Name.Index ?? -1).Order()];
-        return spaces.Length > 1 && spaces[0] >= 0 ? [.. spaces] : null;
+        return spaces.Length > 1 && spaces[0] >= 0 && spaces.Distinct().Count() == spaces.Length ? [.. spaces] : null;
     }
 
     // On top of what the lines before laid there.
     private void Lay(ImmutableArray<int> spaces, OutlineEntry entry)
     {
         Stack content = ContentReader.Read(reading, entry.Value, _spot);
+        if (!content.IsGiven)
+        {
+            foreach (int space in spaces)
+            {
+                Put(space, Stack.NotGiven, entry.Value.Span);
+            }
+
+            return;
+        }
+
         string told = Prose.And(spaces.Select(s => _board.Spaces[s].Name.Name));
         foreach (Thing thing in content.Things)
         {

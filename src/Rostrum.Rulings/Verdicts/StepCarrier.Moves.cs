@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Rostrum.Rulings.Evaluation;
 using Rostrum.Rulings.Positions;
 using Rostrum.Sheets.Model;
+using Rostrum.Text;
 
 namespace Rostrum.Rulings.Verdicts;
 
@@ -14,7 +15,8 @@ internal sealed partial class StepCarrier
         Value to = Evaluator.Evaluate(step.Terms[3], frame);
         if (to is Value.FitAt fit)
         {
-            return Evaluator.Evaluate(step.Terms[1], frame) is Value.ThingAt piece ? Lay(piece, fit) : Unknown(Blame.Of(GapKind.NotYet, "which piece is laid on several spaces"));
+            return Evaluator.Evaluate(step.Terms[1], frame) is Value.ThingAt piece && ShapeOf(piece.Thing)?.Drawing == fit.Drawing
+                ? Lay(piece, fit) : Unknown(Blame.Of(GapKind.NotYet, "which piece of that shape is laid on several spaces"));
         }
 
         Spot goal = Evaluator.SpotOf(to);
@@ -34,14 +36,10 @@ internal sealed partial class StepCarrier
         {
             case Value.Nothing:
                 return true;
-            case Value.ThingAt { Thing.Kind: { } kind } when goal.Kind == SpotKind.Space && _position.Sheet.KindOf(kind).Shape is not null:
-                return Unknown(Blame.Of(GapKind.Limit, $"a {kind.Name} lies on several spaces, and the step names one"));
             case Value.ThingAt thing:
-                Shift(thing, goal, face);
-                return true;
+                return ShiftAll([thing], goal, face);
             case Value.Many { IsCertain: true } many:
-                ShiftAll(many.Members.Select(m => m.Value).OfType<Value.ThingAt>(), goal, face);
-                return true;
+                return ShiftAll(many.Members.Select(m => m.Value).OfType<Value.ThingAt>(), goal, face);
             default:
                 return Unknown(what.WhyUnknown);
         }
@@ -66,8 +64,7 @@ internal sealed partial class StepCarrier
         Value amount = Evaluator.Evaluate(step.Terms[0], frame);
         if (amount is Value.Nothing)
         {
-            ShiftAll(fitting, goal, face);
-            return true;
+            return ShiftAll(fitting, goal, face);
         }
 
         // Fewer than there are: which ones is a choice, unless they are all alike. Verbs move what is there.
@@ -76,8 +73,7 @@ internal sealed partial class StepCarrier
             return Unknown(amount.WhyUnknown);
         }
 
-        ShiftAll(fitting.Take((int)Math.Clamp(number, 0, int.MaxValue)), goal, face);
-        return true;
+        return ShiftAll(fitting.Take((int)Math.Clamp(number, 0, int.MaxValue)), goal, face);
     }
 
     // What goes is not known, so neither is what is left behind nor what lies at the goal. Heaps only: a board would be told by its spaces.
@@ -103,27 +99,46 @@ internal sealed partial class StepCarrier
         }
 
         Thing thing = Things.Fresh(_position.Sheet, look.Kind, look.Values, me);
+        if (goal.Kind == SpotKind.Space && ShapeOf(thing) is not null)
+        {
+            return NamesOneSpace(thing);
+        }
+
         Stack stack = goal.In(_position);
         _position = goal.Put(_position, stack with { Things = stack.Things.AddRange(Enumerable.Repeat(thing, (int)number)) });
         return true;
     }
 
-    private void ShiftAll(IEnumerable<Value.ThingAt> things, Spot goal, bool? face)
+    private PieceShape? ShapeOf(Thing thing) => thing.Kind is { } kind ? _position.Sheet.KindOf(kind).Shape : null;
+
+    private bool NamesOneSpace(Thing thing) => Unknown(Blame.Of(GapKind.Limit, $"{Prose.A(thing.Kind!.Name)} lies on several spaces, and the step names one"));
+
+    private bool ShiftAll(IEnumerable<Value.ThingAt> things, Spot goal, bool? face)
     {
-        // Highest first within a spot, so that the numbers of the others stay true.
-        foreach (Value.ThingAt thing in things.OrderByDescending(t => t.Index))
+        // Highest first within a spot; each is followed while the others go, for a piece on several spaces leaves more than one.
+        Value[] all = [.. things.OrderByDescending(t => t.Index)];
+        if (goal.Kind == SpotKind.Space && all.OfType<Value.ThingAt>().FirstOrDefault(t => ShapeOf(t.Thing) is not null) is { } large)
         {
-            Shift(thing, goal, face);
+            return NamesOneSpace(large.Thing);
         }
+
+        _elements.Push(all);
+        for (int i = 0; i < all.Length; i++)
+        {
+            Shift((Value.ThingAt)all[i], goal, face);
+        }
+
+        _elements.Pop();
+        return true;
     }
 
     // A piece that is larger than a space goes to the top of every space of the fit.
     private bool Lay(Value.ThingAt piece, Value.FitAt fit)
     {
         ImmutableArray<int> covers = [.. fit.Placement.Spaces.Order()];
-        Lift(piece);
-        Shift(piece with { Thing = piece.Thing with { Covers = covers } }, new Spot(SpotKind.Space, fit.Board, fit.Seat, covers[0]), null);
-        Spread(covers[1..], new Spot(SpotKind.Space, fit.Board, fit.Seat, covers[0]));
+        var first = new Spot(SpotKind.Space, fit.Board, fit.Seat, covers[0]);
+        Shift(piece, first, null, covers);
+        Spread(covers[1..], first);
         return true;
     }
 
@@ -150,15 +165,10 @@ internal sealed partial class StepCarrier
         }
     }
 
-    private void Shift(Value.ThingAt at, Spot goal, bool? face)
+    private void Shift(Value.ThingAt at, Spot goal, bool? face, ImmutableArray<int>? covers = null)
     {
-        Thing thing = face is null ? at.Thing : at.Thing with { IsFaceUp = face };
-        if (goal.Kind == SpotKind.Slot && !thing.Covers.IsEmpty)
-        {
-            Lift(at);
-            thing = thing with { Covers = [] };
-        }
-
+        Thing thing = at.Thing with { IsFaceUp = face ?? at.Thing.IsFaceUp, Covers = covers ?? [] };
+        Lift(at);
         if (at.Spot.Kind is SpotKind.Space or SpotKind.Slot && at.Index >= 0)
         {
             Stack left = at.Spot.In(_position);

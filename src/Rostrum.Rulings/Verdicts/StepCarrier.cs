@@ -92,6 +92,11 @@ internal sealed partial class StepCarrier(Position before, int me, Setting setti
         }
 
         Stack first = one.In(_position);
+        if (first.Things.Concat(two.In(_position).Things).FirstOrDefault(t => !t.Covers.IsEmpty) is { } large)
+        {
+            return NamesOneSpace(large);
+        }
+
         _position = two.Put(one.Put(_position, two.In(_position)), first);
         _back.Push((s, i) => (s == one ? two : s == two ? one : s, i));
         Follow(t => t.Spot == one ? t with { Spot = two } : t.Spot == two ? t with { Spot = one } : t);
@@ -100,6 +105,11 @@ internal sealed partial class StepCarrier(Position before, int me, Setting setti
 
     private bool SwapThings(Value.ThingAt one, Value.ThingAt two)
     {
+        if (!one.Thing.Covers.IsEmpty || !two.Thing.Covers.IsEmpty)
+        {
+            return NamesOneSpace(one.Thing.Covers.IsEmpty ? two.Thing : one.Thing);
+        }
+
         if (one.Spot.Kind is not (SpotKind.Space or SpotKind.Slot) || two.Spot.Kind is not (SpotKind.Space or SpotKind.Slot) || one.Index < 0 || two.Index < 0)
         {
             return false;

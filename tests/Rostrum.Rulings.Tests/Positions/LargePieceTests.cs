@@ -89,4 +89,46 @@ public sealed class LargePieceTests
         Assert.Empty(opened.Problems.Select(p => $"{p.At}: {p.Message}"));
         return opened.Position!;
     }
+
+    // A part that is not given may belong to a piece whose other spaces are given.
+    [Theory]
+    [InlineData("field: |\n  2 . . .\n  1 . ? ?\n  / K L M\n", "count(bars in field) is 0")]
+    [InlineData("field:\n  K1 L1: \"?\"\n", "count(bars in field) is 0")]
+    [InlineData("field:\n  K1 L1: \"?\"\n", "K1 is empty")]
+    [InlineData("field: |\n  2 ? . .\n  1 ? . .\n  / K L M\n", "any(v in bars in field where any(fits(v, field)))")]
+    public void What_is_not_given_stays_open(string position, string question) => Assert.Equal("unsettled", Ask(position + "turn of: Ann\n", question));
+
+    [Fact]
+    public void One_space_named_twice_is_no_piece() => Assert.Equal("ROS0224", Assert.Single(Open("field:\n  K1 L1 L1: bar\n").Problems).Id);
+
+    [Theory]
+    [InlineData("sweep", "legal")]
+    [InlineData("gather", "legal")]
+    [InlineData("drop on K2", "unsettled")]
+    [InlineData("fetch to K2", "unsettled")]
+    [InlineData("trade L1 and K2", "unsettled")]
+    [InlineData("plant reed on K1 and K2", "unsettled")]
+    public void Steps_that_move_it_do_so_as_a_whole_or_not_at_all(string action, string verdict)
+    {
+        const string actions = """
+            actions:
+              sweep: {phrase: sweep, do: move all bars from field to supply}
+              gather: {phrase: gather, do: move all bars from field to pile}
+              drop: {phrase: drop on (spot), choose: {spot: a space in field}, do: move all bars from field to spot}
+              fetch: {phrase: fetch to (spot), choose: {spot: a space in field}, do: move a bar from supply to spot}
+              trade: {phrase: trade (near) and (far), choose: {near: a space in field, far: a space in field}, do: swap near and far}
+              plant: {phrase: plant (what) on (spots), choose: {what: a reed in supply, spots: "one of fits(the bar in pile, field)"}, do: move what to spots}
+            laws:
+              bare: {says: No bar is left., binds: [sweep, gather], must leave: no(bars in field)}
+              still: {says: Bars stay whole., binds: [drop, fetch, trade, plant], must leave: count(bars in field) is at least 1}
+            """;
+        string sheet = TrailGame.SheetText[..TrailGame.SheetText.IndexOf("actions:", StringComparison.Ordinal)] + "places: {pile: {heap of: bar}}\n" + actions + "\n";
+        const string text = "field: |\n  2 . . .\n  1 . b b\n  / K L M\npile: 1\n";
+        var game = new Game(GameFolder.InMemory("bars", (Rostrum.Sheets.Loading.SheetReader.FileName, sheet)), BenchGame.Idioms);
+
+        RulingAnswer answer = Ruling.On(game.Open(new SourceText("positions/bench.yaml", text + "turn of: Ann\n")).Position!, action);
+
+        Assert.Empty(answer.Problems.Select(p => p.Message));
+        Assert.Equal(verdict, answer.Ruling!.Verdict);
+    }
 }
