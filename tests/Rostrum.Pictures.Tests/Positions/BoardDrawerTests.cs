@@ -35,6 +35,16 @@ public class BoardDrawerTests
     }
 
     [Fact]
+    public void A_piece_on_several_spaces_is_one_body()
+    {
+        BoardPicture field = Trail("field: |\n  2 . b .\n  1 . b .\n  / K L M\nturn of: seat 1").Boards[2];
+
+        BodyPicture body = Assert.Single(field.Bodies);
+        Assert.Equal(["L1", "L2"], body.Spaces.Select(space => field.Spaces[space].Name).Order());
+        Assert.Equal(("bar", "shape"), (body.Look.Says, body.Look.Outline.Name));
+    }
+
+    [Fact]
     public void Map_has_its_lines()
     {
         BoardPicture roads = Trail("roads: {inn: reed}\nturn of: seat 1").Boards[1];
