@@ -69,6 +69,13 @@ internal static class BoardProblems
     public static Diagnostic LinkedTwice(SourceSpan at, string space, string first, string second) => new(
         "ROS0840", Severity.Error, at, $"'{space}' is linked with '{first}' already, so it cannot be linked with '{second}' too.", "Keep one of the two, or give the other link another name.");
 
+    public static Diagnostic RegionsOfEachPlayer(SourceSpan at, string board) => new(
+        "ROS0846", Severity.Error, at, $"Each player has a '{Prose.Clip(board)}' of his own, so no part of it is a region of one player.",
+        $"Say 'my {Prose.Clip(board)}' and 'their {Prose.Clip(board)}', call parts of it 'areas', or take 'of: each player' away where all share one board.");
+
+    public static Diagnostic RowsOfValues(SourceSpan at, int drawn, int rows) => new(
+        "ROS0841", Severity.Error, at, $"This drawing has {Prose.Count(drawn, "row", "rows")} of numbers, and the board has {Prose.Count(rows, "row", "rows")}.", "Draw every row of the board, with '.' for a space without a number.");
+
     public static Diagnostic ValuesDoNotFit(SourceSpan row, int cells, int spaces) => new(
         "ROS0841", Severity.Error, row, $"This row shows {Prose.Count(cells, "number", "numbers")} for {Prose.Count(spaces, "space", "spaces")}.", "Draw one cell a space: its number, or '.' where it has none.");
 }

@@ -52,10 +52,15 @@ internal static class MapShapeReader
     // A point that stands in one line only, one letter from another name, is most likely that one.
     private static void ReportNear(LoadContext context, List<ShapeSpace> spaces, IEnumerable<ImmutableArray<int>> ways)
     {
-        int[] uses = [.. ways.SelectMany(w => w)];
-        foreach (ShapeSpace space in spaces.Where(s => s.Name.Length > 3 && !s.Name.Any(char.IsDigit) && uses.Count(u => u == s.Column) == 1))
+        int[] uses = new int[spaces.Count];
+        foreach (int space in ways.SelectMany(w => w))
         {
-            if (spaces.FirstOrDefault(o => o != space && o.Name.Length > 2 && NearSpelling.IsOneOff(space.Name, o.Name) && (o.Column < space.Column || uses.Count(u => u == o.Column) > 1)) is { } other)
+            uses[space]++;
+        }
+
+        foreach (ShapeSpace space in spaces.Where(s => s.Name.Length > 3 && !s.Name.Any(char.IsDigit) && uses[s.Column] == 1))
+        {
+            if (spaces.FirstOrDefault(o => o != space && o.Name.Length > 2 && NearSpelling.IsOneOff(space.Name, o.Name) && (o.Column < space.Column || uses[o.Column] > 1)) is { } other)
             {
                 context.Problems.Add(BoardProblems.NearlyOnePoint(space.At, space.Name, other.Name));
             }
@@ -115,7 +120,7 @@ internal static class MapShapeReader
             yield break;
         }
 
-        ImmutableArray<string> names = [.. spaces.Select(s => s.Name)];
+        var names = new SpaceIndex(spaces.Select(s => s.Name));
         var seen = new HashSet<(int, int)>();
         for (int i = 0; i < table.Rows.Length; i++)
         {
@@ -124,7 +129,7 @@ internal static class MapShapeReader
             {
                 if (other == i)
                 {
-                    context.Problems.Add(BoardProblems.NextToItself(cell.Span, names[i]));
+                    context.Problems.Add(BoardProblems.NextToItself(cell.Span, names.Names[i]));
                 }
                 else if (seen.Add((Math.Min(i, other), Math.Max(i, other))))
                 {
