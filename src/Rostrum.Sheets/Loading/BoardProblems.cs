@@ -52,10 +52,23 @@ internal static class BoardProblems
         "ROS0837", Severity.Error, at, $"'{space}' lies in '{first}' already, so it cannot lie in '{second}' too.", "Take it out of one of the two, or make two kinds of areas.");
 
     public static Diagnostic SpaceTwice(SourceSpan at, string name, SourceSpan first) => new(
-        "ROS0838", Severity.Error, at, $"The map has two spaces called '{Prose.Clip(name)}'.", "Give one of the two another name.")
+        "ROS0838", Severity.Error, at, $"The board has two spaces called '{Prose.Clip(name)}'.", "Give one of the two another name.")
     {
-        Related = [new RelatedPlace(first, "the first of them")],
+        Related = first == at ? [] : [new RelatedPlace(first, "the first of them")],
     };
+
+    public static Diagnostic LabelTwice(SourceSpan at, string label, string line) => new(
+        "ROS0838", Severity.Error, at, $"Two {line}s are labelled '{Prose.Clip(label)}', so two spaces would have one name.", "Give each its own label.");
+
+    public static Diagnostic SpaceWithoutName(SourceSpan at) => new(
+        "ROS0838", Severity.Error, at, "This row of the map has no name, so nothing can speak of its space.", "Write a name into the column 'name', or take the row out.");
+
+    public static Diagnostic ValueTwice(SourceSpan at, string space, long first, long second) => new(
+        "ROS0841", Severity.Error, at, $"'{Prose.Clip(space)}' bears {first} already, so it cannot bear {second} too.", "Keep one of the two, or give the other numbers a name of their own.");
+
+    public static Diagnostic HardlyANumber(SourceSpan at, string found, string column) => new(
+        "ROS0847", Severity.Warning, at, $"'{Prose.Clip(found)}' is no number, so the column '{Prose.Clip(column)}' names areas, although most of it is numbers.",
+        "Write a number, or leave the cell empty; if these are areas, call them by words.");
 
     public static Diagnostic PointTwiceInLine(SourceSpan at, string name) => new(
         "ROS0838", Severity.Error, at, $"'{Prose.Clip(name)}' stands twice in this line.", "Only a closed line names a point twice, as its first and as its last.");

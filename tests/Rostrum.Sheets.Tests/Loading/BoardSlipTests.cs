@@ -6,6 +6,10 @@ namespace Rostrum.Sheets.Tests.Loading;
 /// <summary>Slips in what a board says of its spaces, each told once, and shapes that are read as they are meant.</summary>
 public sealed class BoardSlipTests
 {
+    private static readonly (string Name, string Content)[] Maps =
+        [("blank.csv", "name,toll\nMill,3\n,2\n"), ("nearly.csv", "name,toll\nMill,3\nFerry,4\nInn,5s\n"),
+         ("capitals.csv", "Name,Next To,Across,Up\nMill,Ferry,0,0\nFerry,,1,0\n")];
+
     [Theory]
     [InlineData("{hexes: 6 across foo up}", "ROS0834 3,12 6 across foo up")]
     [InlineData("{hexes: 6 across 0 up}", "ROS0834 3,12 6 across 0 up")]
@@ -13,6 +17,33 @@ public sealed class BoardSlipTests
     [InlineData("{squares: 3 across 1 up, links: {opp: A1-A1}}", "ROS0840 3,42 A1-A1")]
     [InlineData("{squares: 3 across 1 up, links: {opp: {A1: B1 C1}}}", "ROS0840 3,43 A1")]
     public void A_slip_is_told_where_it_stands(string board, string told) => Assert.Equal([told], Loaded.Of($"boards:\n  t:\n   {board}\n").Told);
+
+    [Theory]
+    [InlineData("{track: 'a, b, a, c'}", "The board has two spaces called 'a'.")]
+    [InlineData("{ring: a b a c}", "The board has two spaces called 'a'.")]
+    [InlineData("{squares: 4 across 2 up, columns: A to C A}", "Two columns are labelled 'A', so two spaces would have one name.")]
+    [InlineData("{squares: 1 across 3 up, rows: 1 to 2 1}", "Two rows are labelled '1', so two spaces would have one name.")]
+    [InlineData("{squares: 3 across 1 up, columns: bay A to A}", "There is 1 label for 3 columns.")]
+    [InlineData("{file: blank.csv}", "This row of the map has no name, so nothing can speak of its space.")]
+    [InlineData("{squares: 2 across 1 up, values: {toll: {A1: 1, A1 B1: 2}}}", "'A1' bears 1 already, so it cannot bear 2 too.")]
+    [InlineData("{file: nearly.csv}", "'5s' is no number, so the column 'toll' names areas, although most of it is numbers.")]
+    public void What_cannot_be_meant_is_told_once(string board, string message) =>
+        Assert.Equal([message], Loaded.With($"boards:\n  t: {board}\n", Maps).Reading.Problems.Select(p => p.Message));
+
+    [Theory]
+    [InlineData("a  . .\n      a  . .\n      /  A B", 2)]
+    [InlineData("a  . .\n      b . . .\n      a  . .", 2)]
+    public void Rows_of_one_label_name_their_spaces_twice(string drawing, int doubled) =>
+        Assert.Equal(Enumerable.Repeat("ROS0838", doubled), Loaded.Of($"boards:\n  t:\n    drawn: |\n      {drawing}\n").Ids);
+
+    [Fact]
+    public void The_columns_of_a_map_are_known_by_their_names_in_any_capitals()
+    {
+        BoardFacts board = Loaded.With("boards:\n  t: {file: capitals.csv}\n", Maps).Sheet.Boards[0];
+
+        Assert.Equal([0, 1], Assert.Single(board.Ways));
+        Assert.Empty(board.Values);
+    }
 
     [Theory]
     [InlineData("  t:\n    squares: 2 across 2 up\n    values:\n      toll: |\n        1\n        /  A B\n", "This drawing has 1 row of numbers, and the board has 2 rows.")]

@@ -3,6 +3,7 @@ using Rostrum.Sheets.Drawings;
 using Rostrum.Sheets.Model;
 using Rostrum.Text;
 using Rostrum.Text.Outline;
+using Rostrum.Text.Tables;
 
 namespace Rostrum.Sheets.Loading.Sections;
 
@@ -33,6 +34,7 @@ internal sealed class BoardPartsReader(LoadContext context, Place board, BoardSh
 
         foreach (MapColumn column in shape.Further.Where(c => !IsOfNumbers(c)))
         {
+            ReportHardlyNumbers(column);
             var lines = column.Cells.Select((c, i) => (Label: Prose.Fold(c.Text), Space: i)).Where(c => c.Label.Length > 0)
                 .GroupBy(c => c.Label).Select(g => new BoardLine(g.Key, [.. g.Select(c => c.Space)]));
             yield return Declared(Prose.Fold(column.Header.Text), [.. lines], column.Header.Span);
@@ -104,12 +106,14 @@ internal sealed class BoardPartsReader(LoadContext context, Place board, BoardSh
         foreach (OutlineEntry entry in Entries(node, "the numbers on the spaces", "reward: {a1: 3, b2 b3: 5}"))
         {
             var on = new long?[_spaces.Names.Length];
-            foreach ((IEnumerable<int> spaces, long number) in Numbers(entry.Value))
+            foreach ((int space, long number, SourceSpan at) in Numbers(entry.Value))
             {
-                foreach (int space in spaces)
+                if (on[space] is { } before && before != number)
                 {
-                    on[space] = number;
+                    context.Problems.Add(BoardProblems.ValueTwice(at, _spaces.Names[space], before, number));
                 }
+
+                on[space] ??= number;
             }
 
             yield return DeclaredValue(Prose.Fold(entry.Key.Text), [.. on], entry.Key.Span);
@@ -127,6 +131,15 @@ internal sealed class BoardPartsReader(LoadContext context, Place board, BoardSh
     private ImmutableArray<int> Spaces(OutlineNode node) => SpaceList.Read(context, node, _spaces, _what);
 
     private static bool IsOfNumbers(MapColumn column) => column.Cells.All(c => c.Text.Length == 0 || OutlineAsk.NumberIn(c.Text) is not null);
+
+    private void ReportHardlyNumbers(MapColumn column)
+    {
+        CsvCell[] words = [.. column.Cells.Where(c => c.Text.Length > 0 && OutlineAsk.NumberIn(c.Text) is null)];
+        if (2 * words.Length < column.Cells.Count(c => c.Text.Length > 0))
+        {
+            context.Problems.Add(BoardProblems.HardlyANumber(words[0].Span, words[0].Text, column.Header.Text));
+        }
+    }
 
     private LineFamily Declared(string name, ImmutableArray<BoardLine> lines, SourceSpan at)
     {
@@ -192,7 +205,7 @@ internal sealed class BoardPartsReader(LoadContext context, Place board, BoardSh
         }
     }
 
-    private IEnumerable<(IEnumerable<int> Spaces, long Number)> Numbers(OutlineNode node)
+    private IEnumerable<(int Space, long Number, SourceSpan At)> Numbers(OutlineNode node)
     {
         if (node is OutlineScalar drawing && !OutlineAsk.IsLeftOut(node))
         {
@@ -202,11 +215,12 @@ internal sealed class BoardPartsReader(LoadContext context, Place board, BoardSh
         return from entry in Entries(node, "the spaces with their numbers", "a1: 3")
                let number = OutlineAsk.Number(context, entry.Value, "the number on the space")
                where number is not null
-               select ((IEnumerable<int>)SpaceList.Read(context, entry.Key, _spaces, _what), number.Value);
+               from space in SpaceList.Read(context, entry.Key, _spaces, _what)
+               select (space, number.Value, entry.Key.Span);
     }
 
     // A drawing of the whole board: cells in the order of its spaces, row by row; `.` and `-` bear no number.
-    private IEnumerable<(IEnumerable<int> Spaces, long Number)> Drawn(DrawingText drawing)
+    private IEnumerable<(int Space, long Number, SourceSpan At)> Drawn(DrawingText drawing)
     {
         int rows = Math.Max(1, shape.Rows.Length);
         if (!drawing.Rows.IsEmpty && drawing.Rows.Length != rows)
@@ -230,7 +244,7 @@ internal sealed class BoardPartsReader(LoadContext context, Place board, BoardSh
             {
                 if (OutlineAsk.NumberIn(cells[c].Text) is { } number)
                 {
-                    yield return ([spaces[c]], number);
+                    yield return (spaces[c], number, cells[c].Span);
                 }
                 else if (cells[c].Text != ".")
                 {

@@ -35,7 +35,23 @@ internal static class BoardShapeReader
             context.Problems.Add(SheetProblems.NoShape(key.Span, key.Text));
         }
 
-        return shape is null ? null : Without(context, mapping, shape);
+        if (shape is null)
+        {
+            return null;
+        }
+
+        ReportDoubled(context, shape.Spaces);
+        return Without(context, mapping, shape);
+    }
+
+    // Where spaces have no place of their own in the sheet, the first of two is enough.
+    private static void ReportDoubled(LoadContext context, ImmutableArray<ShapeSpace> spaces)
+    {
+        var first = new Dictionary<string, SourceSpan>(StringComparer.OrdinalIgnoreCase);
+        foreach (ShapeSpace space in spaces.Where(s => s.Name.Length > 0 && !first.TryAdd(s.Name, s.At)).DistinctBy(s => s.At))
+        {
+            context.Problems.Add(BoardProblems.SpaceTwice(space.At, space.Name, first[space.Name]));
+        }
     }
 
     private static BoardShape? Of(LoadContext context, OutlineEntry entry, OutlineMapping mapping)
