@@ -45,7 +45,7 @@ internal static class BoardProblems
 
     public static Diagnostic CannotWrap(SourceSpan at, BoardLayout layout) => new(
         "ROS0836", Severity.Error, at,
-        layout == BoardLayout.Points ? "A map of points cannot come round by itself." : "These rows of hexes do not come round: they must be equally long, and their number even.",
+        layout == BoardLayout.Points ? "A map of points cannot come round by itself." : "These rows of hexes do not come round: they must be equally long, without gaps, set off half a step by turns, and their number even.",
         layout == BoardLayout.Points ? "End a line with the point where it began." : "Take a size such as '6 across 4 up', or leave out 'wraps'.");
 
     public static Diagnostic SpaceInTwoAreas(SourceSpan at, string space, string first, string second) => new(
