@@ -20,9 +20,15 @@ internal sealed partial class Binder
     // The hole that a name means by itself.
     private static HoleName? HoleIn(Syntax syntax) => syntax is Syntax.Name name ? name.Senses.Select(s => s.Symbol).OfType<HoleName>().FirstOrDefault() : null;
 
-    // Nothing lies in a hole, so all that can be asked of it is what lies round it.
-    private Term.Listed Round(HoleName hole, Syntax at) =>
-        new([.. hole.Round.Select(s => new Term.SpaceNamed(declared.Boards[hole.Board].Spaces[s].Name, hole.Board.EachPlayer ? new Term.Me(From(at)) : null, From(at)))], Sort.SetOf(Sort.Space), From(at));
+    // Nothing lies in a hole, so all that can be asked of it is what lies round it: on a board of each player, round mine.
+    private Term.Listed Round(HoleName hole, Syntax at) => Round(hole, [hole.Board.EachPlayer ? new Term.Me(From(at)) : null], at);
+
+    // A space of anyone's board may be next to the hole of that board.
+    private Term.Listed RoundAnyones(HoleName hole, Syntax at) =>
+        Round(hole, hole.Board.EachPlayer ? Enumerable.Range(0, declared.Players.Most ?? 1).Select(Term? (seat) => new Term.Seat(seat, From(at))) : [null], at);
+
+    private Term.Listed Round(HoleName hole, IEnumerable<Term?> owners, Syntax at) =>
+        new([.. owners.SelectMany(owner => hole.Round.Select(s => new Term.SpaceNamed(declared.Boards[hole.Board].Spaces[s].Name, owner, From(at))))], Sort.SetOf(Sort.Space), From(at));
 
     private static bool Leads(BoardLayout layout, Direction direction) => layout switch
     {

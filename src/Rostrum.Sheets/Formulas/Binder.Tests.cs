@@ -18,7 +18,7 @@ internal sealed partial class Binder
             "more than" => Compare(Op.MoreThan, test, subject),
             "less than" => Compare(Op.LessThan, test, subject),
             "between" => Operation(Op.Between, Sort.Truth, test, AsNumber(subject, test.Subject), BindNumber(test.Operands[0]), BindNumber(test.Operands[1])),
-            "next to" when HoleIn(test.Operands[0]) is { } hole => Operation(Op.In, Sort.Truth, test, AsSort(subject, test.Subject, Sort.Space), Round(hole, test.Operands[0])),
+            "next to" when HoleIn(test.Operands[0]) is { } hole => Operation(Op.In, Sort.Truth, test, AsSort(subject, test.Subject, Sort.Space), RoundAnyones(hole, test.Operands[0])),
             "next to" => Operation(Op.NextTo, Sort.Truth, test, AsSort(subject, test.Subject, Sort.Space), Expect(test.Operands[0], Sort.Space)),
             "in" => BindIn(test, subject),
             _ => BindIs(test, subject),

@@ -45,17 +45,30 @@ internal static class BoardProblems
 
     public static Diagnostic CannotWrap(SourceSpan at, BoardLayout layout) => new(
         "ROS0836", Severity.Error, at,
-        layout == BoardLayout.Points ? "A map of points cannot come round by itself." : "These rows of hexes do not come round: they must be equally long, and their number even.",
+        layout == BoardLayout.Points ? "A map of points cannot come round by itself." : "These rows of hexes do not come round: they must be equally long, without gaps, set off half a step by turns, and their number even.",
         layout == BoardLayout.Points ? "End a line with the point where it began." : "Take a size such as '6 across 4 up', or leave out 'wraps'.");
 
     public static Diagnostic SpaceInTwoAreas(SourceSpan at, string space, string first, string second) => new(
         "ROS0837", Severity.Error, at, $"'{space}' lies in '{first}' already, so it cannot lie in '{second}' too.", "Take it out of one of the two, or make two kinds of areas.");
 
     public static Diagnostic SpaceTwice(SourceSpan at, string name, SourceSpan first) => new(
-        "ROS0838", Severity.Error, at, $"The map has two spaces called '{Prose.Clip(name)}'.", "Give one of the two another name.")
+        "ROS0838", Severity.Error, at, $"The board has two spaces called '{Prose.Clip(name)}'.", "Give one of the two another name.")
     {
-        Related = [new RelatedPlace(first, "the first of them")],
+        Related = first == at ? [] : [new RelatedPlace(first, "the first of them")],
     };
+
+    public static Diagnostic LabelTwice(SourceSpan at, string label, string line) => new(
+        "ROS0838", Severity.Error, at, $"Two {line}s are labelled '{Prose.Clip(label)}', so two spaces would have one name.", "Give each its own label.");
+
+    public static Diagnostic SpaceWithoutName(SourceSpan at) => new(
+        "ROS0838", Severity.Error, at, "This row of the map has no name, so nothing can speak of its space.", "Write a name into the column 'name', or take the row out.");
+
+    public static Diagnostic ValueTwice(SourceSpan at, string space, long first, long second) => new(
+        "ROS0841", Severity.Error, at, $"'{Prose.Clip(space)}' bears {first} already, so it cannot bear {second} too.", "Keep one of the two, or give the other numbers a name of their own.");
+
+    public static Diagnostic HardlyANumber(SourceSpan at, string found, string column) => new(
+        "ROS0847", Severity.Warning, at, $"'{Prose.Clip(found)}' is no number, so the column '{Prose.Clip(column)}' names areas, although most of it is numbers.",
+        "Write a number, or leave the cell empty; if these are areas, call them by words.");
 
     public static Diagnostic PointTwiceInLine(SourceSpan at, string name) => new(
         "ROS0838", Severity.Error, at, $"'{Prose.Clip(name)}' stands twice in this line.", "Only a closed line names a point twice, as its first and as its last.");
@@ -68,6 +81,13 @@ internal static class BoardProblems
 
     public static Diagnostic LinkedTwice(SourceSpan at, string space, string first, string second) => new(
         "ROS0840", Severity.Error, at, $"'{space}' is linked with '{first}' already, so it cannot be linked with '{second}' too.", "Keep one of the two, or give the other link another name.");
+
+    public static Diagnostic RegionsOfEachPlayer(SourceSpan at, string board) => new(
+        "ROS0846", Severity.Error, at, $"Each player has a '{Prose.Clip(board)}' of his own, so no part of it is a region of one player.",
+        $"Say 'my {Prose.Clip(board)}' and 'their {Prose.Clip(board)}', call parts of it 'areas', or take 'of: each player' away where all share one board.");
+
+    public static Diagnostic RowsOfValues(SourceSpan at, int drawn, int rows) => new(
+        "ROS0841", Severity.Error, at, $"This drawing has {Prose.Count(drawn, "row", "rows")} of numbers, and the board has {Prose.Count(rows, "row", "rows")}.", "Draw every row of the board, with '.' for a space without a number.");
 
     public static Diagnostic ValuesDoNotFit(SourceSpan row, int cells, int spaces) => new(
         "ROS0841", Severity.Error, row, $"This row shows {Prose.Count(cells, "number", "numbers")} for {Prose.Count(spaces, "space", "spaces")}.", "Draw one cell a space: its number, or '.' where it has none.");

@@ -108,7 +108,7 @@ internal static class SheetProblems
     };
 
     public static Diagnostic LabelsDoNotFit(SourceSpan at, int labels, int lines, string what) => new(
-        "ROS0819", Severity.Error, at, $"There are {labels} labels for {Prose.Count(lines, what, what + "s")}.", "Give each line one label, as in 'bay A to E'.");
+        "ROS0819", Severity.Error, at, $"There {(labels == 1 ? "is" : "are")} {Prose.Count(labels, "label", "labels")} for {Prose.Count(lines, what, what + "s")}.", "Give each line one label, as in 'bay A to E'.");
 
     public static Diagnostic ValuesWithoutComma(SourceSpan at, string[] values) => new(
         "ROS0832", Severity.Error, at, $"'{Prose.Clip(at.Text)}' is read as one value, for no comma parts it.", $"Write '{Prose.Clip(string.Join(", ", values), 80)}'.")

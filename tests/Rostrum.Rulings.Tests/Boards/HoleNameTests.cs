@@ -10,6 +10,7 @@ public sealed class HoleNameTests
 {
     private const string Marsh = "boards:\n  marsh:\n    hexes: rows of 3 4 5 4 3\n    without: c3\n    holes: {pool: c3}\n";
     private const string Yard = "boards:\n  yard:\n    squares: 5 across 5 up\n    without: B2 C2 D4\n    holes: {pond: B2 C2, well: D4}\n";
+    private const string Yards = "players: 2\nboards:\n  yard:\n    of: each player\n    squares: 3 across 3 up\n    without: B2\n    holes: {pool: B2}\n";
 
     [Theory]
     [InlineData(Marsh, "c2 is next to pool", "yes")]
@@ -23,6 +24,14 @@ public sealed class HoleNameTests
     [InlineData(Yard, "D3 is in neighbours of pond", "no")]
     public void What_lies_round_a_hole_can_be_asked(string boards, string question, string answer) =>
         Assert.Equal(answer, Ruling.On(Position.Blank(Game.Of(boards), "blank", 1), question).Ruling!.Verdict);
+
+    [Theory]
+    [InlineData("count(s in my yard where s is next to pool)", 4)]
+    [InlineData("count(s in their yard where s is next to pool)", 4)]
+    [InlineData("count(s in their yard where s is not next to pool)", 4)]
+    [InlineData("count(neighbours of pool)", 4)]
+    public void On_a_board_of_each_player_each_has_his_hole(string question, int count) =>
+        Assert.Equal("yes", Ruling.On(Position.Blank(Game.Of(Yards), "blank", 2), $"{question} is {count}").Ruling!.Verdict);
 
     // On a board that comes round, B1 lies below A1's row in every sense: four squares touch a hole in the corner.
     [Fact]

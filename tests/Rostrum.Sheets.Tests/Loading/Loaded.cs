@@ -14,7 +14,8 @@ internal sealed record Loaded(string Text, SheetReading Reading)
     /// <summary>Files that lie beside every sheet of these tests.</summary>
     public static readonly (string Name, string Content)[] Files =
         [("orders.csv", "name,pay\nFirst order,3\nSecond order,5\n"), ("untitled.csv", "title,pay\nFirst order,3\n"), ("roads.csv", "name,next to,toll,land,across,up\nOld Mill,Ferry,3,hills,0,0\nFerry,\"Old Mill, Inn\",,valley,2,1\nInn,,5,hills,3,0\n"),
-         ("doubled.csv", "name,next to\nFerry,\nFerry,\n"), ("loop.csv", "name,next to\nFerry,Ferry\n")];
+         ("doubled.csv", "name,next to\nFerry,\nFerry,\n"), ("loop.csv", "name,next to\nFerry,Ferry\n"),
+         ("slip.csv", "name,toll\nMill,3\nFerry,4\nInn,5s\n")];
 
     public Sheet Sheet => Reading.Sheet!;
 

@@ -3,6 +3,7 @@ using Rostrum.Sheets.Drawings;
 using Rostrum.Sheets.Model;
 using Rostrum.Text;
 using Rostrum.Text.Outline;
+using Rostrum.Text.Tables;
 
 namespace Rostrum.Sheets.Loading.Sections;
 
@@ -12,7 +13,7 @@ namespace Rostrum.Sheets.Loading.Sections;
 /// <param name="shape">Its spaces.</param>
 internal sealed class BoardPartsReader(LoadContext context, Place board, BoardShape shape)
 {
-    private readonly ImmutableArray<string> _names = [.. shape.Spaces.Select(s => s.Name)];
+    private readonly SpaceIndex _spaces = new(shape.Spaces.Select(s => s.Name));
     private readonly string _what = $"a space of '{board.Name}'";
 
     /// <summary><c>areas: {field: {north: a1 to a6, south: b1 to b6}}</c>, and columns of words.</summary>
@@ -21,10 +22,11 @@ internal sealed class BoardPartsReader(LoadContext context, Place board, BoardSh
         foreach (OutlineEntry family in Entries(node, "the areas of the board", "field: {north: a1 to a6, south: b1 to b6}"))
         {
             var lines = ImmutableArray.CreateBuilder<BoardLine>();
+            var areaOf = new Dictionary<int, string>();
             foreach (OutlineEntry area in OutlineAsk.Entries(context, family.Value, "the areas with their spaces", "north: a1 to a6"))
             {
                 lines.Add(new BoardLine(Prose.Fold(area.Key.Text), Spaces(area.Value)));
-                ReportOverlap(area.Value.Span, lines);
+                ReportOverlap(area.Value.Span, lines[^1], areaOf);
             }
 
             yield return Declared(Prose.Fold(family.Key.Text), lines.ToImmutable(), family.Key.Span);
@@ -32,6 +34,7 @@ internal sealed class BoardPartsReader(LoadContext context, Place board, BoardSh
 
         foreach (MapColumn column in shape.Further.Where(c => !IsOfNumbers(c)))
         {
+            ReportHardlyNumbers(column);
             var lines = column.Cells.Select((c, i) => (Label: Prose.Fold(c.Text), Space: i)).Where(c => c.Label.Length > 0)
                 .GroupBy(c => c.Label).Select(g => new BoardLine(g.Key, [.. g.Select(c => c.Space)]));
             yield return Declared(Prose.Fold(column.Header.Text), [.. lines], column.Header.Span);
@@ -41,10 +44,15 @@ internal sealed class BoardPartsReader(LoadContext context, Place board, BoardSh
     /// <summary><c>regions: {store: {South: A, North: B}}</c>.</summary>
     public IEnumerable<Region> Regions(OutlineNode? node, ImmutableArray<string> seats)
     {
+        if (board.EachPlayer && node is not null && !OutlineAsk.IsLeftOut(node))
+        {
+            context.Problems.Add(BoardProblems.RegionsOfEachPlayer(node.Span, board.Name));
+        }
+
         foreach (OutlineEntry entry in Entries(node, "the parts of the board that belong to players", "store: {South: A, North: B}"))
         {
             var ofSeat = new ImmutableArray<int>?[seats.Length];
-            foreach (OutlineEntry part in OutlineAsk.Entries(context, entry.Value, "the players with their spaces", $"{seats[0]}: {_names.FirstOrDefault("a1")}"))
+            foreach (OutlineEntry part in OutlineAsk.Entries(context, entry.Value, "the players with their spaces", $"{seats[0]}: {_spaces.Names.FirstOrDefault("a1")}"))
             {
                 int seat = seats.ToList().FindIndex(s => s.Equals(Prose.Fold(part.Key.Text), StringComparison.OrdinalIgnoreCase));
                 ImmutableArray<int> spaces = Spaces(part.Value);
@@ -60,7 +68,7 @@ internal sealed class BoardPartsReader(LoadContext context, Place board, BoardSh
 
             if (Array.FindIndex(ofSeat, s => s is null) is >= 0 and var missing && !OutlineAsk.IsLeftOut(entry.Value))
             {
-                context.Problems.Add(SheetProblems.Missing(entry.Key.Span, entry.Key.Text, seats[missing], $"{seats[missing]}: {_names.FirstOrDefault("a1")}"));
+                context.Problems.Add(SheetProblems.Missing(entry.Key.Span, entry.Key.Text, seats[missing], $"{seats[missing]}: {_spaces.Names.FirstOrDefault("a1")}"));
             }
 
             var region = new Region(Prose.Fold(entry.Key.Text), board, [.. ofSeat.Select(s => s ?? [])], entry.Key.Span);
@@ -74,12 +82,13 @@ internal sealed class BoardPartsReader(LoadContext context, Place board, BoardSh
     {
         foreach (OutlineEntry entry in Entries(node, "the links from space to space", "opposite: a1-b6 a2-b5"))
         {
-            var to = new int?[_names.Length];
+            var to = new int?[_spaces.Names.Length];
             foreach ((int one, int other, SourceSpan at) in Pairs(entry.Value))
             {
-                if (to[one] is { } before && before != other)
+                if (SlipOf(one, other, to, at) is { } slip)
                 {
-                    context.Problems.Add(BoardProblems.LinkedTwice(at, _names[one], _names[before], _names[other]));
+                    context.Problems.Add(slip);
+                    continue;
                 }
 
                 (to[one], to[other]) = (other, one);
@@ -96,13 +105,15 @@ internal sealed class BoardPartsReader(LoadContext context, Place board, BoardSh
     {
         foreach (OutlineEntry entry in Entries(node, "the numbers on the spaces", "reward: {a1: 3, b2 b3: 5}"))
         {
-            var on = new long?[_names.Length];
-            foreach ((IEnumerable<int> spaces, long number) in Numbers(entry.Value))
+            var on = new long?[_spaces.Names.Length];
+            foreach ((int space, long number, SourceSpan at) in Numbers(entry.Value))
             {
-                foreach (int space in spaces)
+                if (on[space] is { } before && before != number)
                 {
-                    on[space] = number;
+                    context.Problems.Add(BoardProblems.ValueTwice(at, _spaces.Names[space], before, number));
                 }
+
+                on[space] ??= number;
             }
 
             yield return DeclaredValue(Prose.Fold(entry.Key.Text), [.. on], entry.Key.Span);
@@ -117,9 +128,18 @@ internal sealed class BoardPartsReader(LoadContext context, Place board, BoardSh
     private ImmutableArray<OutlineEntry> Entries(OutlineNode? node, string what, string example) =>
         node is null ? [] : OutlineAsk.Entries(context, node, what, example);
 
-    private ImmutableArray<int> Spaces(OutlineNode node) => SpaceList.Read(context, node, _names, _what);
+    private ImmutableArray<int> Spaces(OutlineNode node) => SpaceList.Read(context, node, _spaces, _what);
 
     private static bool IsOfNumbers(MapColumn column) => column.Cells.All(c => c.Text.Length == 0 || OutlineAsk.NumberIn(c.Text) is not null);
+
+    private void ReportHardlyNumbers(MapColumn column)
+    {
+        CsvCell[] words = [.. column.Cells.Where(c => c.Text.Length > 0 && OutlineAsk.NumberIn(c.Text) is null)];
+        if (2 * words.Length < column.Cells.Count(c => c.Text.Length > 0))
+        {
+            context.Problems.Add(BoardProblems.HardlyANumber(words[0].Span, words[0].Text, column.Header.Text));
+        }
+    }
 
     private LineFamily Declared(string name, ImmutableArray<BoardLine> lines, SourceSpan at)
     {
@@ -136,17 +156,22 @@ internal sealed class BoardPartsReader(LoadContext context, Place board, BoardSh
     }
 
     // `field of s` must be one area.
-    private void ReportOverlap(SourceSpan at, ImmutableArray<BoardLine>.Builder lines)
+    private void ReportOverlap(SourceSpan at, BoardLine area, Dictionary<int, string> areaOf)
     {
-        BoardLine last = lines[^1];
-        foreach (BoardLine other in lines.SkipLast(1))
+        int[] shared = [.. area.Spaces.Where(s => !areaOf.TryAdd(s, area.Label))];
+        if (shared.Length > 0)
         {
-            if (last.Spaces.Intersect(other.Spaces).ToArray() is [var shared, ..])
-            {
-                context.Problems.Add(BoardProblems.SpaceInTwoAreas(at, _names[shared], other.Label, last.Label));
-                return;
-            }
+            context.Problems.Add(BoardProblems.SpaceInTwoAreas(at, _spaces.Names[shared[0]], areaOf[shared[0]], area.Label));
         }
+    }
+
+    private Diagnostic? SlipOf(int one, int other, int?[] to, SourceSpan at)
+    {
+        ImmutableArray<string> names = _spaces.Names;
+        return one == other ? BoardProblems.NoLink(at, $"{names[one]}-{names[other]}", board.Name)
+            : to[one] is { } before && before != other ? BoardProblems.LinkedTwice(at, names[one], names[before], names[other])
+            : to[other] is { } earlier && earlier != one ? BoardProblems.LinkedTwice(at, names[other], names[earlier], names[one])
+            : null;
     }
 
     private IEnumerable<(int One, int Other, SourceSpan At)> Pairs(OutlineNode node)
@@ -154,8 +179,8 @@ internal sealed class BoardPartsReader(LoadContext context, Place board, BoardSh
         if (node is OutlineMapping mapping)
         {
             return from entry in mapping.Entries
-                   from one in SpaceList.Read(context, entry.Key, _names, _what).Take(1)
-                   from other in Spaces(entry.Value).Take(1)
+                   from one in SpaceList.Read(context, entry.Key, _spaces, _what)
+                   from other in Spaces(entry.Value)
                    select (one, other, entry.Key.Span);
         }
 
@@ -169,7 +194,7 @@ internal sealed class BoardPartsReader(LoadContext context, Place board, BoardSh
             int start = scalar.Text.IndexOf(pair, StringComparison.Ordinal);
             SourceSpan at = scalar.SpanOf(start, pair.Length);
             (int One, int Other)? found = Enumerable.Range(1, Math.Max(0, pair.Length - 1)).Where(i => pair[i] == '-' && i + 1 < pair.Length)
-                .Select(i => (One: IndexOf(pair[..i]), Other: IndexOf(pair[(i + 1)..]))).Where(p => p.One >= 0 && p.Other >= 0).Select(p => ((int, int)?)p).FirstOrDefault();
+                .Select(i => _spaces.Find(pair[..i]) is { } one && _spaces.Find(pair[(i + 1)..]) is { } other ? (one, other) : ((int, int)?)null).FirstOrDefault(p => p is not null);
             if (found is { } link)
             {
                 yield return (link.One, link.Other, at);
@@ -180,9 +205,7 @@ internal sealed class BoardPartsReader(LoadContext context, Place board, BoardSh
         }
     }
 
-    private int IndexOf(string name) => _names.IndexOf(name, 0, _names.Length, StringComparer.OrdinalIgnoreCase);
-
-    private IEnumerable<(IEnumerable<int> Spaces, long Number)> Numbers(OutlineNode node)
+    private IEnumerable<(int Space, long Number, SourceSpan At)> Numbers(OutlineNode node)
     {
         if (node is OutlineScalar drawing && !OutlineAsk.IsLeftOut(node))
         {
@@ -192,20 +215,28 @@ internal sealed class BoardPartsReader(LoadContext context, Place board, BoardSh
         return from entry in Entries(node, "the spaces with their numbers", "a1: 3")
                let number = OutlineAsk.Number(context, entry.Value, "the number on the space")
                where number is not null
-               select ((IEnumerable<int>)SpaceList.Read(context, entry.Key, _names, _what), number.Value);
+               from space in SpaceList.Read(context, entry.Key, _spaces, _what)
+               select (space, number.Value, entry.Key.Span);
     }
 
     // A drawing of the whole board: cells in the order of its spaces, row by row; `.` and `-` bear no number.
-    private IEnumerable<(IEnumerable<int> Spaces, long Number)> Drawn(DrawingText drawing)
+    private IEnumerable<(int Space, long Number, SourceSpan At)> Drawn(DrawingText drawing)
     {
+        int rows = Math.Max(1, shape.Rows.Length);
+        if (!drawing.Rows.IsEmpty && drawing.Rows.Length != rows)
+        {
+            context.Problems.Add(BoardProblems.RowsOfValues(drawing.Span, drawing.Rows.Length, rows));
+            yield break;
+        }
+
         for (int i = 0; i < drawing.Rows.Length; i++)
         {
             int row = drawing.Rows.Length - 1 - i;
-            int[] spaces = [.. Enumerable.Range(0, _names.Length).Where(s => shape.Spaces[s].Row == row)];
+            int[] spaces = [.. Enumerable.Range(0, _spaces.Names.Length).Where(s => shape.Spaces[s].Row == row)];
             DrawnCell[] cells = [.. drawing.Rows[i].Cells.Where(c => c.Text is not ("-" or "#"))];
             if (cells.Length != spaces.Length)
             {
-                context.Problems.Add(BoardProblems.ValuesDoNotFit(drawing.Rows[i].LabelSpan.To(drawing.Rows[i].Cells[^1].Span), cells.Length, spaces.Length));
+                context.Problems.Add(BoardProblems.ValuesDoNotFit(drawing.Rows[i].LabelSpan.To(drawing.Rows[i].Cells.Select(c => c.Span).LastOrDefault(drawing.Rows[i].LabelSpan)), cells.Length, spaces.Length));
                 continue;
             }
 
@@ -213,7 +244,7 @@ internal sealed class BoardPartsReader(LoadContext context, Place board, BoardSh
             {
                 if (OutlineAsk.NumberIn(cells[c].Text) is { } number)
                 {
-                    yield return ([spaces[c]], number);
+                    yield return (spaces[c], number, cells[c].Span);
                 }
                 else if (cells[c].Text != ".")
                 {

@@ -28,6 +28,9 @@ internal sealed record BoardShape(BoardLayout Layout, ImmutableArray<ShapeSpace>
     /// <summary>For points, the lines in which they stand, by index.</summary>
     public ImmutableArray<ImmutableArray<int>> Ways { get; init; } = [];
 
+    /// <summary>For points, the lines before any were taken out: a hole touches what it was joined with. By <see cref="ShapeSpace.Column"/>.</summary>
+    public ImmutableArray<ImmutableArray<int>> WaysBefore { get; init; } = [];
+
     /// <summary>For points, where a picture draws each.</summary>
     public ImmutableArray<MapSpot> Spots { get; init; } = [];
 

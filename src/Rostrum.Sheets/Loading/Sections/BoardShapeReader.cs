@@ -35,7 +35,23 @@ internal static class BoardShapeReader
             context.Problems.Add(SheetProblems.NoShape(key.Span, key.Text));
         }
 
-        return shape is null ? null : Without(context, mapping, shape);
+        if (shape is null)
+        {
+            return null;
+        }
+
+        ReportDoubled(context, shape.Spaces);
+        return Without(context, mapping, shape);
+    }
+
+    // Where spaces have no place of their own in the sheet, the first of two is enough.
+    private static void ReportDoubled(LoadContext context, ImmutableArray<ShapeSpace> spaces)
+    {
+        var first = new Dictionary<string, SourceSpan>(StringComparer.OrdinalIgnoreCase);
+        foreach (ShapeSpace space in spaces.Where(s => s.Name.Length > 0 && !first.TryAdd(s.Name, s.At)).DistinctBy(s => s.At))
+        {
+            context.Problems.Add(BoardProblems.SpaceTwice(space.At, space.Name, first[space.Name]));
+        }
     }
 
     private static BoardShape? Of(LoadContext context, OutlineEntry entry, OutlineMapping mapping)
@@ -171,23 +187,33 @@ internal static class BoardShapeReader
             return shape;
         }
 
-        HashSet<int> taken = [.. SpaceList.Read(context, node, [.. shape.Spaces.Select(s => s.Name)], "a space of this board")];
+        HashSet<int> taken = [.. SpaceList.Read(context, node, new SpaceIndex(shape.Spaces.Select(s => s.Name)), "a space of this board")];
         int[] left = [.. Enumerable.Range(0, shape.Spaces.Length).Where(i => !taken.Contains(i))];
+        var newIndex = left.Select((old, i) => (old, i)).ToDictionary(p => p.old, p => p.i);
         return shape with
         {
             Spaces = [.. left.Select(i => shape.Spaces[i])],
             Holes = [.. shape.Holes, .. taken.Order().Select(i => shape.Spaces[i]).Select(s => new BoardHole(s.Name, s.Column, s.Row))],
-            Ways = [.. shape.Ways.SelectMany(w => Pieces(w, taken)).Select(w => w.Select(i => Array.IndexOf(left, i)).ToImmutableArray())],
+            WaysBefore = shape.Ways,
+            Ways = [.. shape.Ways.SelectMany(w => Pieces(w, taken)).Select(w => w.Select(i => newIndex[i]).ToImmutableArray())],
             Spots = shape.Spots.IsEmpty ? [] : [.. left.Select(i => shape.Spots[i])],
             Further = [.. shape.Further.Select(f => f with { Cells = [.. left.Select(i => f.Cells[i])] })],
         };
+    }
+
+    // A closed line that loses a point is read from behind the gap, so that it stays whole where it was joined.
+    private static IEnumerable<int> FromGap(ImmutableArray<int> way, HashSet<int> taken)
+    {
+        int[] round = way.Length > 2 && way[0] == way[^1] ? [.. way[..^1]] : [];
+        int gap = Array.FindIndex(round, taken.Contains);
+        return gap < 0 ? way : [.. round[(gap + 1)..], .. round[..gap]];
     }
 
     // A line of points without some of them falls into the stretches between.
     private static IEnumerable<ImmutableArray<int>> Pieces(ImmutableArray<int> way, HashSet<int> taken)
     {
         var piece = new List<int>();
-        foreach (int space in way.Append(-1))
+        foreach (int space in FromGap(way, taken).Append(-1))
         {
             if (space >= 0 && !taken.Contains(space))
             {

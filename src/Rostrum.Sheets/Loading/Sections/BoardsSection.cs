@@ -67,14 +67,17 @@ internal static class BoardsSection
 
     private static bool IsUpright(LoadContext context, OutlineMapping mapping) => OneOf(context, mapping, "stands", "a way in which a board stands", ["flat", "upright"]) == 1;
 
-    // Hexes come round only where every row is as long as the others and the last interlocks with the first.
+    // Every row is there, as long as the others and without gaps, and begins half a step to one side of the next, the last of the first.
+    private static bool Interlocks(int[][] rows, int count) =>
+        count % 2 == 0 && rows.Length == count && rows.Select((columns, i) => columns.Length == rows[0].Length
+            && columns[0] == (rows[0][0] + i) % 2 && columns[^1] - columns[0] == 2 * (columns.Length - 1)).All(fits => fits);
+
     private static bool Wraps(LoadContext context, OutlineMapping mapping, BoardShape shape)
     {
         bool wraps = OneOf(context, mapping, "wraps", "'yes' or 'no'", ["no", "yes"]) == 1;
         bool fits = shape.Layout switch
         {
-            BoardLayout.Hexes => shape.Rows.Length % 2 == 0 && shape.Spaces.GroupBy(s => s.Row).Select(r => (r.Count(), r.Min(s => s.Column))).Distinct().Count() == 2
-                && shape.Spaces.GroupBy(s => s.Row).Select(r => r.Count()).Distinct().Count() == 1,
+            BoardLayout.Hexes => Interlocks([.. shape.Spaces.GroupBy(s => s.Row).OrderBy(r => r.Key).Select(r => r.Select(s => s.Column).Order().ToArray())], shape.Rows.Length),
             BoardLayout.Points => false,
             _ => true,
         };

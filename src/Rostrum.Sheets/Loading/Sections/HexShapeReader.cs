@@ -19,7 +19,7 @@ internal static class HexShapeReader
             ["rows", "of", .. var lengths] => Centred([.. lengths.Select(Number)]),
             ["radius", var radius] when Number(radius) is >= 0 and <= 29 and var r => Centred([.. Enumerable.Range(-r, (2 * r) + 1).Select(i => (2 * r) + 1 - Math.Abs(i))]),
             { Length: > 1 } when words.All(w => Number(w) > 0) => Centred([.. words.Select(Number)]),
-            [var across, "across", var up, "up"] when Number(up) <= BoardShapeReader.MostAcross => [.. Enumerable.Range(0, Number(up)).Select(i => (i % 2, Number(across)))],
+            [var across, "across", var up, "up"] when Number(up) is >= 1 and <= BoardShapeReader.MostAcross => [.. Enumerable.Range(0, Number(up)).Select(i => (i % 2, Number(across)))],
             _ => null,
         };
         if (rows is null || rows.Length is 0 or > BoardShapeReader.MostAcross || rows.Any(r => r.Length is < 1 or > BoardShapeReader.MostAcross))

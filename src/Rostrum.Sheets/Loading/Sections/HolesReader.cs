@@ -5,7 +5,7 @@ using Rostrum.Text.Outline;
 
 namespace Rostrum.Sheets.Loading.Sections;
 
-/// <summary>Reads the <c>holes</c> of a board of squares or hexes: <c>{pool: c3}</c>.</summary>
+/// <summary>Reads the <c>holes</c> of a board: <c>{pool: c3}</c>.</summary>
 /// <param name="context">Receives messages and names.</param>
 /// <param name="board">The board.</param>
 /// <param name="shape">Its spaces and holes.</param>
@@ -16,6 +16,8 @@ internal sealed class HolesReader(LoadContext context, Place board, BoardShape s
     private static readonly (int Columns, int Rows)[] Sides = [(0, 1), (-1, 0), (1, 0), (0, -1)];
     private static readonly (int Columns, int Rows)[] Corners = [(-1, 1), (1, 1), (-1, -1), (1, -1)];
     private static readonly (int Columns, int Rows)[] HexSides = [.. Corners, (-2, 0), (2, 0)];
+
+    private readonly HashSet<(int, int)> _joins = [.. shape.WaysBefore.SelectMany(w => w.Zip(w.Skip(1)))];
 
     private bool IsHex => shape.Layout == BoardLayout.Hexes;
 
@@ -44,17 +46,19 @@ internal sealed class HolesReader(LoadContext context, Place board, BoardShape s
             yield break;
         }
 
+        var holeNames = new SpaceIndex(shape.Holes.Select(h => h.Name));
         foreach (OutlineEntry entry in OutlineAsk.Entries(context, node, "the names of holes", "pool: c3"))
         {
-            ImmutableArray<int> holes = SpaceList.Read(context, entry.Value, [.. shape.Holes.Select(h => h.Name)], $"a hole of '{board.Name}'");
+            ImmutableArray<int> holes = SpaceList.Read(context, entry.Value, holeNames, $"a hole of '{board.Name}'");
             var hole = new HoleName(Prose.Fold(entry.Key.Text), board, [.. Enumerable.Range(0, shape.Spaces.Length).Where(s => holes.Any(h => Touch(shape.Spaces[s], shape.Holes[h])))], entry.Key.Span);
             context.Declare(hole);
             yield return hole;
         }
     }
 
-    private bool Touch(ShapeSpace space, BoardHole hole) =>
-        Steps.Any(s => IsSame(space.Column + s.Columns, hole.Column, Width) && IsSame(space.Row + s.Rows, hole.Row, shape.Rows.Length));
+    private bool Touch(ShapeSpace space, BoardHole hole) => shape.Layout == BoardLayout.Points
+        ? _joins.Contains((space.Column, hole.Column)) || _joins.Contains((hole.Column, space.Column))
+        : Steps.Any(s => IsSame(space.Column + s.Columns, hole.Column, Width) && IsSame(space.Row + s.Rows, hole.Row, shape.Rows.Length));
 
     private bool IsSame(int one, int other, int size) => one == other || (wraps && size > 0 && (one - other) % size == 0);
 }

@@ -54,7 +54,13 @@ internal static class LineNames
             context.Problems.Add(SheetProblems.LabelsDoNotFit(scalar.Span, line.Labels.Length, plain.Length, key == "columns" ? "column" : "row"));
         }
 
-        return (line.Name, line.Labels.Length == plain.Length ? line.Labels : plain);
+        string? twice = line.Labels.GroupBy(l => l, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1)?.Key;
+        if (twice is not null)
+        {
+            context.Problems.Add(BoardProblems.LabelTwice(scalar.Span, twice, key == "columns" ? "column" : "row"));
+        }
+
+        return (line.Name, twice is null && line.Labels.Length == plain.Length ? line.Labels : plain);
     }
 
     private static string? Listed(OutlineMapping mapping, string key) =>

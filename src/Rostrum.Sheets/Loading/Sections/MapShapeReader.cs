@@ -52,10 +52,15 @@ internal static class MapShapeReader
     // A point that stands in one line only, one letter from another name, is most likely that one.
     private static void ReportNear(LoadContext context, List<ShapeSpace> spaces, IEnumerable<ImmutableArray<int>> ways)
     {
-        int[] uses = [.. ways.SelectMany(w => w)];
-        foreach (ShapeSpace space in spaces.Where(s => s.Name.Length > 3 && !s.Name.Any(char.IsDigit) && uses.Count(u => u == s.Column) == 1))
+        int[] uses = new int[spaces.Count];
+        foreach (int space in ways.SelectMany(w => w))
         {
-            if (spaces.FirstOrDefault(o => o != space && o.Name.Length > 2 && NearSpelling.IsOneOff(space.Name, o.Name) && (o.Column < space.Column || uses.Count(u => u == o.Column) > 1)) is { } other)
+            uses[space]++;
+        }
+
+        foreach (ShapeSpace space in spaces.Where(s => s.Name.Length > 3 && !s.Name.Any(char.IsDigit) && uses[s.Column] == 1))
+        {
+            if (spaces.FirstOrDefault(o => o != space && o.Name.Length > 2 && NearSpelling.IsOneOff(space.Name, o.Name) && (o.Column < space.Column || uses[o.Column] > 1)) is { } other)
             {
                 context.Problems.Add(BoardProblems.NearlyOnePoint(space.At, space.Name, other.Name));
             }
@@ -77,22 +82,29 @@ internal static class MapShapeReader
             return null;
         }
 
-        if (table.ColumnOf("name") is not { } nameAt)
+        if (ColumnOf(table, "name") is not { } nameAt)
         {
             context.Problems.Add(SheetProblems.NoNameColumn(table.Header[0].Span, "spaces"));
             return null;
         }
 
         ImmutableArray<ShapeSpace> spaces = [.. table.Rows.Select((r, i) => new ShapeSpace(Prose.Fold(r.Cells[nameAt].Text), i, 0, r.Cells[nameAt].Span))];
-        ReportDoubled(context, spaces);
+        foreach (ShapeSpace space in spaces.Where(s => s.Name.Length == 0))
+        {
+            context.Problems.Add(BoardProblems.SpaceWithoutName(space.At));
+        }
+
         return Checked(context, file.Span, new BoardShape(BoardLayout.Points, spaces)
         {
             Ways = [.. Joins(context, table, spaces)],
             Spots = Spots(context, table),
-            Further = [.. Enumerable.Range(0, table.Header.Length).Where(c => !OwnColumns.Contains(table.Header[c].Text) && table.Header[c].Text.Length > 0)
+            Further = [.. Enumerable.Range(0, table.Header.Length).Where(c => !OwnColumns.Contains(table.Header[c].Text, StringComparer.OrdinalIgnoreCase) && table.Header[c].Text.Length > 0)
                 .Select(c => new MapColumn(table.Header[c], [.. table.Rows.Select(r => r.Cells[c])]))],
         });
     }
+
+    private static int? ColumnOf(CsvTable table, string name) =>
+        Enumerable.Range(0, table.Header.Length).Where(c => table.Header[c].Text.Equals(name, StringComparison.OrdinalIgnoreCase)).Select(c => (int?)c).FirstOrDefault();
 
     private static BoardShape? Checked(LoadContext context, SourceSpan at, BoardShape shape)
     {
@@ -110,12 +122,12 @@ internal static class MapShapeReader
     // It is enough to say of one of the two that it is next to the other.
     private static IEnumerable<ImmutableArray<int>> Joins(LoadContext context, CsvTable table, ImmutableArray<ShapeSpace> spaces)
     {
-        if (table.ColumnOf("next to") is not { } nextTo)
+        if (ColumnOf(table, "next to") is not { } nextTo)
         {
             yield break;
         }
 
-        ImmutableArray<string> names = [.. spaces.Select(s => s.Name)];
+        var names = new SpaceIndex(spaces.Select(s => s.Name));
         var seen = new HashSet<(int, int)>();
         for (int i = 0; i < table.Rows.Length; i++)
         {
@@ -124,7 +136,7 @@ internal static class MapShapeReader
             {
                 if (other == i)
                 {
-                    context.Problems.Add(BoardProblems.NextToItself(cell.Span, names[i]));
+                    context.Problems.Add(BoardProblems.NextToItself(cell.Span, names.Names[i]));
                 }
                 else if (seen.Add((Math.Min(i, other), Math.Max(i, other))))
                 {
@@ -135,7 +147,7 @@ internal static class MapShapeReader
     }
 
     private static ImmutableArray<MapSpot> Spots(LoadContext context, CsvTable table) =>
-        table.ColumnOf("across") is { } across && table.ColumnOf("up") is { } up
+        ColumnOf(table, "across") is { } across && ColumnOf(table, "up") is { } up
             ? [.. table.Rows.Select(r => new MapSpot(Length(context, r.Cells[across]), Length(context, r.Cells[up])))]
             : [];
 
@@ -148,18 +160,6 @@ internal static class MapShapeReader
 
         context.Problems.Add(SheetProblems.WantedNumber(cell.Span, cell.Text, "where the space is drawn"));
         return 0;
-    }
-
-    private static void ReportDoubled(LoadContext context, ImmutableArray<ShapeSpace> spaces)
-    {
-        var first = new Dictionary<string, SourceSpan>(StringComparer.OrdinalIgnoreCase);
-        foreach (ShapeSpace space in spaces)
-        {
-            if (!first.TryAdd(space.Name, space.At))
-            {
-                context.Problems.Add(BoardProblems.SpaceTwice(space.At, space.Name, first[space.Name]));
-            }
-        }
     }
 
     // A line may end where it began, and is closed then; any other point twice in it is a slip.

@@ -16,7 +16,7 @@ internal static class SpaceList
         string words = Prose.Fold(text);
         return OutlineAsk.NumberIn(words) is { } count
             ? Enumerable.Range(1, (int)Math.Clamp(count, 0, Most)).Select(i => i.ToString(CultureInfo.InvariantCulture))
-            : words.Contains(',') ? Parts(words).SelectMany(p => Ranged(p.Split(' '))) : Ranged(words.Split(' '));
+            : words.Contains(',') ? Parts(words).SelectMany(p => Ranged(p.Split(' '))).Take(Most) : Ranged(words.Split(' '));
     }
 
     /// <summary>New names where a blank within a name is allowed as soon as commas stand between them.</summary>
@@ -31,7 +31,7 @@ internal static class SpaceList
     /// <param name="node">A text or a list.</param>
     /// <param name="known">The names of the spaces.</param>
     /// <param name="what">What is wanted, for messages.</param>
-    public static ImmutableArray<int> Read(LoadContext context, OutlineNode node, ImmutableArray<string> known, string what)
+    public static ImmutableArray<int> Read(LoadContext context, OutlineNode node, SpaceIndex known, string what)
     {
         var found = new List<int>();
         foreach (OutlineScalar scalar in OutlineAsk.Items(context, node, "the spaces, such as 'a1 b2' or 'a1 to a6'"))
@@ -43,30 +43,28 @@ internal static class SpaceList
     }
 
     /// <summary>The same for a text of a table.</summary>
-    public static IEnumerable<int> Read(LoadContext context, string text, Func<int, int, SourceSpan> spanOf, ImmutableArray<string> known, string what)
+    public static IEnumerable<int> Read(LoadContext context, string text, Func<int, int, SourceSpan> spanOf, SpaceIndex known, string what)
     {
-        var index = known.Select((n, i) => (n, i)).GroupBy(p => p.n, StringComparer.OrdinalIgnoreCase).ToDictionary(g => g.Key, g => g.First().i, StringComparer.OrdinalIgnoreCase);
         (string Text, int Start)[] words = [.. Cut(text)];
-        int longest = known.Select(n => Prose.WordsOf(n).Length).DefaultIfEmpty(1).Max();
         var found = new List<int>();
         for (int at = 0; at < words.Length;)
         {
-            if (words[at].Text == "to" && found.Count > 0 && at + 1 < words.Length && index.TryGetValue(words[at + 1].Text, out int last))
+            if (words[at].Text == "to" && found.Count > 0 && at + 1 < words.Length && known.Find(words[at + 1].Text) is { } last)
             {
-                found.AddRange(LabelRange.Between(known[found[^1]], known[last]).Skip(1).Where(index.ContainsKey).Select(n => index[n]));
+                found.AddRange(LabelRange.Between(known.Names[found[^1]], known.Names[last]).Skip(1).Select(known.Find).OfType<int>());
                 at += 2;
                 continue;
             }
 
-            int length = Enumerable.Range(1, Math.Min(longest, words.Length - at)).Reverse().FirstOrDefault(n => index.ContainsKey(string.Join(' ', words[at..(at + n)].Select(w => w.Text))));
+            int length = Enumerable.Range(1, Math.Min(known.MostWords, words.Length - at)).Reverse().FirstOrDefault(n => Named(words, at, n, known) is not null);
             if (length == 0)
             {
                 length = 1;
-                context.Problems.Add(SheetProblems.UnknownWord(spanOf(words[at].Start, words[at].Text.Length), words[at].Text, what, known));
+                context.Problems.Add(SheetProblems.UnknownWord(spanOf(words[at].Start, words[at].Text.Length), words[at].Text, what, known.Names));
             }
             else
             {
-                found.Add(index[string.Join(' ', words[at..(at + length)].Select(w => w.Text))]);
+                found.Add(Named(words, at, length, known)!.Value);
             }
 
             at += length;
@@ -74,6 +72,9 @@ internal static class SpaceList
 
         return found;
     }
+
+    private static int? Named((string Text, int Start)[] words, int at, int count, SpaceIndex known) =>
+        known.Find(count == 1 ? words[at].Text : string.Join(' ', words[at..(at + count)].Select(w => w.Text)));
 
     // Commas and blanks part names; a name of several words is found by its words.
     private static IEnumerable<(string Text, int Start)> Cut(string text)
@@ -96,11 +97,11 @@ internal static class SpaceList
 
     private static IEnumerable<string> Parts(string words) => words.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
 
-    /// <summary>Names one by one, and all from the one to the other where <c>to</c> stands between two.</summary>
+    /// <summary>Names one by one, and all from the one to the other where <c>to</c> stands between two; no more than tell that they are too many.</summary>
     public static List<string> Ranged(string[] parts)
     {
         var names = new List<string>();
-        for (int i = 0; i < parts.Length; i++)
+        for (int i = 0; i < parts.Length && names.Count < Most; i++)
         {
             if (parts[i] == "to" && i > 0 && i + 1 < parts.Length)
             {
