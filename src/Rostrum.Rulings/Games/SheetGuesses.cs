@@ -19,7 +19,13 @@ internal sealed partial class SheetGuesses(Game game)
         [.. (game.Sheet().Sheet?.Variants ?? []).Select(v => game.Sheet(v.Name)).Prepend(game.Sheet()).SelectMany(r => r.Sheet?.Names.All.Select(n => n.Symbol) ?? []).Where(n => n.DeclaredAt is not null).DistinctBy(n => n.Name)]);
 
     /// <summary>The guesses, likeliest first, each with a fix.</summary>
-    public IEnumerable<Diagnostic> About(Diagnostic problem) => [.. Declared(problem), .. Spelled(problem), .. _outline.About(problem)];
+    public IEnumerable<Diagnostic> About(Diagnostic problem) => [.. Declared(problem), .. Spelled(problem), .. IsOfOutline(problem) ? _outline.About(problem) : []];
+
+    /// <summary>True for a guess that takes nothing away.</summary>
+    public bool Keeps(Diagnostic guess) => !IsOfOutline(guess) || _outline.Keeps(guess);
+
+    // Tables of values have rows and no keys.
+    private static bool IsOfOutline(Diagnostic problem) => problem.At.Source.Name.EndsWith(".yaml", StringComparison.Ordinal);
 
     // A word that nothing bears, and a declared name near it that stands more seldom in the sheet: then the declaration is what is misspelt.
     private IEnumerable<Diagnostic> Declared(Diagnostic problem)
