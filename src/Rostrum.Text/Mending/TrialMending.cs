@@ -36,7 +36,7 @@ public sealed class TrialMending(
         var open = problems.ToList();
         ImmutableArray<SourceText> current = [];
         ImmutableArray<Diagnostic> seen = problems;
-        while (open.Count > 0 && causes.Count < MostCauses && Best(current, seen) is { } mend)
+        while (open.Count > 0 && causes.Count < MostCauses && _left > 0 && Best(current, seen) is { } mend)
         {
             var left = new Leftover(mend.Left);
             Diagnostic[] gone = [.. open.Where(p => !left.Take(p))];
