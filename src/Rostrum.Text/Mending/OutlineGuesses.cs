@@ -50,9 +50,10 @@ public sealed partial class OutlineGuesses(OutlineDialect dialect)
         return after.Entries >= before.Entries && (after.Prose <= before.Prose || after.Entries > before.Entries || guess.Id == "ROS0102");
     }
 
-    // Where every word was understood, no comma and no level is behind it. A key that nobody knows stands before its colon.
+    // Where every word was understood, no comma and no level is behind it; but what is missing may stand elsewhere. A key that nobody knows stands before its colon.
     private static bool IsOfOutline(Diagnostic problem) =>
         problem.Id.StartsWith("ROS01", StringComparison.Ordinal)
+        || problem.Id is "ROS0503" or "ROS0811" or "ROS0812" or "ROS0814" or "ROS0821" or "ROS0823" or "ROS0825" or "ROS0828" or "ROS0829"
         || (problem.Id == "ROS0201" && problem.At.End < problem.At.Source.Content.Length && problem.At.Source.Content[problem.At.End] == ':');
 
     private static SourceSpan LineAt(SourceText text, int line) => text.Span(text.LineStart(line), text.LineEnd(line) - text.LineStart(line));
