@@ -28,7 +28,7 @@ public sealed partial class OutlineGuesses(OutlineDialect dialect)
         int line = text.LineIndexOf(problem.At.Start);
         int before = Content(text, line, -1);
         SourceSpan here = LineAt(text, line);
-        IEnumerable<Diagnostic> words = [.. Names(here), .. Colons(here), .. IsOfOutline(problem) ? Commas(here) : [], .. Parted(problem, here), .. Doubled(here), .. Brackets(here)];
+        IEnumerable<Diagnostic> words = [.. Names(here), .. Colons(here), .. Commas(here).Where(c => IsOfOutline(problem) || IsTornName(problem, c)), .. Parted(problem, here), .. Doubled(here), .. Brackets(here)];
         IEnumerable<Diagnostic> above = before < line ? [.. Colons(LineAt(text, before)), .. Brackets(LineAt(text, before))] : [];
         return IsOfOutline(problem) ? [.. words, .. Columns(text, before), .. Columns(text, line), .. above, .. Columns(text, Content(text, line, 1))] : words.Concat(above);
     }
@@ -55,6 +55,10 @@ public sealed partial class OutlineGuesses(OutlineDialect dialect)
         problem.Id.StartsWith("ROS01", StringComparison.Ordinal)
         || problem.Id is "ROS0503" or "ROS0811" or "ROS0812" or "ROS0814" or "ROS0821" or "ROS0823" or "ROS0825" or "ROS0828" or "ROS0829"
         || (problem.Id == "ROS0201" && problem.At.End < problem.At.Source.Content.Length && problem.At.Source.Content[problem.At.End] == ':');
+
+    // A name that nothing bears may be two, or the half of one, where the comma touches it.
+    private static bool IsTornName(Diagnostic problem, Diagnostic comma) =>
+        problem.Id == "ROS0201" && comma.At.Start <= problem.At.End && comma.At.End >= problem.At.Start;
 
     private static SourceSpan LineAt(SourceText text, int line) => text.Span(text.LineStart(line), text.LineEnd(line) - text.LineStart(line));
 
