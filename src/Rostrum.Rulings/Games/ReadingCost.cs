@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Rostrum.Sheets.Loading;
-using Rostrum.Text;
 
 namespace Rostrum.Rulings.Games;
 

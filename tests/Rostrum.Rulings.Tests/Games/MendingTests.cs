@@ -53,10 +53,10 @@ public sealed class MendingTests
         GameFolder files = GameFolder.InMemory("told", ("sheet.yaml", sheet), ("c.csv", "name\nOne\n"));
         var counted = new GameFolder("told", name => name == "c.csv" && ++readings > 0 ? FolderFile.Of("name\nOne\n") : FolderFile.Of(sheet), files.FilesIn);
 
-        Assert.NotEmpty(new SheetCheck(new(counted, ShippedGames.Idioms), _ => []).Of([]));
+        Assert.NotEmpty(new SheetCheck(new(counted, ShippedGames.Idioms), _ => []).Of([], TestContext.Current.CancellationToken));
         Assert.InRange(readings, fewest, most);
     }
 
     private static IEnumerable<Diagnostic> Check(params (string Name, string Content)[] files) =>
-        new SheetCheck(new(GameFolder.InMemory("told", files), ShippedGames.Idioms), _ => []).Of([]).Select(p => p.Problem);
+        new SheetCheck(new(GameFolder.InMemory("told", files), ShippedGames.Idioms), _ => []).Of([], TestContext.Current.CancellationToken).Select(p => p.Problem);
 }
