@@ -12,7 +12,8 @@ namespace Rostrum.Rulings.Games;
 /// <param name="Unmet">How many of them are not met.</param>
 public sealed record PositionCheck(ImmutableArray<Diagnostic> Problems, ImmutableArray<SheetProblem> OfSheet, int Expectations, int Unmet)
 {
-    private const int MostTrials = 40;
+    private const int MostReadings = 40;
+    private const int MostCharacters = 400_000;
 
     private static readonly OutlineGuesses Guesses = new(PositionDialect.Outline);
 
@@ -24,7 +25,13 @@ public sealed record PositionCheck(ImmutableArray<Diagnostic> Problems, Immutabl
         ArgumentNullException.ThrowIfNull(game);
         PositionCheck found = Look(game, text);
         // What a warning is about stands; nothing follows from it.
-        return found.Problems.Count(p => p.Severity == Severity.Error) <= found.Unmet ? found : found with { Problems = Echoes.Fold(new TrialMending(t => All(Look(game, t[0])), Guesses.About, MostTrials).CausesOf(found.Problems)) };
+        if (found.Problems.Count(p => p.Severity == Severity.Error) <= found.Unmet)
+        {
+            return found;
+        }
+
+        var trial = new TrialMending(t => All(Look(game, t[0])), Guesses.About, Guesses.Keeps, Math.Clamp(MostCharacters / (text.Content.Length + 1), 1, MostReadings));
+        return found with { Problems = Echoes.Fold(trial.CausesOf(found.Problems)) };
     }
 
     private static ImmutableArray<Diagnostic> All(PositionCheck found) => [.. found.OfSheet.Select(p => p.Problem), .. found.Problems];

@@ -11,9 +11,9 @@ namespace Rostrum.Rulings.Games;
 /// <param name="also">What else is wrong with a sound sheet, such as how its pieces look.</param>
 public sealed class SheetCheck(Game game, Func<Sheet, IEnumerable<Diagnostic>> also)
 {
-    // Readings of one sheet that are made to find out which problem follows from which; fewer of a long one.
-    private const int MostTrials = 48;
-    private const int CharactersATrial = 400_000;
+    // Readings of one sheet that are made to find out which problem follows from which; fewer of a long one or of one with wide boards.
+    private const int MostReadings = 48;
+    private const int MostCharacters = 400_000;
 
     // Variants whose problems are looked at again after each mend.
     private const int MostVariants = 3;
@@ -25,28 +25,29 @@ public sealed class SheetCheck(Game game, Func<Sheet, IEnumerable<Diagnostic>> a
     {
         ImmutableArray<string>[] every = [[], .. sets];
         ImmutableArray<SheetProblem> all = Once(every.AsParallel().AsOrdered().WithCancellation(stop).SelectMany(s => Problems(game, s).Select(p => new SheetProblem(p, s))));
-        if (!all.Any(p => MayHaveEchoes(p.Problem)) || game.Folder.Read(all[0].Problem.At.Source.Name).Text is not { } text)
+        if (!all.Any(p => MayHaveEchoes(p.Problem)) || game.Folder.Read(SheetReader.FileName).Text is null)
         {
             return all;
         }
 
         ImmutableArray<string>[] again = [.. all.Select(p => p.Variants).DistinctBy(v => string.Join('\n', v)).Take(MostVariants)];
-        var trial = new TrialMending(mended => [.. Look(mended, again)], new SheetGuesses(game).About, Math.Clamp(CharactersATrial / (text.Content.Length + 1), 4, MostTrials));
-        IEnumerable<Diagnostic> causes = Echoes.Fold(trial.CausesOf([.. all.Select(p => p.Problem)])).Select(c => Doubted(c, all, every));
+        int readings = ReadingCost.Readings(game, MostCharacters, MostReadings);
+        var guesses = new SheetGuesses(game);
+        var trial = new TrialMending(mended => [.. Look(mended, again)], guesses.About, guesses.Keeps, Math.Max(1, readings / again.Length));
+        int doubts = Math.Max(1, readings / every.Length);
+        IEnumerable<Diagnostic> causes = Echoes.Fold(trial.CausesOf([.. all.Select(p => p.Problem)])).Select(c => MayBreak(c, every) && doubts-- > 0 ? Doubted(c, all, every) : c);
         return [.. causes.Select(c => new SheetProblem(c, all.FirstOrDefault(p => p.Problem.At == c.At)?.Variants ?? all[0].Variants))];
     }
 
     // What a warning is about stands, and nothing follows from it; but for a key that a sentence swallowed.
     private static bool MayHaveEchoes(Diagnostic problem) => problem.Severity == Severity.Error || problem.Id == "ROS0119";
 
+    private static bool MayBreak(Diagnostic cause, ImmutableArray<string>[] every) => cause.Fix is { Grade: FixGrade.Safe } && every.Length > 1;
+
     // A fix may hold for the base game and break a variant that bears the other name.
     private Diagnostic Doubted(Diagnostic cause, ImmutableArray<SheetProblem> all, ImmutableArray<string>[] every)
     {
-        if (cause.Fix is not { Grade: FixGrade.Safe } fix || every.Length == 1)
-        {
-            return cause;
-        }
-
+        Fix fix = cause.Fix!;
         SourceText source = fix.Edits[0].At.Source;
         HashSet<(string, string)> known = [.. all.Select(p => (p.Problem.Id, p.Problem.Message))];
         IEnumerable<Diagnostic> left = Look([new SourceText(source.Name, TextEdit.Apply(source.Content, fix.Edits))], every);

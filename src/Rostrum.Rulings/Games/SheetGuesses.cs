@@ -15,11 +15,16 @@ internal sealed partial class SheetGuesses(Game game)
     private const int MostWords = 4;
 
     private readonly OutlineGuesses _outline = new(SheetDialect.Sheets);
-    private readonly Lazy<ImmutableArray<Named>> _declared = new(() =>
-        [.. (game.Sheet().Sheet?.Variants ?? []).Select(v => game.Sheet(v.Name)).Prepend(game.Sheet()).SelectMany(r => r.Sheet?.Names.All.Select(n => n.Symbol) ?? []).Where(n => n.DeclaredAt is not null).DistinctBy(n => n.Name)]);
+    private (SourceText Source, ImmutableArray<Named> Names)? _declared;
 
     /// <summary>The guesses, likeliest first, each with a fix.</summary>
-    public IEnumerable<Diagnostic> About(Diagnostic problem) => [.. Declared(problem), .. Spelled(problem), .. _outline.About(problem)];
+    public IEnumerable<Diagnostic> About(Diagnostic problem) => [.. Declared(problem), .. Spelled(problem), .. IsOfOutline(problem) ? _outline.About(problem) : []];
+
+    /// <summary>True for a guess that takes nothing away.</summary>
+    public bool Keeps(Diagnostic guess) => !IsOfOutline(guess) || _outline.Keeps(guess);
+
+    // Tables of values have rows and no keys.
+    private static bool IsOfOutline(Diagnostic problem) => problem.At.Source.Name.EndsWith(".yaml", StringComparison.Ordinal);
 
     // A word that nothing bears, and a declared name near it that stands more seldom in the sheet: then the declaration is what is misspelt.
     private IEnumerable<Diagnostic> Declared(Diagnostic problem)
@@ -31,13 +36,28 @@ internal sealed partial class SheetGuesses(Game game)
         }
 
         return from form in (string[])(written.EndsWith('s') ? [written, written[..^1]] : [written])
-               from named in _declared.Value
+               from named in DeclaredIn(problem.At.Source)
                where PlainName().IsMatch(named.Name) && NearSpelling.Find(form, [named.Name]) is not null
                let at = named.DeclaredAt!.Value
                let start = at.Text.IndexOf(named.Name, StringComparison.Ordinal)
                where start >= 0 && CountOf(problem.At.Source.Content, form) > CountOf(problem.At.Source.Content, named.Name)
                select GameProblems.DeclaredOtherwise(at.Part(start, named.Name.Length), named.Name, form);
     }
+
+    // After a mend the declarations stand elsewhere.
+    private ImmutableArray<Named> DeclaredIn(SourceText source)
+    {
+        if (!ReferenceEquals(_declared?.Source, source))
+        {
+            bool isMended = game.Folder.Read(source.Name).Text?.Content != source.Content;
+            _declared = (source, isMended ? Names([game.With(source).Sheet()]) : Names([game.Sheet(), .. (game.Sheet().Sheet?.Variants ?? []).Select(v => game.Sheet(v.Name))]));
+        }
+
+        return _declared.Value.Names;
+    }
+
+    private static ImmutableArray<Named> Names(IEnumerable<SheetReading> readings) =>
+        [.. readings.SelectMany(r => r.Sheet?.Names.All.Select(n => n.Symbol) ?? []).Where(n => n.DeclaredAt is not null).DistinctBy(n => n.Name)];
 
     // Words of the language itself are no names; a name may be nearer to one of them.
     private static IEnumerable<Diagnostic> Spelled(Diagnostic problem)

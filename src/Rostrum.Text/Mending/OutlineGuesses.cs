@@ -17,6 +17,8 @@ public sealed partial class OutlineGuesses(OutlineDialect dialect)
 
     private readonly ImmutableHashSet<string> _keys = dialect.KnownKeys.Union(dialect.ProseKeys);
 
+    private (SourceText Source, OutlineCount Count)? _counted;
+
     /// <summary>The guesses, likeliest first, each with a fix.</summary>
     /// <param name="problem">A problem of the file.</param>
     public IEnumerable<Diagnostic> About(Diagnostic problem)
@@ -26,19 +28,37 @@ public sealed partial class OutlineGuesses(OutlineDialect dialect)
         int line = text.LineIndexOf(problem.At.Start);
         int before = Content(text, line, -1);
         SourceSpan here = LineAt(text, line);
-        IEnumerable<Diagnostic> words = [.. Names(here), .. Colons(here), .. IsOfMeaning(problem) ? [] : Commas(here), .. Parted(problem, here), .. Doubled(here), .. Brackets(here)];
+        IEnumerable<Diagnostic> words = [.. Names(here), .. Colons(here), .. Commas(here).Where(c => IsOfOutline(problem) || IsTornName(problem, c)), .. Parted(problem, here), .. Doubled(here), .. Brackets(here)];
         IEnumerable<Diagnostic> above = before < line ? [.. Colons(LineAt(text, before)), .. Brackets(LineAt(text, before))] : [];
-        return IsOfLayout(problem) ? [.. words, .. Columns(text, before), .. Columns(text, line), .. above, .. Columns(text, Content(text, line, 1))] : words.Concat(above);
+        return IsOfOutline(problem) ? [.. words, .. Columns(text, before), .. Columns(text, line), .. above, .. Columns(text, Content(text, line, 1))] : words.Concat(above);
     }
 
-    // Words that stand at the wrong level are told as lines that fit nowhere, as keys that nobody knows, or as what is missing elsewhere.
-    private static bool IsOfLayout(Diagnostic problem) =>
-        problem.Id is "ROS0102" or "ROS0103" or "ROS0108" or "ROS0118" or "ROS0119" or "ROS0122" or "ROS0131" or "ROS0148" or "ROS0221" or "ROS0228" or "ROS0229"
-            or "ROS0811" or "ROS0812" or "ROS0814" or "ROS0821" or "ROS0823" or "ROS0825" or "ROS0828" or "ROS0829" or "ROS0503"
+    /// <summary>True where a guess takes no part of the file away: a comma or a level that makes a key part of a sentence explains nothing.</summary>
+    /// <param name="guess">A guess with its fix.</param>
+    public bool Keeps(Diagnostic guess)
+    {
+        ArgumentNullException.ThrowIfNull(guess);
+        SourceText source = guess.At.Source;
+        if (!ReferenceEquals(_counted?.Source, source))
+        {
+            _counted = (source, OutlineCount.Of(source, dialect));
+        }
+
+        OutlineCount before = _counted.Value.Count;
+        OutlineCount after = OutlineCount.Of(new SourceText(source.Name, TextEdit.Apply(source.Content, guess.Fix!.Edits)), dialect);
+        // A line of a sentence may come back to it; nothing else makes a sentence longer.
+        return after.Entries >= before.Entries && (after.Prose <= before.Prose || after.Entries > before.Entries || guess.Id == "ROS0102");
+    }
+
+    // Where every word was understood, no comma and no level is behind it; but what is missing may stand elsewhere. A key that nobody knows stands before its colon.
+    private static bool IsOfOutline(Diagnostic problem) =>
+        problem.Id.StartsWith("ROS01", StringComparison.Ordinal)
+        || problem.Id is "ROS0503" or "ROS0811" or "ROS0812" or "ROS0814" or "ROS0821" or "ROS0823" or "ROS0825" or "ROS0828" or "ROS0829"
         || (problem.Id == "ROS0201" && problem.At.End < problem.At.Source.Content.Length && problem.At.Source.Content[problem.At.End] == ':');
 
-    // Where every word was understood, no comma is behind it: a space that is listed twice stays listed twice.
-    private static bool IsOfMeaning(Diagnostic problem) => string.CompareOrdinal(problem.Id, "ROS0834") >= 0 && string.CompareOrdinal(problem.Id, "ROS0843") <= 0;
+    // A name that nothing bears may be two, or the half of one, where the comma touches it.
+    private static bool IsTornName(Diagnostic problem, Diagnostic comma) =>
+        problem.Id == "ROS0201" && comma.At.Start <= problem.At.End && comma.At.End >= problem.At.Start;
 
     private static SourceSpan LineAt(SourceText text, int line) => text.Span(text.LineStart(line), text.LineEnd(line) - text.LineStart(line));
 

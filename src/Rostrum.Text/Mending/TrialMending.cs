@@ -7,8 +7,10 @@ namespace Rostrum.Text.Mending;
 /// Cost: one reading a trial.</remarks>
 /// <param name="look">Reads everything with some files replaced and gives all that is wrong.</param>
 /// <param name="guesses">What may be behind a problem besides what it says itself: other problems, each with a fix; the likeliest first.</param>
+/// <param name="keeps">False for a guess that need not be tried: it takes something away.</param>
 /// <param name="budget">How many readings may be made.</param>
-public sealed class TrialMending(Func<ImmutableArray<SourceText>, ImmutableArray<Diagnostic>> look, Func<Diagnostic, IEnumerable<Diagnostic>> guesses, int budget)
+public sealed class TrialMending(
+    Func<ImmutableArray<SourceText>, ImmutableArray<Diagnostic>> look, Func<Diagnostic, IEnumerable<Diagnostic>> guesses, Func<Diagnostic, bool> keeps, int budget)
 {
     // Mistakes that are told apart; what is left then stays as it was found.
     private const int MostCauses = 6;
@@ -17,9 +19,13 @@ public sealed class TrialMending(Func<ImmutableArray<SourceText>, ImmutableArray
     private const int MostOffers = 8;
     private const int MostGuessed = 2;
 
+    // Guesses that are looked at for one reading that may be made.
+    private const int GlancesAReading = 3;
+
     private readonly HashSet<Fix> _doubtful = [];
     private readonly HashSet<Fix> _proved = [];
     private int _left = budget;
+    private int _glances = budget * GlancesAReading;
 
     /// <summary>The problems without those that follow from another one, in the order in which they are best mended. A fix that does not hold what it
     /// promises is no longer called safe.</summary>
@@ -30,7 +36,7 @@ public sealed class TrialMending(Func<ImmutableArray<SourceText>, ImmutableArray
         var open = problems.ToList();
         ImmutableArray<SourceText> current = [];
         ImmutableArray<Diagnostic> seen = problems;
-        while (open.Count > 0 && causes.Count < MostCauses && Best(current, seen) is { } mend)
+        while (open.Count > 0 && causes.Count < MostCauses && _left > 0 && Best(current, seen) is { } mend)
         {
             var left = new Leftover(mend.Left);
             Diagnostic[] gone = [.. open.Where(p => !left.Take(p))];
@@ -79,7 +85,7 @@ public sealed class TrialMending(Func<ImmutableArray<SourceText>, ImmutableArray
     private Mend? Best(ImmutableArray<SourceText> current, ImmutableArray<Diagnostic> problems)
     {
         Mend? best = null;
-        foreach (Diagnostic cause in Candidates(problems))
+        foreach (Diagnostic cause in Candidates(current, problems))
         {
             if (_left <= 0)
             {
@@ -111,12 +117,18 @@ public sealed class TrialMending(Func<ImmutableArray<SourceText>, ImmutableArray
         return new SourceText(file.Name, TextEdit.Apply(file.Content, fix.Edits));
     }
 
-    private IEnumerable<Diagnostic> Candidates(ImmutableArray<Diagnostic> problems)
+    private IEnumerable<Diagnostic> Candidates(ImmutableArray<SourceText> current, ImmutableArray<Diagnostic> problems)
     {
         IEnumerable<Diagnostic> offered = problems.Where(p => p.Fix is not null).Take(MostOffers);
-        IEnumerable<Diagnostic> guessed = problems.Take(MostGuessed).SelectMany(guesses).Where(g => g.Fix is not null);
-        return guessed.Where(g => g.Id == Certain).Concat(offered).Concat(guessed.Where(g => g.Id != Certain));
+        ILookup<bool, Diagnostic> guessed = problems.Take(MostGuessed).SelectMany(guesses).Where(g => g.Fix is not null).ToLookup(g => g.Id == Certain);
+        return guessed[true].Concat(offered).Concat(guessed[false].Where(IsKept)).Where(c => IsOfNow(c.Fix!, current));
     }
+
+    private bool IsKept(Diagnostic guess) => _glances-- > 0 && keeps(guess);
+
+    // Places in a file as it stood before a mend are no places of the mended one.
+    private static bool IsOfNow(Fix fix, ImmutableArray<SourceText> current) =>
+        fix.Edits.All(e => current.FirstOrDefault(f => f.Name == e.At.Source.Name) is not { } file || file.Content == e.At.Source.Content);
 
     /// <summary>The id of guesses that are tried before what the problems offer themselves: a name that is misspelt where it is declared.</summary>
     private const string Certain = "ROS0215";
