@@ -19,6 +19,7 @@ internal static class Growth
     private static readonly (string Name, string Points, int[] Sides)[] OnBoards =
     [
         ("distances to a corner", "sum(s in my field, distance(s, first of spaces of my field))", WideSides),
+        ("distance by leaps of 2 and 1", "distance(first of spaces of my field, last of spaces of my field, joined by leap)", WideSides),
         ("straights of three", "count(straights(my field, 3))", WideSides),
         ("groups", "count(groups(my field, joined by touching))", WideSides),
         ("group", "longest way(my field, joined by touching, counted as group)", WideSides),
@@ -51,6 +52,11 @@ internal static class Growth
             {
                 Measure(output, name, side * side, BoardSheet(side, points), "seat 1: {}\nturn of: seat 1\n");
             }
+        }
+
+        foreach (int side in WideSides)
+        {
+            Measure(output, "fits of three squares, turned and mirrored", side * side, DrawingSheet(side), FullBoard(side));
         }
 
         foreach ((string name, string worth, int symbols, int[] cards) in OnCards)
@@ -109,6 +115,28 @@ internal static class Growth
         score:
           measured: {{points}}
         """;
+
+    private static string DrawingSheet(int side) => $$"""
+        pieces:
+          stone: {count: 999}
+        signs: {x: stone}
+        cards:
+          wish:
+            columns: {picture: drawing}
+            rows:
+              First wish:
+                picture: x x / - x
+        boards:
+          field:
+            of: each player
+            squares: {{side}} across {{side}} up
+        score:
+          measured:
+            points: count(fits(picture of First wish, my field, rotated, mirrored))
+        """;
+
+    private static string FullBoard(int side) =>
+        $"seat 1:\n  field: |\n{string.Concat(Enumerable.Range(0, side).Select(_ => $"    |{string.Concat(Enumerable.Repeat(" x", side))}\n"))}turn of: seat 1\n";
 
     private static string CardSheet(int cards, int symbols, string worth) => $$"""
         cards:

@@ -35,7 +35,8 @@ public sealed class SheetCheck(Game game, Func<Sheet, IEnumerable<Diagnostic>> a
         var guesses = new SheetGuesses(game);
         var trial = new TrialMending(mended => [.. Look(mended, again)], guesses.About, guesses.Keeps, Math.Max(1, readings / again.Length));
         int doubts = Math.Max(1, readings / every.Length);
-        IEnumerable<Diagnostic> causes = Echoes.Fold(trial.CausesOf([.. all.Select(p => p.Problem)])).Select(c => MayBreak(c, every) && doubts-- > 0 ? Doubted(c, all, every) : c);
+        IEnumerable<Diagnostic> causes = Echoes.Fold(trial.CausesOf([.. all.Select(p => p.Problem)]))
+            .Select(c => MayBreak(c, every) && doubts-- > 0 ? Doubted(c, all, every) : c).Select(StandsInPosition);
         return [.. causes.Select(c => new SheetProblem(c, all.FirstOrDefault(p => p.Problem.At == c.At)?.Variants ?? all[0].Variants))];
     }
 
@@ -52,6 +53,26 @@ public sealed class SheetCheck(Game game, Func<Sheet, IEnumerable<Diagnostic>> a
         HashSet<(string, string)> known = [.. all.Select(p => (p.Problem.Id, p.Problem.Message))];
         IEnumerable<Diagnostic> left = Look([new SourceText(source.Name, TextEdit.Apply(source.Content, fix.Edits))], every);
         return left.All(p => known.Contains((p.Id, p.Message))) ? cause : cause with { Fix = fix with { Grade = FixGrade.Choice } };
+    }
+
+    // A word that positions use too is most likely the right one, and what it would be replaced by is misspelt where it is declared.
+    private Diagnostic StandsInPosition(Diagnostic cause) =>
+        cause.Fix is { Grade: FixGrade.Safe, Edits: [{ At: var at, NewText.Length: > 1 }, ..] } fix && at.Length > 1 && at.Text.All(c => char.IsLetter(c) || c is ' ' or '-' or '\'')
+            && game.PositionNames.Any(p => game.Folder.Read($"positions/{p}.yaml").Text is { } text && Holds(text.Content, at.Text))
+            ? cause with { Fix = fix with { Grade = FixGrade.Choice } }
+            : cause;
+
+    private static bool Holds(string content, string words)
+    {
+        for (int i = content.IndexOf(words, StringComparison.OrdinalIgnoreCase); i >= 0; i = content.IndexOf(words, i + 1, StringComparison.OrdinalIgnoreCase))
+        {
+            if ((i == 0 || !char.IsLetter(content[i - 1])) && (i + words.Length == content.Length || !char.IsLetter(content[i + words.Length])))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private IEnumerable<Diagnostic> Look(ImmutableArray<SourceText> mended, ImmutableArray<string>[] sets)

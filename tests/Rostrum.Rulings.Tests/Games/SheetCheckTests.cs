@@ -41,9 +41,29 @@ public sealed class SheetCheckTests
     public void A_fix_that_leads_to_another_error_is_not_called_safe() =>
         Assert.All(Told("pieces: {coin: {count: 40}}\nplayces: {purse: {heap of: coin}}\nplaces: {heap: {heap of: coin}}\n"), p => Assert.NotEqual(FixGrade.Safe, p.Fix?.Grade ?? FixGrade.Choice));
 
-    private static IEnumerable<Diagnostic> Told(string sheet)
+    // Where positions say 'green' too, it may be the declared 'groen' that is misspelt.
+    [Theory]
+    [InlineData("seat 1:\n  jar: [2 green]\n", FixGrade.Choice)]
+    [InlineData("seat 1:\n  jar: [2 red]\n", FixGrade.Safe)]
+    public void A_word_of_positions_is_not_replaced_as_a_matter_of_course(string position, FixGrade grade)
     {
-        var game = new Rostrum.Rulings.Games.Game(GameFolder.InMemory("told", (SheetReader.FileName, sheet)), ShippedGames.Idioms);
+        const string sheet = """
+            pieces: {button: {count: 30, attributes: {colour: [red, blue, groen]}}}
+            places:
+              jar: {heap of: button, of: each player}
+            score:
+              sets:
+                points: 5 times smallest((count(red buttons in my jar), count(blue buttons in my jar), count(green buttons in my jar)), it)
+            """;
+
+        Diagnostic problem = Told(sheet, ("positions/end.yaml", position)).First(p => p.Severity == Severity.Error);
+
+        Assert.Equal(("green", grade), (problem.At.Text, problem.Fix!.Grade));
+    }
+
+    private static IEnumerable<Diagnostic> Told(string sheet, params (string Name, string Text)[] positions)
+    {
+        var game = new Rostrum.Rulings.Games.Game(GameFolder.InMemory("told", [(SheetReader.FileName, sheet), .. positions]), ShippedGames.Idioms);
         return new SheetCheck(game, _ => []).Of([]).Select(p => p.Problem);
     }
 }
