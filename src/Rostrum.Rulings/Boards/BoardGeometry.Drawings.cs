@@ -34,7 +34,7 @@ public sealed partial class BoardGeometry
         var seen = new HashSet<string>();
         return
         [
-            .. DrawingPose.All(drawing, _lattice?.IsHex ?? false, rotated, mirrored).SelectMany(pose => PlacementsOf(drawing, pose))
+            .. DrawingPose.All(drawing, _lattice.IsHex, rotated, mirrored).SelectMany(pose => PlacementsOf(drawing, pose))
                 .Where(p => seen.Add(demands.KeyOf(p.Spaces))),
         ];
     }

@@ -9,9 +9,14 @@ internal sealed partial class Evaluator
     private Kleene[,] Joined(Term.Apply apply, Value[] elements, Value[] frame, out Blame why)
     {
         var joining = apply.Arguments[0] as Term.Joining;
-        Asks asks = AskedBy(joining);
         Value[]? alike = apply.Operation.Id == Op.Groups && apply.Arguments[1] is { } value
             ? [.. elements.Select(e => With(apply.Pick!, e, frame, value, Evaluate))] : null;
+        return Joined(elements, joining, alike, frame, out why);
+    }
+
+    private Kleene[,] Joined(Value[] elements, Term.Joining? joining, Value[]? alike, Value[] frame, out Blame why)
+    {
+        Asks asks = AskedBy(joining);
         var joined = new Kleene[elements.Length, elements.Length];
         why = Blame.None;
         Dictionary<Value, int>? numbers = asks == Asks.Anything || elements.Any(e => e is not Value.SpaceAt) || elements.Distinct().Count() < elements.Length
@@ -62,19 +67,7 @@ internal sealed partial class Evaluator
             return new Value.Unknown(Blame.Of(GapKind.Limit, $"a distance by a word is not worked out above {Ways.MostElements} spaces"));
         }
 
-        Asks asks = AskedBy(joining);
-        Blame why = Blame.None;
-        var joined = new Kleene[count, count];
-        for (int i = 0; i < count; i++)
-        {
-            for (int j = i + 1; j < count; j++)
-            {
-                Value.Truth together = Together(a with { Index = i }, a with { Index = j }, asks, joining, frame);
-                joined[i, j] = joined[j, i] = together.Is;
-                why += together.Blame;
-            }
-        }
-
+        Kleene[,] joined = Joined([.. Enumerable.Range(0, count).Select(i => a with { Index = i })], joining, alike: null, frame, out Blame why);
         int least = Graph.Of(joined, Kleene.Unknown).DistancesFrom(a.Index)[b.Index];
         int most = Graph.Of(joined).DistancesFrom(a.Index)[b.Index];
         return least < 0 ? Value.None : Value.Between(least, most < 0 ? null : most, why, mayBeNothing: most < 0);

@@ -31,9 +31,10 @@ internal sealed class BoardPrinter(Sheet sheet, BoardFacts board, int? seat)
     private bool IsPartedAgain(ImmutableArray<Stack> content)
     {
         var large = content.SelectMany((stack, space) => stack.Things.Where(t => !t.Covers.IsEmpty).Select(t => (Look: t with { Covers = [] }, t.Covers, Space: space))).ToArray();
+        BoardGeometry? geometry = large.Length == 0 ? null : BoardGeometry.Of(board);
         return large.GroupBy(l => l.Look).All(look =>
             look.Select(l => l.Space).Distinct().Count() == look.Count()
-            && ShapeParts.Of(BoardGeometry.Of(board), sheet.KindOf(look.Key.Kind!).Shape!, look.Select(l => l.Space)) is { AreSeveral: false, Parts.IsEmpty: false });
+            && ShapeParts.Of(geometry!, sheet.KindOf(look.Key.Kind!).Shape!, look.Select(l => l.Space)) is { AreSeveral: false, Parts.IsEmpty: false });
     }
 
     private string Draw(string[] cells, string margin)

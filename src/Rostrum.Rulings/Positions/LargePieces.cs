@@ -11,7 +11,10 @@ namespace Rostrum.Rulings.Positions;
 /// <param name="spotOf">Gives where the content of a space is written.</param>
 internal sealed class LargePieces(PositionReading reading, BoardFacts board, Func<int, PositionSpot> spotOf)
 {
-    private readonly BoardGeometry _geometry = BoardGeometry.Of(board);
+    private BoardGeometry? _geometry;
+
+    // Worked out at the first large piece: most boards of most positions have none.
+    private BoardGeometry Geometry => _geometry ??= BoardGeometry.Of(board);
 
     /// <summary>Replaces the thing of each cell by the piece that lies on it and on its other spaces. What cannot be joined is reported and not given.</summary>
     /// <param name="stacks">By space; changed in place.</param>
@@ -32,7 +35,7 @@ internal sealed class LargePieces(PositionReading reading, BoardFacts board, Fun
     public PieceShape? ShapeOf(Thing thing) => thing.Kind is { } kind ? reading.Sheet.KindOf(kind).Shape : null;
 
     /// <summary>True where some turn of the shape lies on just these spaces.</summary>
-    public bool LiesOn(PieceShape shape, ImmutableArray<int> spaces) => ShapeParts.Of(_geometry, shape, spaces).Parts.Length == 1;
+    public bool LiesOn(PieceShape shape, ImmutableArray<int> spaces) => ShapeParts.Of(Geometry, shape, spaces).Parts.Length == 1;
 
     /// <summary>Counts a piece once, at its first cell, in place of a thing for each cell.</summary>
     public void Count(Thing cell, int cells, Thing piece, SourceSpan at)
@@ -49,7 +52,7 @@ internal sealed class LargePieces(PositionReading reading, BoardFacts board, Fun
     {
         SourceSpan at = reading.Spots[spotOf(cells[0].Space)];
         bool isDoubled = cells.Select(c => c.Space).Distinct().Count() < cells.Length;
-        (ImmutableArray<ImmutableArray<int>> parts, bool areSeveral) = ShapeParts.Of(_geometry, ShapeOf(thing)!, cells.Select(c => c.Space));
+        (ImmutableArray<ImmutableArray<int>> parts, bool areSeveral) = ShapeParts.Of(Geometry, ShapeOf(thing)!, cells.Select(c => c.Space));
         if (isDoubled || areSeveral || parts.IsEmpty)
         {
             Kind kind = thing.Kind!;
@@ -77,7 +80,7 @@ internal sealed class LargePieces(PositionReading reading, BoardFacts board, Fun
 
     private string Example(Kind kind)
     {
-        DrawingPlacement? first = _geometry.Placements(reading.Sheet.KindOf(kind).Shape!.Drawing, true, false).FirstOrDefault();
+        DrawingPlacement? first = Geometry.Placements(reading.Sheet.KindOf(kind).Shape!.Drawing, true, false).FirstOrDefault();
         return $"{(first is null ? "…" : string.Join(' ', first.Spaces.Select(s => board.Spaces[s].Name.Name)))}: {kind.Name}";
     }
 }
