@@ -11,10 +11,11 @@ public class ArrowTests
         ["Rostrum.Text"] = [],
         ["Rostrum.Sheets"] = ["Rostrum.Text"],
         ["Rostrum.Rulings"] = ["Rostrum.Sheets", "Rostrum.Text"],
+        ["Rostrum.Play"] = ["Rostrum.Rulings", "Rostrum.Sheets", "Rostrum.Text"],
         ["Rostrum.Pictures"] = ["Rostrum.Rulings", "Rostrum.Sheets", "Rostrum.Text"],
         ["Rostrum.Lessons"] = ["Rostrum.Rulings", "Rostrum.Pictures", "Rostrum.Sheets", "Rostrum.Text"],
-        ["Rostrum.Cli"] = ["Rostrum.Lessons", "Rostrum.Rulings", "Rostrum.Pictures", "Rostrum.Sheets", "Rostrum.Text"],
-        ["Rostrum.Testing"] = ["Rostrum.Lessons", "Rostrum.Rulings", "Rostrum.Pictures", "Rostrum.Sheets", "Rostrum.Text"],
+        ["Rostrum.Cli"] = ["Rostrum.Play", "Rostrum.Lessons", "Rostrum.Rulings", "Rostrum.Pictures", "Rostrum.Sheets", "Rostrum.Text"],
+        ["Rostrum.Testing"] = ["Rostrum.Play", "Rostrum.Lessons", "Rostrum.Rulings", "Rostrum.Pictures", "Rostrum.Sheets", "Rostrum.Text"],
     };
 
     public static TheoryData<string> Rooms => [.. Allowed.Keys];
