@@ -7,10 +7,14 @@ internal sealed class Run
 {
     private readonly Stack<Elements> _free = [];
     private readonly List<Elements> _kept = [];
+    private readonly Stack<Course.Machine> _askers = [];
 
     /// <summary>Room for a plan's letters.</summary>
     /// <param name="letters">How many letters its formulas need.</param>
     public Run(int letters) => Letters = new int[letters];
+
+    /// <summary>The machine that works formulas out here.</summary>
+    public Course.Machine? Host { get; set; }
 
     /// <summary>The state that is asked.</summary>
     public TableState State { get; set; } = null!;
@@ -58,4 +62,10 @@ internal sealed class Run
             _kept.RemoveAt(_kept.Count - 1);
         }
     }
+
+    /// <summary>A machine that finds out what could be done, beside the one that plays; give it back with <see cref="Answered"/>.</summary>
+    public Course.Machine Ask() => _askers.TryPop(out Course.Machine? asker) ? asker : new Course.Machine(Host!.Plan, this);
+
+    /// <summary>Gives a machine back.</summary>
+    public void Answered(Course.Machine asker) => _askers.Push(asker);
 }

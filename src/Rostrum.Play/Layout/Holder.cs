@@ -21,6 +21,9 @@ internal sealed record Holder(int Number, Place Place, PlaceForm Form, int Seat,
     /// <summary>What the sheet says of a place that is no board; null for boards, supplies and the box.</summary>
     public PlaceFacts? Facts { get; init; }
 
+    /// <summary>The most things that each of its spots may hold; null where the sheet does not say.</summary>
+    public int? Most => Board?.MostInSpace ?? Facts?.Most;
+
     /// <summary>True where the order of the things in a spot tells something: stacks on spaces and in slots, and decks.</summary>
     public bool IsOrdered => Form is PlaceForm.Board or PlaceForm.Row or PlaceForm.Deck;
 

@@ -18,6 +18,7 @@ internal sealed class TableLayout
     {
         (Sheet, Seats) = (sheet, seats);
         Holders = BuildHolders();
+        Limited = [.. Holders.Where(h => h.Most is not null)];
         SpotHolder = [.. Holders.SelectMany(h => Enumerable.Repeat(h, h.Length))];
         var things = new ThingTable(sheet, seats);
         Classes = things.Classes;
@@ -36,6 +37,9 @@ internal sealed class TableLayout
 
     /// <summary>Everything that holds things, by number.</summary>
     public ImmutableArray<Holder> Holders { get; }
+
+    /// <summary>The holders whose spots may hold only so many things.</summary>
+    public ImmutableArray<Holder> Limited { get; }
 
     /// <summary>The holder of each spot.</summary>
     public ImmutableArray<Holder> SpotHolder { get; }
@@ -129,6 +133,9 @@ internal sealed class TableLayout
         spot += length;
     }
 
+    /// <summary>How many numbers a mark has: one, or one for each player or space.</summary>
+    public int MarkSize(Mark mark) => mark.EachSpaceOf is { } board ? HolderOf(board, 0).Length : mark.EachPlayer ? Seats : 1;
+
     private (ImmutableArray<int> Start, int Count) BuildMarks()
     {
         var starts = ImmutableArray.CreateBuilder<int>();
@@ -136,7 +143,7 @@ internal sealed class TableLayout
         foreach (Mark mark in Sheet.Marks)
         {
             starts.Add(count);
-            count += mark.EachPlayer ? Seats : 1;
+            count += MarkSize(mark);
         }
 
         return (starts.ToImmutable(), count);

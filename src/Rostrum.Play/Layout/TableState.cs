@@ -136,6 +136,12 @@ internal sealed class TableState
         Link(thing, spot, below);
     }
 
+    /// <summary>Puts a thing that is nowhere yet on top of a spot, whatever the order of its things.</summary>
+    public void PutOnTop(int thing, int spot) => Link(thing, spot, Top(spot));
+
+    /// <summary>Says how many cards of a deck lie in a known order, and leaves the order as it is.</summary>
+    public void RestoreKnown(int spot, int count) => _cells[_known + spot] = (short)count;
+
     /// <summary>Moves a thing on top of another spot.</summary>
     public void Move(int thing, int spot)
     {

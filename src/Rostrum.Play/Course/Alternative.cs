@@ -1,0 +1,145 @@
+using System.Collections.Immutable;
+using Rostrum.Play.Formulas;
+using Rostrum.Sheets.Model;
+
+namespace Rostrum.Play.Course;
+
+/// <summary>Something that may stand at a decision. Closed: the classes below and no more.</summary>
+internal abstract class Alternative
+{
+    /// <summary>Where its steps begin.</summary>
+    public Label Entry { get; } = new();
+
+    /// <summary>Where play goes on once it is chosen, if that is not where its steps begin: a secret choice is carried out later.</summary>
+    public Label Chosen { get; } = new();
+
+    /// <summary>Adds its legal options.</summary>
+    /// <returns>True where it has one.</returns>
+    public abstract bool Collect(OptionFinder finder, List<Option> into);
+}
+
+/// <summary>A call of an action: the gaps that are given, and where the choices are kept for its steps.</summary>
+/// <param name="action">The action.</param>
+/// <param name="given">By choice: the value that the call gives; null where it is chosen.</param>
+/// <param name="slots">By choice: where its steps find it.</param>
+internal sealed class CallAlternative(ActionPlan action, ImmutableArray<Node?> given, ImmutableArray<FrameMap.Spot> slots) : Alternative
+{
+    /// <summary>The action.</summary>
+    public ActionPlan Action => action;
+
+    /// <summary>By choice: the value that the call gives; null where it is chosen.</summary>
+    public ImmutableArray<Node?> Given => given;
+
+    /// <summary>By choice: where its steps find it.</summary>
+    public ImmutableArray<FrameMap.Spot> Slots => slots;
+
+    /// <summary>Behind its last step: what it leaves is asked here.</summary>
+    public Label Leave { get; } = new();
+
+    /// <summary>By power: where its price is paid, after which the steps follow.</summary>
+    public Dictionary<PowerPlan, Label> Prices { get; } = [];
+
+    public override bool Collect(OptionFinder finder, List<Option> into) => finder.Collect(this, into);
+}
+
+/// <summary>A step that is no call, told by its own words.</summary>
+/// <param name="step">The step.</param>
+internal sealed class StepAlternative(Step step) : Alternative
+{
+    /// <summary>The step.</summary>
+    public Step Step => step;
+
+    public override bool Collect(OptionFinder finder, List<Option> into)
+    {
+        into.Add(Option.Of(this));
+        return true;
+    }
+}
+
+/// <summary>One of several.</summary>
+internal sealed class AnyAlternative(ImmutableArray<Alternative> among) : Alternative
+{
+    public override bool Collect(OptionFinder finder, List<Option> into)
+    {
+        bool any = false;
+        foreach (Alternative alternative in among)
+        {
+            any |= alternative.Collect(finder, into);
+        }
+
+        return any;
+    }
+}
+
+/// <summary>The first of several that has a legal option.</summary>
+internal sealed class FirstAlternative(ImmutableArray<Alternative> among) : Alternative
+{
+    public override bool Collect(OptionFinder finder, List<Option> into)
+    {
+        foreach (Alternative alternative in among)
+        {
+            if (alternative.Collect(finder, into))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+}
+
+/// <summary>Alternatives under a condition.</summary>
+internal sealed class IfAlternative(Node condition, Alternative then, Alternative otherwise) : Alternative
+{
+    public override bool Collect(OptionFinder finder, List<Option> into) => (finder.Holds(condition) ? then : otherwise).Collect(finder, into);
+}
+
+/// <summary>Alternatives that are at hand while a counter is below a limit.</summary>
+/// <param name="inner">The alternatives.</param>
+/// <param name="counter">The number slot that counts how often one was taken.</param>
+/// <param name="most">How often; null for any number of times.</param>
+/// <param name="isDuty">True where the order cannot be ended while one of them is possible and none was taken.</param>
+internal sealed class CountedAlternative(Alternative inner, int counter, Node? most, bool isDuty) : Alternative
+{
+    /// <summary>True where the order cannot be ended while one of them is possible and none was taken.</summary>
+    public bool IsDuty => isDuty;
+
+    public override bool Collect(OptionFinder finder, List<Option> into) =>
+        (most is null || finder.Count(counter) < finder.Number(most)) && inner.Collect(finder, into);
+}
+
+/// <summary>Declining what may be done, or ending a free order.</summary>
+/// <param name="words">The phrase: <c>no</c> or <c>done</c>.</param>
+/// <param name="of">What is declined or ended, in words.</param>
+internal sealed class EndingAlternative(string words, string of) : Alternative
+{
+    /// <summary>The phrase.</summary>
+    public string Words => words;
+
+    /// <summary>What is declined or ended, in words.</summary>
+    public string Of => of;
+
+    public override bool Collect(OptionFinder finder, List<Option> into)
+    {
+        into.Add(Option.Of(this));
+        return true;
+    }
+}
+
+/// <summary>Which element of a loop comes next, where the player chooses the order.</summary>
+/// <param name="list">The set slot of the elements that are left.</param>
+/// <param name="letter">The number slot that gets the element.</param>
+/// <param name="isThing">True where they are things, so that those that look alike are one option.</param>
+internal sealed class NextAlternative(int list, int letter, bool isThing) : Alternative
+{
+    /// <summary>The set slot of the elements that are left.</summary>
+    public int List => list;
+
+    /// <summary>The number slot that gets the element.</summary>
+    public int Letter => letter;
+
+    /// <summary>True where the elements are things.</summary>
+    public bool IsThing => isThing;
+
+    public override bool Collect(OptionFinder finder, List<Option> into) => finder.Collect(this, into);
+}

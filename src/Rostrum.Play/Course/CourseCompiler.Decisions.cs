@@ -1,0 +1,340 @@
+using System.Collections.Immutable;
+using Rostrum.Play.Formulas;
+using Rostrum.Play.Formulas.Nodes;
+using Rostrum.Play.Layout;
+using Rostrum.Sheets.Model;
+
+namespace Rostrum.Play.Course;
+
+/// <content>Calls of actions and decisions among several.</content>
+internal sealed partial class CourseCompiler
+{
+    private readonly Stack<ActionName> _inside = [];
+
+    /// <summary>An alternative with the code of its steps, which is laid out behind the decision.</summary>
+    private sealed record Leaf(Alternative Alternative, Action Emit);
+
+    private string OrderName() => _inside.TryPeek(out ActionName? action) ? action.Name : "turn";
+
+    private (CallAlternative Call, FrameMap Frame) MakeCall(ActionPlan plan, ImmutableArray<Node?> given)
+    {
+        FrameMap frame = _formulas.Frame();
+        var slots = ImmutableArray.CreateBuilder<FrameMap.Spot>();
+        foreach (ActionChoice choice in plan.Facts.Choices)
+        {
+            bool isThing = (choice.Sort.Element ?? choice.Sort).Kind == SortKind.Thing;
+            int at = choice.Sort.IsMany ? Set(isThing) : Number(isThing);
+            frame.Keep(choice.Slot, at, choice.Sort.IsMany);
+            slots.Add(frame.Of(choice.Slot));
+        }
+
+        return (new CallAlternative(plan, given, slots.ToImmutable()), frame);
+    }
+
+    private (CallAlternative Call, FrameMap Frame) MakeCall(Step step, FrameMap frame)
+    {
+        ActionPlan plan = _actions[step.Action!.Index];
+        return MakeCall(plan, Given(step, plan, frame.Inner()));
+    }
+
+    // A call gives values to the first gaps of the phrase; the choices without a gap follow from the others.
+    private ImmutableArray<Node?> Given(Step step, ActionPlan plan, FrameMap frame)
+    {
+        string[] gaps = [.. plan.Facts.Action.Phrase.Parts.Where(p => p.IsGap).Select(p => p.Words)];
+        Node?[] given = new Node?[plan.Choices.Length];
+        for (int i = 0; i < step.Terms.Length; i++)
+        {
+            int choice = i < gaps.Length ? plan.Facts.Choices.IndexOf(plan.Facts.Choices.First(c => c.Name == gaps[i])) : i;
+            given[choice] = Compile(step.Terms[i], frame);
+        }
+
+        return [.. given];
+    }
+
+    private void EmitCallStep(Step step, FrameMap frame)
+    {
+        (CallAlternative call, FrameMap own) = MakeCall(step, frame);
+        var done = new Label();
+        bool isOpen = call.Action.Choices.Where((c, i) => call.Given[i] is null && c.Facts.Amount != ChoiceAmount.Given).Any();
+        bool isBound = call.Action.Choices.Length > 0 || _sheet.Laws.Any(l => l.Binds.Contains(call.Action.Facts.Action));
+        if (isOpen)
+        {
+            Add(new Decide(call, null, _isSecret, done, At(step)));
+        }
+        else if (isBound)
+        {
+            Add(new TakeOnly(call, done, At(step)));
+        }
+
+        EmitCall(call, own);
+        Mark(done);
+    }
+
+    // The steps of a call, from where an option leads to where it is done.
+    private void EmitCall(CallAlternative call, FrameMap frame)
+    {
+        ActionName action = call.Action.Facts.Action;
+        if (!_open.Add(action))
+        {
+            throw new NotPlayableException($"'{action.Name}' calls itself: {string.Join(", ", _inside.Reverse().Select(a => a.Name).Append(action.Name))}.", action.DeclaredAt);
+        }
+
+        _inside.Push(action);
+        EmitPrices(call, frame);
+        Mark(call.Entry);
+        EmitHooked(action.Name, action, frame, () => Emit(call.Action.Facts.Steps, frame));
+        Mark(call.Leave);
+        if (_memory >= 0)
+        {
+            Add(new Remember(call));
+        }
+
+        foreach (FrameMap.Spot slot in call.Slots)
+        {
+            Add(slot.IsMany ? new Forget(0, 0, slot.At, 1) : new Forget(slot.At, 1, 0, 0));
+        }
+
+        if (call.Action.Choices.Length > 0)
+        {
+            EmitAsked(EndMoment.AfterEachAction);
+        }
+
+        _inside.Pop();
+        _open.Remove(action);
+    }
+
+    private void EmitAsked(EndMoment moment)
+    {
+        if (_sheet.Ends.Any(e => e.Moment == moment))
+        {
+            Add(new AskEnds(e => e.Rule.Moment == moment, _over));
+        }
+    }
+
+    private void EmitPrices(CallAlternative call, FrameMap frame)
+    {
+        foreach (Power power in _sheet.Powers.Where(p => p.For is null || ReferenceEquals(p.For, call.Action.Facts.Action)))
+        {
+            if (_powers.FirstOrDefault(p => ReferenceEquals(p.Power, power)) is not { } plan)
+            {
+                continue;
+            }
+
+            Label price = call.Prices[plan] = new Label();
+            var skip = new Label();
+            Add(new GoTo(skip));
+            Mark(price);
+            Add(new UsePower(plan));
+            Emit(power.Price, frame.Inner());
+            Add(new GoTo(call.Entry));
+            Mark(skip);
+        }
+    }
+
+    private void EmitDecision(Step step, FrameMap frame, EndingAlternative? declining)
+    {
+        var leaves = new List<Leaf>();
+        Alternative among = step.Kind is StepKind.OneOf or StepKind.FirstPossible or StepKind.If ? Build(step, frame, leaves) : Any(step.Inner, frame, leaves);
+        var done = new Label();
+        Add(new Decide(among, declining, _isSecret, done, At(step)));
+        if (declining is not null)
+        {
+            Mark(declining.Entry);
+            Add(new GoTo(done));
+        }
+
+        EmitLeaves(leaves, done);
+        Mark(done);
+    }
+
+    private void EmitLeaves(List<Leaf> leaves, Label done)
+    {
+        foreach (Leaf leaf in leaves)
+        {
+            leaf.Emit();
+            Add(new GoTo(done));
+        }
+    }
+
+    private void EmitMay(Step step, FrameMap frame)
+    {
+        if (step.Terms[0] is Term.Number { Amount: 1 })
+        {
+            EmitDecision(step, frame, new EndingAlternative("no", Said(step)));
+        }
+        else
+        {
+            EmitOrder([step], step, frame, null);
+        }
+    }
+
+    private static string Said(Step step) => string.Join(" or ", step.Inner.Select(s => s.Action?.Name ?? s.Sentence.TrimEnd('.')));
+
+    // A free order: each member so often; other actions may join it by the name of the action in which it stands.
+    private void EmitOrder(ImmutableArray<Step> members, Step step, FrameMap frame, string? name)
+    {
+        var leaves = new List<Leaf>();
+        var counted = ImmutableArray.CreateBuilder<CountedAlternative>();
+        var counters = new List<int>();
+        (Label loop, Label done) = (new(), new());
+        foreach (Step member in members)
+        {
+            counted.Add(Counted(member, frame, leaves, counters));
+        }
+
+        foreach (ActionPlan joining in _actions.Where(a => name is not null && a.Facts.Joins == name))
+        {
+            counted.Add(Joining(joining, leaves, counters));
+        }
+
+        var ending = new EndingAlternative("done", name ?? Said(step));
+        Mark(loop);
+        Add(new DecideOrder(counted.ToImmutable(), ending, done, At(step)));
+        Mark(ending.Entry);
+        Add(new GoTo(done));
+        EmitLeaves(leaves, loop);
+        Mark(done);
+        ForgetAll([.. counters], []);
+    }
+
+    private CountedAlternative Counted(Step member, FrameMap frame, List<Leaf> leaves, List<int> counters)
+    {
+        int counter = Number();
+        counters.Add(counter);
+        var own = new List<Leaf>();
+        bool isMay = member.Kind == StepKind.May;
+        Alternative inner = isMay || member.Kind == StepKind.Must ? Any(member.Inner, frame, own) : Build(member, frame, own);
+        leaves.AddRange(own.Select(l => l with { Emit = () => EmitCounted(l.Emit, counter) }));
+        Node? most = isMay ? Optional(member.Terms[0], frame.Inner()) : new Constant(1);
+        return new CountedAlternative(inner, counter, most, !isMay);
+    }
+
+    private CountedAlternative Joining(ActionPlan joining, List<Leaf> leaves, List<int> counters)
+    {
+        int counter = Number();
+        counters.Add(counter);
+        (CallAlternative call, FrameMap frame) = MakeCall(joining, [.. joining.Choices.Select(_ => (Node?)null)]);
+        leaves.Add(new Leaf(call, () => EmitCounted(() => EmitCall(call, frame), counter)));
+        return new CountedAlternative(call, counter, null, false);
+    }
+
+    private void EmitCounted(Action steps, int counter)
+    {
+        steps();
+        Add(new CountTaken(counter));
+    }
+
+    private Alternative Any(ImmutableArray<Step> steps, FrameMap frame, List<Leaf> leaves) =>
+        steps.Length == 1 ? Build(steps[0], frame, leaves) : new AnyAlternative([.. steps.Select(s => Build(s, frame, leaves))]);
+
+    private Alternative Build(Step step, FrameMap frame, List<Leaf> leaves)
+    {
+        switch (step.Kind)
+        {
+            case StepKind.Call:
+                (CallAlternative call, FrameMap own) = MakeCall(step, frame);
+                leaves.Add(new Leaf(call, () => EmitCall(call, own)));
+                return call;
+            case StepKind.OneOf or StepKind.Must:
+                return new AnyAlternative([.. step.Inner.Select(s => Build(s, frame, leaves))]);
+            case StepKind.FirstPossible:
+                return new FirstAlternative([.. step.Inner.Select(s => Build(s, frame, leaves))]);
+            case StepKind.If:
+                return new IfAlternative(Compile(step.Terms[0], frame.Inner()), Any(step.Inner, frame, leaves), Any(step.Otherwise, frame, leaves));
+            default:
+                var alone = new StepAlternative(step);
+                leaves.Add(new Leaf(alone, () =>
+                {
+                    Mark(alone.Entry);
+                    Emit(step, frame);
+                }));
+                return alone;
+        }
+    }
+
+    private bool _isSecret;
+
+    // Everybody chooses on one position, unseen; then the choices are carried out seat by seat.
+    private void EmitAllAtOnce(Step step, FrameMap frame)
+    {
+        (Node? where, int letter, ImmutableArray<Step> inner) = step.Inner is [{ Kind: StepKind.EachPlayer } each] ? Asked(each, frame) : (null, -1, step.Inner);
+        int kept = Number();
+        Add(new SetActing(null, kept, Slots.Me, At(step)));
+        var carried = new List<(int Branch, List<Leaf> Leaves)>();
+        _isSecret = true;
+        for (int seat = 0; seat < _layout.Seats; seat++)
+        {
+            carried.Add(EmitSecret(step, inner, seat, where, letter, frame));
+        }
+
+        _isSecret = false;
+        for (int seat = 0; seat < _layout.Seats; seat++)
+        {
+            EmitRevealed(seat, carried[seat]);
+        }
+
+        Add(new SetActing(null, -1, kept, At(step)));
+        ForgetAll([kept, .. carried.Select(c => c.Branch)], []);
+    }
+
+    private (Node? Where, int Letter, ImmutableArray<Step> Inner) Asked(Step each, FrameMap frame)
+    {
+        FrameMap own = frame.Inner();
+        int letter = own.Letter(each.Slot, Sort.Player);
+        return (Optional(each.Terms[1], own), letter, each.Inner);
+    }
+
+    private (int Branch, List<Leaf> Leaves) EmitSecret(Step step, ImmutableArray<Step> inner, int seat, Node? where, int letter, FrameMap frame)
+    {
+        int branch = Number();
+        var leaves = new List<Leaf>();
+        var done = new Label();
+        Add(new ActsSecretly(seat, where, letter, done));
+        Alternative among = Any(inner, frame, leaves);
+        Add(new Decide(among, null, true, done, At(step)));
+        for (int i = 0; i < leaves.Count; i++)
+        {
+            // The same alternative leads here first, and to its steps once all have chosen.
+            Mark(leaves[i].Alternative.Entry);
+            Add(new SetLocal(new Constant(i + 1), branch, false, At(step)));
+            Add(new GoTo(done));
+            leaves[i].Alternative.Chosen.At = leaves[i].Alternative.Entry.At;
+        }
+
+        Mark(done);
+        return (branch, leaves);
+    }
+
+    private void EmitRevealed(int seat, (int Branch, List<Leaf> Leaves) secret)
+    {
+        var done = new Label();
+        for (int i = 0; i < secret.Leaves.Count; i++)
+        {
+            var next = new Label();
+            Add(new IfNumber(secret.Branch, i + 1, next));
+            Add(new SetActing(new Constant(seat), -1, 0, null));
+            secret.Leaves[i].Emit();
+            Add(new GoTo(done));
+            Mark(next);
+        }
+
+        Mark(done);
+    }
+}
+
+/// <summary>A player acts in secret, unless a condition leaves them out or they are out.</summary>
+internal sealed class ActsSecretly(int seat, Node? where, int letter, Label skipped) : Instruction(null)
+{
+    public override int Do(Machine machine, int here)
+    {
+        machine.State.Numbers[Slots.Me] = seat;
+        bool isOut = (machine.State.Numbers[Slots.Out] >> seat & 1) == 1;
+        return isOut || (where is not null && !machine.HoldsFor(where, letter, seat)) ? skipped.At : here + 1;
+    }
+}
+
+/// <summary>Goes on here where a number of the state is this one, else elsewhere.</summary>
+internal sealed class IfNumber(int slot, int wanted, Label other) : Instruction(null)
+{
+    public override int Do(Machine machine, int here) => machine.State.Numbers[slot] == wanted ? here + 1 : other.At;
+}

@@ -1,0 +1,190 @@
+using System.Collections.Immutable;
+using Rostrum.Play.Formulas;
+using Rostrum.Play.Layout;
+using Rostrum.Sheets.Model;
+using Rostrum.Text.Outline;
+
+namespace Rostrum.Play.Course;
+
+/// <content>Actions with their choices and laws, powers, ends, scores, marks.</content>
+internal sealed partial class CourseCompiler
+{
+    private int _memory = -1;
+    private int _memorySets = -1;
+    private ImmutableArray<(int Number, int Set)> _memoryOf = [];
+
+    // Memory is laid out only where the sheet speaks of what was done or chosen last.
+    private void ReserveMemory()
+    {
+        bool isAsked = Texts(_sheet.Tree).Any(t => t.Contains("was done", StringComparison.Ordinal) || t.Contains(" last ", StringComparison.Ordinal));
+        if (!isAsked)
+        {
+            return;
+        }
+
+        (_memory, _memorySets) = (_numbers, _sets);
+        var of = ImmutableArray.CreateBuilder<(int, int)>();
+        foreach (ActionFacts action in _sheet.Actions)
+        {
+            of.Add((_numbers, _sets));
+            _numbers += ActionDone.Count + (action.Choices.Count(c => !c.Sort.IsMany) * (1 + _layout.Seats));
+            _sets += action.Choices.Count(c => c.Sort.IsMany) * (1 + _layout.Seats);
+        }
+
+        _memoryOf = of.ToImmutable();
+    }
+
+    private static IEnumerable<string> Texts(OutlineNode node) => node switch
+    {
+        OutlineScalar scalar => [$" {scalar.Text} "],
+        OutlineMapping mapping => mapping.Entries.SelectMany(e => Texts(e.Key).Concat(Texts(e.Value))),
+        OutlineSequence sequence => sequence.Items.SelectMany(Texts),
+        _ => [],
+    };
+
+    private void NameActions()
+    {
+        _frames = [.. _sheet.Actions.Select(_ => _formulas.Frame())];
+        var plans = ImmutableArray.CreateBuilder<ActionPlan>();
+        foreach ((ActionFacts action, FrameMap frame) in _sheet.Actions.Zip(_frames))
+        {
+            foreach (ActionChoice choice in action.Choices)
+            {
+                frame.Letter(choice.Slot, choice.Sort);
+            }
+
+            plans.Add(new ActionPlan(action, []));
+        }
+
+        _actions = plans.ToImmutable();
+        _actions = [.. _actions.Zip(_frames).Select(p => p.First with { Choices = [.. p.First.Facts.Choices.Select(c => Ready(c, p.Second))] })];
+        foreach (ActionPlan action in _actions)
+        {
+            action.Memory = _pendingMemory.GetValueOrDefault(action.Facts.Action.Index, ActionMemory.None);
+        }
+    }
+
+    private ChoicePlan Ready(ActionChoice choice, FrameMap frame) => new(choice, frame.Of(choice.Slot).At, Compile(choice.From, frame), choice.Sort.IsMany);
+
+    private void BindLaws(ActionPlan action, ImmutableArray<PowerPlan> powers)
+    {
+        FrameMap frame = _frames[action.Facts.Action.Index];
+        action.Laws = [.. _sheet.Laws.Where(l => l.Binds.Contains(action.Facts.Action)).Select(l => Ready(l, action.Facts.Action, frame))];
+        action.Powers = [.. powers.Where(p => (p.Power.For is null || ReferenceEquals(p.Power.For, action.Facts.Action)) && (p.Power.Lifts.IsEmpty || action.Laws.Any(l => p.Power.Lifts.Contains(l.Law.Name))))];
+        action.MayOverfill = !_layout.Limited.IsEmpty && !action.Facts.Choices.IsEmpty && MovesThings(action.Facts, []);
+    }
+
+    // Whether steps, or those that they call, may lay something anywhere.
+    private bool MovesThings(ActionFacts action, HashSet<ActionName> asked) => asked.Add(action.Action) && action.Steps.Any(s => MovesThings(s, asked));
+
+    private bool MovesThings(Step step, HashSet<ActionName> asked) =>
+        step.Kind is StepKind.Move or StepKind.Deal
+        || (step.Action is { } called && MovesThings(_sheet.Actions[called.Index], asked))
+        || step.Inner.Concat(step.Otherwise).Any(s => MovesThings(s, asked));
+
+    private LawPlan Ready(Law law, ActionName action, FrameMap frame)
+    {
+        LawBody body = law.Bodies[law.Choice is null ? 0 : _readings(law.Choice)][law.Binds.IndexOf(action)];
+        FrameMap own = frame.Inner();
+        var before = ImmutableArray.CreateBuilder<(Node, bool)>();
+        var after = ImmutableArray.CreateBuilder<(Node, bool)>();
+        foreach (LawDemand demand in body.Demands)
+        {
+            bool isAfter = demand.Kind is DemandKind.MustLeave or DemandKind.MustNotLeave;
+            (isAfter ? after : before).Add((Compile(demand.Truth, own), demand.Kind is DemandKind.Needs or DemandKind.MustLeave));
+        }
+
+        return new LawPlan(law, before.ToImmutable(), after.ToImmutable(), body.Unless is null ? null : Compile(body.Unless, own));
+    }
+
+    private PowerPlan ReadyPower(Power power)
+    {
+        int used = -1;
+        if (power.LimitTimes is not null)
+        {
+            used = _numbers;
+            _numbers += _layout.Seats;
+        }
+
+        FrameMap frame = power.For is null ? _formulas.Frame() : _frames[power.For.Index].Inner();
+        return new PowerPlan(power, power.If is null ? null : Compile(power.If, frame), used);
+    }
+
+    private EndPlan ReadyEnd(EndRule rule)
+    {
+        FrameMap frame = _formulas.Frame();
+        return new EndPlan(rule, rule.If is null ? null : Compile(rule.If, frame), rule.WinnerTerm is null ? null : Compile(rule.WinnerTerm, frame));
+    }
+
+    private ScorePlan ReadyScore(ScoreClause clause)
+    {
+        ScoreBody body = clause.Bodies[clause.Choice is null ? 0 : _readings(clause.Choice)];
+        FrameMap frame = _formulas.Frame();
+        Node points = _formulas.Points(body, frame);
+        return new ScorePlan(clause, points);
+    }
+
+    // Marks begin as the sheet says; things that are not chosen yet are no thing; memory of single values begins as nothing.
+    private ImmutableArray<int> Blank()
+    {
+        int[] blank = new int[_numbers];
+        var run = new Run(_letters.Count) { State = new TableState(_layout, _numbers, _sets) };
+        foreach (Mark mark in _sheet.Marks)
+        {
+            Array.Fill(blank, StartOf(mark, run), _markBase + _layout.MarkStart[mark.Index], _layout.MarkSize(mark));
+        }
+
+        foreach (int thing in _thingNumbers)
+        {
+            blank[thing] = TableState.None;
+        }
+
+        foreach (int slot in _startAsNothing)
+        {
+            blank[slot] = Node.Nothing;
+        }
+
+        (blank[Slots.TurnsLeft], blank[Slots.End], blank[Slots.Winners]) = (-1, -1, -1);
+        return [.. blank];
+    }
+
+    private int StartOf(Mark mark, Run run) => mark.Starts is { } starts ? Compile(starts, _formulas.Frame()).Value(run) : mark.Sort.Kind switch
+    {
+        SortKind.Number => (int)(mark.Lowest ?? 0),
+        SortKind.Truth => 0,
+        _ => Node.Nothing,
+    };
+
+    private ImmutableArray<MarkReset> Resets(string block)
+    {
+        var run = new Run(_letters.Count + 100) { State = new TableState(_layout, _numbers, _sets) };
+        return [.. _sheet.Marks.Where(m => m.Lasts == block).Select(m => new MarkReset(_markBase + _layout.MarkStart[m.Index], _layout.MarkSize(m), StartOf(m, run)))];
+    }
+}
+
+/// <summary>A mark forgets at the end of a block.</summary>
+internal sealed class ResetMark(MarkReset reset) : Instruction(null)
+{
+    public override int Do(Machine machine, int here)
+    {
+        Forgetting.Reset(machine, [reset]);
+        return here + 1;
+    }
+}
+
+/// <summary>The first turn is due: the start player's.</summary>
+internal sealed class FirstTurn : Instruction
+{
+    public FirstTurn()
+        : base(null)
+    {
+    }
+
+    public override int Do(Machine machine, int here)
+    {
+        int[] numbers = machine.State.Numbers;
+        numbers[Slots.Turn] = numbers[Slots.Start];
+        numbers[Slots.Round] = machine.Plan.Counts.Round ? 1 : 0;
+        return here + 1;
+    }
+}

@@ -1,0 +1,230 @@
+using System.Collections.Immutable;
+using Rostrum.Play.Formulas;
+using Rostrum.Play.Layout;
+using Rostrum.Sheets.Model;
+using Rostrum.Text;
+
+namespace Rostrum.Play.Course;
+
+/// <summary>Makes a sheet ready for play: its steps become code, its laws, ends and scores become nodes.</summary>
+/// <remarks>
+/// No block calls itself, so every call is laid out where it stands, with positions of its own for its choices and names; a state needs no stack. Numbers of a
+/// state, in order: those of every course (<see cref="Slots"/>), marks, memory of actions, uses of powers, choices and names of steps.
+/// </remarks>
+internal sealed partial class CourseCompiler
+{
+    private readonly Sheet _sheet;
+    private readonly TableLayout _layout;
+    private readonly LetterCounter _letters = new();
+    private readonly FormulaCompiler _formulas;
+    private readonly List<Instruction> _code = [];
+    private readonly HashSet<int> _thingNumbers = [];
+    private readonly HashSet<int> _thingSets = [];
+    private readonly List<int> _startAsNothing = [];
+    private readonly HashSet<ActionName> _open = [];
+    private readonly Label _over = new();
+    private readonly Label _turnOver = new();
+    private readonly int _markBase = Slots.Count;
+    private ImmutableArray<FrameMap> _frames = [];
+    private ImmutableArray<ActionPlan> _actions = [];
+    private ImmutableArray<PowerPlan> _powers = [];
+    private ImmutableArray<EndPlan> _ends = [];
+    private int _numbers;
+    private int _sets;
+    private int _firstLocal;
+    private int _firstSet;
+    private bool _asksTurn;
+    private bool _asksRound;
+
+    private CourseCompiler(Sheet sheet, int seats, Func<Choice, int> readings)
+    {
+        _sheet = sheet;
+        _layout = TableLayout.Of(sheet, seats);
+        _formulas = new FormulaCompiler(_layout, _letters, readings) { OfCourse = OfCourse, MarkBase = _markBase };
+        _readings = readings;
+        _numbers = _markBase + _layout.MarkCount;
+    }
+
+    private readonly Func<Choice, int> _readings;
+
+    /// <summary>The plan for a sheet, a number of players and the readings that are meant.</summary>
+    /// <exception cref="NotPlayableException">The sheet does not say enough for whole games.</exception>
+    public static CoursePlan Compile(Sheet sheet, int seats, Func<Choice, int> readings) => new CourseCompiler(sheet, seats, readings).Plan();
+
+    private CoursePlan Plan()
+    {
+        ReserveMemory();
+        NameActions();
+        _powers = [.. _sheet.Powers.Select(ReadyPower)];
+        _firstLocal = _numbers;
+        _firstSet = _sets;
+        _ends = [.. _sheet.Ends.Select(ReadyEnd)];
+        foreach (ActionPlan action in _actions)
+        {
+            BindLaws(action, _powers);
+        }
+
+        EmitGame();
+        EmitAsked();
+        return new CoursePlan(_layout)
+        {
+            Code = [.. _code],
+            MarkBase = _markBase,
+            Blank = Blank(),
+            Ends = _ends,
+            Score = [.. _sheet.Score.Select(ReadyScore)],
+            Ties = [.. _sheet.TieBreaks.Select(t => (t, t.Number is null ? null : _formulas.Number(t.Number, _formulas.Frame())))],
+            NextToPlay = _sheet.NextToPlay is { } next ? _formulas.Compile(next, _formulas.Frame()) : null,
+            Actions = _actions,
+            Resets = (Resets("turn"), Resets("round")),
+            Counts = (_asksTurn, _asksRound),
+            ThingSlots = ([.. _thingNumbers], [.. _thingSets]),
+            HasTurns = _sheet.Blocks.All(b => b.Name != "course"),
+            Numbers = _numbers,
+            Sets = _sets,
+            Letters = _letters.Count,
+        };
+    }
+
+    // The whole game: set-up, turns (or a course of its own), last steps of the end, closing.
+    private void EmitGame()
+    {
+        EmitBlock("set-up");
+        if (_sheet.Blocks.Any(b => b.Name == "course"))
+        {
+            EmitBlock("course");
+            Add(new GoTo(_over));
+        }
+        else if (_sheet.Blocks.Any(b => b.Name == "turn"))
+        {
+            EmitTurns();
+        }
+        else
+        {
+            throw new NotPlayableException("The sheet does not say what a turn is; to play, write 'turn'.", _sheet.Tree.Span);
+        }
+
+        Mark(_turnOver);
+        Mark(_over);
+        EmitClosing();
+    }
+
+    private void EmitTurns()
+    {
+        Add(new FirstTurn());
+        Add(new BetweenTurns());
+        var turn = new Label();
+        var over = new Label();
+        Mark(turn);
+        Add(new BeginTurn());
+        EmitBlock("turn", over);
+        Mark(over);
+        Add(new EndTurn(_over, _firstLocal, _firstSet));
+        Add(new BetweenTurns());
+        Add(new GoTo(turn));
+    }
+
+    private void EmitClosing()
+    {
+        var closing = new Label();
+        Add(new EndSteps(closing));
+        foreach (EndPlan end in _ends.Where(e => !e.Rule.Steps.IsDefaultOrEmpty))
+        {
+            end.Steps = new Label();
+            Mark(end.Steps);
+            Emit(end.Rule.Steps, _formulas.Frame());
+            Add(new GoTo(closing));
+        }
+
+        Mark(closing);
+        EmitBlock("closing");
+        Add(new Finish(_firstLocal, _firstSet));
+    }
+
+    private Label? _endOfTurn;
+
+    private void EmitBlock(string name, Label? endOfTurn = null)
+    {
+        Label? outer = _endOfTurn;
+        _endOfTurn = endOfTurn ?? outer;
+        EmitHooked(name, null, null, () =>
+        {
+            foreach (Block block in _sheet.Blocks.Where(b => b.Name == name))
+            {
+                Emit(block.Steps, _formulas.Frame());
+            }
+        });
+        _endOfTurn = outer;
+    }
+
+    // Hooks and ends that are asked before or after a block stand round its steps.
+    private void EmitHooked(string name, ActionName? action, FrameMap? frame, Action steps)
+    {
+        EmitAsked(EndMoment.BeforeBlock, name);
+        Hook[] hooks = [.. _sheet.Hooks.Where(h => action is null ? h.Action is null && h.Block == name : ReferenceEquals(h.Action, action))];
+        EmitHooks(hooks, HookWhen.Before, frame);
+        if (hooks.Any(h => h.When == HookWhen.Instead))
+        {
+            EmitHooks(hooks, HookWhen.Instead, frame);
+        }
+        else
+        {
+            steps();
+        }
+
+        EmitHooks(hooks, HookWhen.After, frame);
+        EmitAsked(EndMoment.AfterBlock, name);
+        foreach (MarkReset reset in Resets(name))
+        {
+            Add(new ResetMark(reset));
+        }
+    }
+
+    private void EmitHooks(Hook[] hooks, HookWhen when, FrameMap? frame)
+    {
+        foreach (Hook hook in hooks.Where(h => h.When == when))
+        {
+            Emit(hook.Steps, frame ?? _formulas.Frame());
+        }
+    }
+
+    private void EmitAsked(EndMoment moment, string block)
+    {
+        if (_sheet.Ends.Any(e => e.Moment == moment && e.Block == block))
+        {
+            Add(new AskEnds(e => e.Rule.Moment == moment && e.Rule.Block == block, _over));
+        }
+    }
+
+    private int Add(Instruction instruction)
+    {
+        _code.Add(instruction);
+        return _code.Count - 1;
+    }
+
+    private void Mark(Label label) => label.At = _code.Count;
+
+    private int Number(bool isThing = false)
+    {
+        if (isThing)
+        {
+            _thingNumbers.Add(_numbers);
+        }
+
+        return _numbers++;
+    }
+
+    private int Set(bool areThings = false)
+    {
+        if (areThings)
+        {
+            _thingSets.Add(_sets);
+        }
+
+        return _sets++;
+    }
+
+    private Node Compile(Term term, FrameMap frame) => _formulas.Compile(term, frame);
+
+    private static SourceSpan At(Step step) => step.At;
+}

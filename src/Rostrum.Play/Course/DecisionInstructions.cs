@@ -1,0 +1,195 @@
+using System.Collections.Immutable;
+using Rostrum.Play.Layout;
+using Rostrum.Text;
+
+namespace Rostrum.Play.Course;
+
+/// <summary>A decision: the player who acts takes one of the legal options; where there is none, play goes on behind it.</summary>
+/// <param name="among">What may be done.</param>
+/// <param name="declining">Doing nothing instead; null where something must be done.</param>
+/// <param name="isSecret">True where the others do not see it.</param>
+/// <param name="none">Where play goes on if nothing is possible.</param>
+/// <param name="at">Where the step stands.</param>
+internal sealed class Decide(Alternative among, EndingAlternative? declining, bool isSecret, Label none, SourceSpan? at) : Instruction(at)
+{
+    /// <summary>What may be done.</summary>
+    public Alternative Among => among;
+
+    public override int Do(Machine machine, int here)
+    {
+        var options = new List<Option>();
+        if (!among.Collect(machine.Finder, options))
+        {
+            return none.At;
+        }
+
+        declining?.Collect(machine.Finder, options);
+        machine.Moment = new Moment.Decision(machine.State.Numbers[Slots.Me], [.. options], isSecret);
+        return Wait;
+    }
+}
+
+/// <summary>A free order: each time one of several, until the player ends it or nothing is possible any more.</summary>
+/// <param name="among">What may be done, each so often.</param>
+/// <param name="ending">Ending the order; at hand once no duty is left that is possible.</param>
+/// <param name="done">Behind the order.</param>
+/// <param name="at">Where the step stands.</param>
+internal sealed class DecideOrder(ImmutableArray<CountedAlternative> among, EndingAlternative ending, Label done, SourceSpan? at) : Instruction(at)
+{
+    public override int Do(Machine machine, int here)
+    {
+        var options = new List<Option>();
+        bool isDutyLeft = false;
+        bool isAnyLeft = false;
+        foreach (CountedAlternative alternative in among)
+        {
+            bool isPossible = alternative.Collect(machine.Finder, options);
+            isAnyLeft |= isPossible;
+            isDutyLeft |= isPossible && alternative.IsDuty;
+        }
+
+        if (!isAnyLeft)
+        {
+            return done.At;
+        }
+
+        if (!isDutyLeft)
+        {
+            ending.Collect(machine.Finder, options);
+        }
+
+        machine.Moment = new Moment.Decision(machine.State.Numbers[Slots.Me], [.. options], false);
+        return Wait;
+    }
+}
+
+/// <summary>Counts that an alternative of a free order was taken.</summary>
+internal sealed class CountTaken(int counter) : Instruction(null)
+{
+    public override int Do(Machine machine, int here)
+    {
+        machine.State.Numbers[counter]++;
+        return here + 1;
+    }
+}
+
+/// <summary>Which of the elements that are left comes next, where the player chooses; without a question where only one is left or all look alike.</summary>
+/// <param name="next">The elements.</param>
+/// <param name="done">Behind the loop.</param>
+/// <param name="at">Where the loop stands.</param>
+internal sealed class DecideNext(NextAlternative next, Label done, SourceSpan? at) : Instruction(at)
+{
+    public override int Do(Machine machine, int here)
+    {
+        if (machine.State.Sets[next.List]!.Length == 0)
+        {
+            return done.At;
+        }
+
+        var options = new List<Option>();
+        next.Collect(machine.Finder, options);
+        if (options.Count == 1)
+        {
+            machine.Choose(options[0]);
+            return machine.State.Numbers[Slots.Step];
+        }
+
+        machine.Moment = new Moment.Decision(machine.State.Numbers[Slots.Me], [.. options], false);
+        return Wait;
+    }
+}
+
+/// <summary>Asks the laws of a block that chooses nothing; where one forbids it, it does nothing.</summary>
+internal sealed class AskBlock(CallAlternative call, Label refused, SourceSpan? at) : Instruction(at)
+{
+    public override int Do(Machine machine, int here) => machine.Finder.HasOption(call) ? here + 1 : refused.At;
+}
+
+/// <summary>Keeps a choice that follows from a call, where nobody decides.</summary>
+internal sealed class TakeOnly(CallAlternative call, Label none, SourceSpan? at) : Instruction(at)
+{
+    public override int Do(Machine machine, int here)
+    {
+        var options = new List<Option>();
+        if (!call.Collect(machine.Finder, options))
+        {
+            return none.At;
+        }
+
+        machine.Choose(options[0]);
+        return machine.State.Numbers[Slots.Step];
+    }
+}
+
+/// <summary>Remembers that an action was done, and with which choices.</summary>
+internal sealed class Remember(CallAlternative call) : Instruction(null)
+{
+    public override int Do(Machine machine, int here)
+    {
+        ActionMemory memory = call.Action.Memory;
+        int[] numbers = machine.State.Numbers;
+        int me = numbers[Slots.Me];
+        if (memory.Done >= 0)
+        {
+            foreach (int when in (ReadOnlySpan<int>)[ActionDone.ThisTurn, ActionDone.ThisRound, ActionDone.Ever])
+            {
+                numbers[memory.Done + when] |= 1 << me;
+            }
+        }
+
+        for (int i = 0; i < memory.Choices.Length; i++)
+        {
+            if (memory.Choices[i] >= 0)
+            {
+                KeepChoice(machine.State, call.Slots[i], memory.Choices[i], me);
+            }
+        }
+
+        return here + 1;
+    }
+
+    private static void KeepChoice(TableState state, Formulas.FrameMap.Spot from, int to, int me)
+    {
+        foreach (int at in (ReadOnlySpan<int>)[to, to + 1 + me])
+        {
+            if (from.IsMany)
+            {
+                state.Sets[at] = state.Sets[from.At];
+            }
+            else
+            {
+                state.Numbers[at] = state.Numbers[from.At];
+            }
+        }
+    }
+}
+
+/// <summary>The five bit sets of seats that remember an action.</summary>
+internal static class ActionDone
+{
+    public const int ThisTurn = 0;
+
+    public const int TurnBefore = 1;
+
+    public const int ThisRound = 2;
+
+    public const int RoundBefore = 3;
+
+    public const int Ever = 4;
+
+    public const int Count = 5;
+}
+
+/// <summary>Counts a use of a power.</summary>
+internal sealed class UsePower(PowerPlan power) : Instruction(null)
+{
+    public override int Do(Machine machine, int here)
+    {
+        if (power.Used >= 0)
+        {
+            machine.State.Numbers[power.Used + machine.State.Numbers[Slots.Me]]++;
+        }
+
+        return here + 1;
+    }
+}

@@ -1,0 +1,65 @@
+using Rostrum.Play.Layout;
+using Rostrum.Sheets.Model;
+
+namespace Rostrum.Play.Course;
+
+/// <summary>Moves of things between spots, with what goes without saying: which slot of a row, and which face of a card is seen.</summary>
+internal static class Moves
+{
+    /// <summary>Moves a thing on top of a spot.</summary>
+    /// <param name="state">Where it is.</param>
+    /// <param name="thing">Which.</param>
+    /// <param name="spot">Where it goes.</param>
+    /// <param name="faceUp">The face that is said; null where it follows from the place: open places show it, others do not; among open ones it stays.</param>
+    public static void Move(TableState state, int thing, int spot, bool? faceUp)
+    {
+        TableLayout layout = state.Layout;
+        Holder from = layout.SpotHolder[state.Spot(thing)];
+        Holder to = layout.SpotHolder[spot];
+        state.Move(thing, spot);
+        bool? becomes = faceUp ?? (from.IsOpen && to.IsOpen ? null : to.IsOpen);
+        if (becomes is { } up)
+        {
+            Turn(state, thing, up);
+        }
+    }
+
+    /// <summary>Shows or hides the face of a card; other things have none.</summary>
+    public static void Turn(TableState state, int thing, bool? faceUp)
+    {
+        ThingClass of = state.Layout.Class(thing);
+        for (int i = 0; i < of.States.Length; i++)
+        {
+            if (of.States[i].Attribute < 0)
+            {
+                state.SetState(thing, i, faceUp is { } up ? (up ? 1 : 0) : 1 - state.StateOf(thing, i));
+            }
+        }
+    }
+
+    /// <summary>The spot in which a thing lands that is moved to a holder: its only one, or the first empty slot of a row.</summary>
+    /// <returns><see cref="TableState.None"/> where a row is full.</returns>
+    /// <exception cref="NotPlayableException">The holder is a board: a space has to be named.</exception>
+    public static int Landing(TableState state, Holder holder)
+    {
+        if (holder.Form == PlaceForm.Board && holder.Length > 1)
+        {
+            throw new NotPlayableException($"A thing is moved to '{holder.Place.Name}', but not to one of its spaces.", holder.Place.DeclaredAt);
+        }
+
+        if (holder.Form != PlaceForm.Row)
+        {
+            return holder.First;
+        }
+
+        for (int slot = holder.First; slot < holder.First + holder.Length; slot++)
+        {
+            if (state.Count(slot) == 0)
+            {
+                return slot;
+            }
+        }
+
+        return TableState.None;
+    }
+}

@@ -1,0 +1,16 @@
+using System.Collections.Immutable;
+
+namespace Rostrum.Play.Course;
+
+/// <summary>One legal thing that a player can decide: which alternative, and what stands in the gaps of its phrase.</summary>
+/// <param name="Alternative">The alternative.</param>
+/// <param name="Chosen">By choice of the action: a number as nodes give it; 0 for a set.</param>
+/// <param name="Sets">By choice of the action: the set; null for a single value.</param>
+internal sealed record Option(Alternative Alternative, ImmutableArray<int> Chosen, ImmutableArray<int[]?> Sets)
+{
+    /// <summary>The power that makes it legal, and whose price is paid; null for none.</summary>
+    public PowerPlan? Power { get; init; }
+
+    /// <summary>An option without gaps.</summary>
+    public static Option Of(Alternative alternative) => new(alternative, [], []);
+}

@@ -1,0 +1,310 @@
+using System.Collections.Immutable;
+using System.Runtime.InteropServices;
+using Rostrum.Play.Formulas;
+using Rostrum.Play.Layout;
+using Rostrum.Sheets.Model;
+
+namespace Rostrum.Play.Course;
+
+/// <summary>Finds every legal option of a decision: goes through the choices of an action, later ones after earlier ones, and asks the laws.</summary>
+internal sealed class OptionFinder(Machine machine)
+{
+    /// <summary>How many sets of things to choose are tried at the most.</summary>
+    public const int MostSets = 100_000;
+
+    private readonly Trial _trial = new(machine);
+    private int _sets;
+
+    /// <summary>True where a truth holds in the state, for the seat that acts.</summary>
+    public bool Holds(Node truth) => machine.Holds(truth);
+
+    /// <summary>A number in the state.</summary>
+    public int Number(Node number) => machine.Number(number);
+
+    /// <summary>A counter of the state.</summary>
+    public int Count(int slot) => machine.State.Numbers[slot];
+
+    /// <summary>Adds the legal options of a call.</summary>
+    public bool Collect(CallAlternative call, List<Option> into)
+    {
+        int before = into.Count;
+        Try(new Search(call, into, OnlyOne: false), 0);
+        return into.Count > before;
+    }
+
+    /// <summary>True where a call has a legal option.</summary>
+    public bool HasOption(CallAlternative call)
+    {
+        var found = new List<Option>();
+        return Try(new Search(call, found, OnlyOne: true), 0) || found.Count > 0;
+    }
+
+    /// <summary>Adds an option for each element of a loop that is left, those that look alike once.</summary>
+    public bool Collect(NextAlternative next, List<Option> into)
+    {
+        var seen = new HashSet<(int, int)>();
+        foreach (int element in machine.State.Sets[next.List]!)
+        {
+            if (!next.IsThing || seen.Add(Likeness(element)))
+            {
+                into.Add(new Option(next, [element], [null]));
+            }
+        }
+
+        return seen.Count > 0 || !next.IsThing;
+    }
+
+    private readonly record struct Search(CallAlternative Call, List<Option> Into, bool OnlyOne)
+    {
+        public ActionPlan Action => Call.Action;
+    }
+
+    // True where the search may stop.
+    private bool Try(Search search, int at)
+    {
+        ActionPlan action = search.Action;
+        if (at == action.Choices.Length)
+        {
+            return Judge(search);
+        }
+
+        ChoicePlan choice = action.Choices[at];
+        Run run = machine.Run;
+        int mark = run.Mark;
+        bool stop = search.Call.Given[at] is { } given ? TryGiven(search, at, given)
+            : choice.Facts.Amount == ChoiceAmount.Given ? TryValue(search, at, choice.Domain)
+            : TryElements(search, at, choice);
+        run.Release(mark);
+        return stop;
+    }
+
+    private bool TryValue(Search search, int at, Node value)
+    {
+        machine.Run.Letters[search.Action.Choices[at].Letter] = value.Value(machine.Run);
+        return Try(search, at + 1);
+    }
+
+    // What a call gives must be among what may be chosen.
+    private bool TryGiven(Search search, int at, Node given)
+    {
+        ChoicePlan choice = search.Action.Choices[at];
+        int value = given.Value(machine.Run);
+        if (value == Node.Nothing || (!choice.IsMany && choice.Facts.Amount == ChoiceAmount.One && !IsAmong(choice, value)))
+        {
+            return false;
+        }
+
+        machine.Run.Letters[choice.Letter] = value;
+        return Try(search, at + 1);
+    }
+
+    private bool IsAmong(ChoicePlan choice, int value)
+    {
+        Elements domain = machine.Run.Rent();
+        choice.Domain.Fill(machine.Run, domain);
+        bool isThere = domain.Contains(value);
+        machine.Run.Return(domain);
+        return isThere;
+    }
+
+    private bool TryElements(Search search, int at, ChoicePlan choice)
+    {
+        int[] domain = Domain(choice);
+        if (choice.Facts.Amount != ChoiceAmount.One)
+        {
+            return TrySets(search, at, choice, domain);
+        }
+
+        foreach (int element in domain)
+        {
+            machine.Run.Letters[choice.Letter] = element;
+            if (Try(search, at + 1))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    // The elements that may be chosen; of things in one spot without an order, those that look alike are one.
+    private int[] Domain(ChoicePlan choice)
+    {
+        Elements domain = machine.Run.Rent();
+        choice.Domain.Fill(machine.Run, domain);
+        int[] elements = domain.Span.ToArray();
+        machine.Run.Return(domain);
+        if (choice.Facts.Amount != ChoiceAmount.One || choice.Facts.From.Sort.Element?.Kind != SortKind.Thing)
+        {
+            return elements;
+        }
+
+        var seen = new HashSet<(int, int)>();
+        return [.. elements.Where(e => seen.Add(Likeness(e)))];
+    }
+
+    private (int, int) Likeness(int thing)
+    {
+        TableState state = machine.State;
+        int spot = state.Spot(thing);
+        return state.Layout.SpotHolder[spot].IsOrdered ? (spot, -1 - thing) : (spot, state.LookCode(thing));
+    }
+
+    private bool TrySets(Search search, int at, ChoicePlan choice, int[] domain)
+    {
+        (int fewest, int most) = choice.Facts.Amount switch
+        {
+            ChoiceAmount.Exactly => ((int)choice.Facts.Number, (int)choice.Facts.Number),
+            ChoiceAmount.UpTo => (0, (int)choice.Facts.Number),
+            ChoiceAmount.Some => (1, domain.Length),
+            _ => (0, domain.Length),
+        };
+        _sets = 0;
+        bool isThing = choice.Facts.From.Sort.Element?.Kind == SortKind.Thing;
+        var seen = isThing ? new HashSet<string>() : null;
+        foreach (int[] set in Subsets(domain, fewest, Math.Min(most, domain.Length)))
+        {
+            if (++_sets > MostSets)
+            {
+                throw new NotPlayableException($"There are more than {MostSets:N0} ways to choose '{choice.Facts.Words}'.", choice.Facts.At);
+            }
+
+            if (seen is not null && !seen.Add(string.Join(' ', set.Select(Likeness).Order())))
+            {
+                continue;
+            }
+
+            Elements list = machine.Run.Rent();
+            list.AddRange(set);
+            machine.Run.Letters[choice.Letter] = machine.Run.Keep(list);
+            if (Try(search, at + 1))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    // Smaller sets first; each in the order of the domain.
+    private static IEnumerable<int[]> Subsets(int[] domain, int fewest, int most)
+    {
+        for (int size = fewest; size <= most; size++)
+        {
+            int[] at = [.. Enumerable.Range(0, size)];
+            while (size <= domain.Length)
+            {
+                yield return [.. at.Select(i => domain[i])];
+                int last = size - 1;
+                while (last >= 0 && at[last] == domain.Length - size + last)
+                {
+                    last--;
+                }
+
+                if (last < 0)
+                {
+                    break;
+                }
+
+                at[last]++;
+                for (int i = last + 1; i < size; i++)
+                {
+                    at[i] = at[i - 1] + 1;
+                }
+            }
+        }
+    }
+
+    private bool Judge(Search search)
+    {
+        List<LawPlan>? broken = null;
+        foreach (LawPlan law in search.Action.Laws)
+        {
+            if (!IsKeptBefore(law))
+            {
+                if (search.Action.Powers.IsEmpty)
+                {
+                    return false;
+                }
+
+                (broken ??= []).Add(law);
+            }
+        }
+
+        Option option = Made(search);
+        if (search.Action.IsTried)
+        {
+            broken = _trial.Breaks(search.Call, option, broken, out bool isImpossible);
+            if (isImpossible)
+            {
+                return false;
+            }
+        }
+
+        if (broken is null)
+        {
+            search.Into.Add(option);
+        }
+        else
+        {
+            AddWithPowers(search, option, broken);
+        }
+
+        return search.OnlyOne && search.Into.Count > 0;
+    }
+
+    /// <summary>True where a law is kept by the choices that stand in the letters, as far as it is asked before the action.</summary>
+    public bool IsKeptBefore(LawPlan law)
+    {
+        Run run = machine.Run;
+        foreach ((Node truth, bool wanted) in law.Before)
+        {
+            if (truth.Holds(run) != wanted)
+            {
+                return law.Unless is not null && law.Unless.Holds(run);
+            }
+        }
+
+        return true;
+    }
+
+    private void AddWithPowers(Search search, Option option, List<LawPlan> broken)
+    {
+        foreach (PowerPlan power in search.Action.Powers)
+        {
+            Power says = power.Power;
+            bool lifts = says.Lifts.IsEmpty ? broken.Count == 1 : broken.TrueForAll(l => says.Lifts.Contains(l.Law.Name));
+            if (lifts && machine.IsAtHand(power))
+            {
+                search.Into.Add(option with { Power = power });
+            }
+        }
+    }
+
+    private Option Made(Search search)
+    {
+        ImmutableArray<ChoicePlan> choices = search.Action.Choices;
+        Run run = machine.Run;
+        if (choices.IsEmpty)
+        {
+            return Option.Of(search.Call);
+        }
+
+        int[] chosen = new int[choices.Length];
+        int[]?[] sets = new int[]?[choices.Length];
+        for (int i = 0; i < choices.Length; i++)
+        {
+            int value = run.Letters[choices[i].Letter];
+            if (choices[i].IsMany)
+            {
+                sets[i] = run.List(value).Span.ToArray();
+            }
+            else
+            {
+                chosen[i] = value;
+            }
+        }
+
+        return new Option(search.Call, ImmutableCollectionsMarshal.AsImmutableArray(chosen), [.. sets]);
+    }
+}
