@@ -87,6 +87,9 @@ internal sealed class DealEvent : ChanceEvent
 
     public override ImmutableArray<long> Weights { get; }
 
+    /// <summary>The spot to which it is dealt.</summary>
+    public int To => _to;
+
     /// <summary>The thing of each outcome.</summary>
     public ImmutableArray<int> Things => _things;
 
@@ -140,12 +143,14 @@ internal sealed class RollEvent : ChanceEvent
     /// <summary>The dice that are rolled, by their numbers.</summary>
     public ImmutableArray<int> Dice { get; }
 
+    /// <summary>Each die with the 0-based face that it shows.</summary>
+    public IEnumerable<(int Die, int Face)> Faces(int outcome) => _groups.SelectMany(g => g).Zip(_outcomes[outcome]);
+
     public override void Carry(TableState state, int outcome)
     {
-        int at = 0;
-        foreach (int die in _groups.SelectMany(g => g))
+        foreach ((int die, int face) in Faces(outcome))
         {
-            state.SetState(die, 0, _outcomes[outcome][at++]);
+            state.SetState(die, 0, face);
         }
     }
 

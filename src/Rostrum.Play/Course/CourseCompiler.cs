@@ -71,6 +71,8 @@ internal sealed partial class CourseCompiler
             Code = [.. _code],
             MarkBase = _markBase,
             Blank = Blank(),
+            LineNames = [.. _layout.Holders.SelectMany(h => h.Board?.Families ?? []).SelectMany(f => f.Lines.Select(l => $"{f.Name} {l.Label}"))],
+            DirectionName = _formulas.DirectionName,
             Ends = _ends,
             Score = [.. _sheet.Score.Select(ReadyScore)],
             Ties = [.. _sheet.TieBreaks.Select(t => (t, t.Number is null ? null : _formulas.Number(t.Number, _formulas.Frame())))],

@@ -53,6 +53,12 @@ internal sealed record CoursePlan(TableLayout Layout)
     /// <summary>True where formulas ask for the number of the turn, and of the round; else they are not kept, so that like positions are alike.</summary>
     public required (bool Turn, bool Round) Counts { get; init; }
 
+    /// <summary>The names of lines, by their number at play.</summary>
+    public required ImmutableArray<string> LineNames { get; init; }
+
+    /// <summary>The name of a direction, by its number at play.</summary>
+    public required Func<int, string> DirectionName { get; init; }
+
     /// <summary>The sheet.</summary>
     public Sheet Sheet => Layout.Sheet;
 

@@ -14,6 +14,9 @@ internal sealed partial class FormulaCompiler
     /// <param name="direction">The number of a direction.</param>
     public int StepFrom(int space, int direction) => _boards.Steps[direction][space] is var to && to == Node.Nothing ? Layout.TableState.None : to;
 
+    /// <summary>The name of a direction by its number.</summary>
+    public string DirectionName(int number) => _boards.Name(number);
+
     /// <summary>The points of a scoring clause: of all its elements together, within its limits.</summary>
     public Node Points(ScoreBody body, FrameMap frame)
     {

@@ -1,0 +1,43 @@
+using System.Collections.Immutable;
+using Rostrum.Play.Counting;
+using Rostrum.Play.Course;
+using Rostrum.Play.Layout;
+using Rostrum.Sheets.Model;
+
+namespace Rostrum.Play;
+
+/// <summary>A game made ready to be played, counted and asked: the door of this room.</summary>
+public sealed class GameTable
+{
+    private GameTable(CoursePlan plan) => Plan = plan;
+
+    /// <summary>The sheet, with its variants on.</summary>
+    public Sheet Sheet => Plan.Sheet;
+
+    /// <summary>How many play.</summary>
+    public int Seats => Plan.Layout.Seats;
+
+    /// <summary>The game as code.</summary>
+    internal CoursePlan Plan { get; }
+
+    /// <summary>Makes a sheet ready.</summary>
+    /// <param name="sheet">A sheet without errors.</param>
+    /// <param name="seats">How many play; null for the fewest that the sheet allows.</param>
+    /// <param name="readings">Which alternative of an open choice is meant, by <see cref="Choice.Id"/>; null for the followed one, else the first.</param>
+    /// <exception cref="NotPlayableException">The sheet does not say enough for whole games; the message says what is missing.</exception>
+    public static GameTable Of(Sheet sheet, int? seats = null, Func<Choice, int>? readings = null)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        return new GameTable(CourseCompiler.Compile(sheet, seats ?? sheet.FewestPlayers ?? 1, readings ?? (c => c.Followed ?? 0)));
+    }
+
+    /// <summary>Counts lines of play and positions, ply by ply; a ply is a turn with all that is decided in it (without turns, a decision).</summary>
+    /// <param name="plies">The last ply; at least 0.</param>
+    /// <param name="distinct">True to count the positions of the last ply too, which takes more time and memory.</param>
+    /// <returns>From ply 0 on; ends early where every game has ended.</returns>
+    public IEnumerable<PlyCount> Count(int plies, bool distinct = true)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(plies);
+        return new LineCounter(Plan).Count(plies, distinct);
+    }
+}

@@ -1,0 +1,98 @@
+using Rostrum.Play.Chance;
+using Rostrum.Play.Course;
+using Rostrum.Play.Layout;
+using Rostrum.Play.Players;
+using Rostrum.Play.Telling;
+using Rostrum.Sheets.Model;
+
+namespace Rostrum.Play;
+
+/// <summary>One game that plays itself, move by move; equal for equal seed and players.</summary>
+public sealed class PlayedGame
+{
+    /// <summary>A game stops after so many decisions and chance events; a course may have no end.</summary>
+    public const int MostMoves = 100_000;
+
+    private readonly Machine _machine;
+    private readonly PhraseWriter _phrases;
+    private readonly ChanceWords _chance;
+    private readonly PlayNames _names;
+    private readonly Draws _table;
+    private readonly Draws[] _players;
+
+    /// <summary>A game that is about to begin.</summary>
+    /// <param name="table">The game.</param>
+    /// <param name="players">How each seat decides; the last one also decides for the seats that follow.</param>
+    /// <param name="seed">The seed of chance.</param>
+    /// <param name="game">The number of the game, from 0; others have other chances.</param>
+    public PlayedGame(GameTable table, IReadOnlyList<PlayerKind> players, ulong seed, ulong game = 0)
+    {
+        ArgumentNullException.ThrowIfNull(table);
+        ArgumentNullException.ThrowIfNull(players);
+        CoursePlan plan = table.Plan;
+        _machine = new Machine(plan) { State = plan.Start(), StopsAfterTurns = true };
+        (_phrases, _chance, _names) = (new(plan), new(plan), new(plan));
+        _table = new Draws(seed, game, 0);
+        _players = [.. Enumerable.Range(0, table.Seats).Select(s => new Draws(seed, game, (uint)s + 1))];
+    }
+
+    /// <summary>How many turns have begun.</summary>
+    public int Turns { get; private set; }
+
+    /// <summary>How the game came out; null while it goes on.</summary>
+    public GameResult? Result { get; private set; }
+
+    internal TableState State => _machine.State;
+
+    /// <summary>Plays on; each move is told as it happens.</summary>
+    /// <exception cref="NotPlayableException">The sheet leaves out what comes next, or the game goes on and on.</exception>
+    public IEnumerable<PlayedMove> Moves()
+    {
+        for (int moves = 0; Result is null; moves++)
+        {
+            if (moves == MostMoves)
+            {
+                throw new NotPlayableException($"The game has not ended after {MostMoves:N0} decisions and chance events.");
+            }
+
+            if (Next() is { } move)
+            {
+                yield return move;
+            }
+        }
+    }
+
+    private PlayedMove? Next()
+    {
+        switch (_machine.Advance())
+        {
+            case Moment.Decision decision:
+                Option option = decision.Options[(int)_players[decision.Seat].Below((uint)decision.Options.Length)];
+                var move = new PlayedMove(Turns, decision.Seat, _names.Seat(decision.Seat), _phrases.Phrase(State, option, decision.Options), decision.Options.Length, (option.Alternative as CallAlternative)?.Action.Facts.Cite);
+                _machine.Choose(option);
+                return move;
+            case Moment.Chance chance:
+                int outcome = _table.Weighted(chance.Event.Weights);
+                string words = _chance.Of(State, chance.Event, outcome);
+                _machine.Choose(chance.Event, outcome);
+                return new PlayedMove(Turns, null, null, words, chance.Event.Weights.Length, null);
+            case Moment.TurnOver:
+                Turns++;
+                return null;
+            default:
+                Result = ResultOf(_machine);
+                return null;
+        }
+    }
+
+    private GameResult ResultOf(Machine machine)
+    {
+        Result result = Reckoning.Of(machine);
+        Sheet sheet = machine.Plan.Sheet;
+        EndRule? end = result.End is { } index ? sheet.Ends[index] : null;
+        return new GameResult(
+            end?.Name, end?.Says, end?.Cite,
+            [.. result.Totals.Select((t, s) => new SeatResult(s, _names.Seat(s), sheet.Score.IsEmpty ? null : t, result.Ranks[s], result.Winners.Contains(s)))],
+            result.TieBreak, Turns);
+    }
+}
