@@ -1,4 +1,5 @@
 using Rostrum.Sheets.Model;
+using Rostrum.Sheets.Steps;
 
 namespace Rostrum.Sheets.Formulas;
 
@@ -17,11 +18,17 @@ internal sealed class Declarations
     /// <summary>The fewest and most players; null where the sheet does not say.</summary>
     public (int? Fewest, int? Most) Players { get; set; }
 
+    /// <summary>The names of the ends that steps may call; null where they are not known.</summary>
+    public IReadOnlyCollection<string>? Ends { get; set; }
+
     /// <summary>The readings and conflicts met so far.</summary>
     public List<Choice> Choices { get; } = [];
 
     /// <summary>Gives the meaning of a word, bound on demand; null inside a circle.</summary>
     public Func<Word, Term?> MeaningOf { get; set; } = _ => null;
+
+    /// <summary>Gives what is known of the choices of an action, which are read on demand; null where nothing is.</summary>
+    public Func<ActionName, KnownChoices?> ChoicesOf { get; set; } = _ => null;
 
     /// <summary>Gives the sort of a table's entries.</summary>
     public Func<Table, Sort> EntrySort { get; set; } = _ => Sort.Number;
