@@ -5,6 +5,9 @@ internal sealed class Elements
 {
     private int[] _items = new int[16];
 
+    /// <summary>True for a list that never changes and is shared, such as the spaces of a straight line; it is not used again for anything else.</summary>
+    public bool IsConstant { get; private init; }
+
     /// <summary>How many elements there are.</summary>
     public int Count { get; private set; }
 
@@ -21,12 +24,15 @@ internal sealed class Elements
     /// <summary>The elements in order, to be sorted or changed in place.</summary>
     public Span<int> Items => _items.AsSpan(0, Count);
 
+    /// <summary>A list that never changes.</summary>
+    public static Elements Of(params int[] items) => new() { _items = items, Count = items.Length, IsConstant = true };
+
     /// <summary>Adds an element behind the others.</summary>
     public void Add(int element)
     {
         if (Count == _items.Length)
         {
-            Array.Resize(ref _items, 2 * Count);
+            Array.Resize(ref _items, Math.Max(16, 2 * Count));
         }
 
         _items[Count++] = element;
@@ -35,10 +41,25 @@ internal sealed class Elements
     /// <summary>Adds several.</summary>
     public void AddRange(ReadOnlySpan<int> elements)
     {
-        foreach (int element in elements)
+        if (Count + elements.Length > _items.Length)
         {
-            Add(element);
+            Array.Resize(ref _items, Math.Max(2 * _items.Length, Count + elements.Length));
         }
+
+        elements.CopyTo(_items.AsSpan(Count));
+        Count += elements.Length;
+    }
+
+    /// <summary>Makes it so many times the same element.</summary>
+    public void Fill(int element, int count)
+    {
+        if (count > _items.Length)
+        {
+            _items = new int[count];
+        }
+
+        Count = count;
+        Items.Fill(element);
     }
 
     /// <summary>Keeps only the first so many.</summary>

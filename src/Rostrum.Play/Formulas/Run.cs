@@ -58,7 +58,11 @@ internal sealed class Run
     {
         while (_kept.Count > mark)
         {
-            _free.Push(_kept[^1]);
+            if (!_kept[^1].IsConstant)
+            {
+                _free.Push(_kept[^1]);
+            }
+
             _kept.RemoveAt(_kept.Count - 1);
         }
     }

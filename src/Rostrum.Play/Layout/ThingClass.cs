@@ -15,6 +15,9 @@ internal sealed record ThingClass(int Number, KindFacts Kind, ImmutableArray<int
     /// <summary>For each changing value of the kind: its attribute's index (-1 for the face of a card), and how many values it has, none included.</summary>
     public ImmutableArray<(int Attribute, int Count)> States { get; init; } = [];
 
+    /// <summary>The value of the face of a card (a state with attribute -1) that is seen; a card whose back is seen has 0.</summary>
+    public const int FaceUp = 1;
+
     /// <summary>How many look codes things of this class may have.</summary>
     public int Codes => States.Aggregate(1, (product, s) => product * s.Count);
 }
