@@ -85,6 +85,8 @@ public static class RostrumCommand
             new ReadCommand(desk),
             new TallyCommand(desk),
             new RuleCommand(desk),
+            new CountCommand(desk),
+            new PlayCommand(desk),
             new DrawCommand(desk),
             new LessonCommand(desk),
             new PackCommand(desk),

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Rostrum.Play.Counting;
 using Rostrum.Play.Course;
 using Rostrum.Play.Layout;

@@ -18,6 +18,8 @@ namespace Rostrum.Cli.Reports;
 [JsonSerializable(typeof(RefusalReport))]
 [JsonSerializable(typeof(IdiomReport))]
 [JsonSerializable(typeof(NewReport))]
+[JsonSerializable(typeof(CountReport))]
+[JsonSerializable(typeof(PlayReport))]
 internal sealed partial class ReportJson : JsonSerializerContext
 {
     /// <summary>The version of the shape, the value of <c>format</c> in every report.</summary>

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Rostrum.Play.Formulas;
 using Rostrum.Play.Layout;
 using Rostrum.Text;

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Rostrum.Play.Formulas;
-using Rostrum.Play.Layout;
 using Rostrum.Sheets.Model;
 
 namespace Rostrum.Play.Course;

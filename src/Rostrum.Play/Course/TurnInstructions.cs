@@ -123,7 +123,7 @@ internal static class Forgetting
     /// <summary>Choices and names of steps.</summary>
     public static void Locals(Machine machine, int firstLocal, int firstSet)
     {
-        machine.Plan.Blank.AsSpan(firstLocal).CopyTo(machine.State.Numbers.AsSpan(firstLocal));
+        machine.Plan.Blank.AsSpan()[firstLocal..].CopyTo(machine.State.Numbers.AsSpan(firstLocal));
         Array.Clear(machine.State.Sets, firstSet, machine.State.Sets.Length - firstSet);
     }
 

@@ -55,6 +55,9 @@ internal sealed class BoardTables(TableLayout layout)
         return _directions.Count - 1;
     }
 
+    /// <summary>The name of a direction by its number.</summary>
+    public string Name(int direction) => _directions[direction].Name;
+
     /// <summary>Spaces of a board as spots.</summary>
     public static int[] Spots(Holder holder, IEnumerable<int> spaces) => [.. spaces.Select(s => holder.First + s)];
 

@@ -1,4 +1,3 @@
-using Rostrum.Play.Formulas.Nodes;
 using Rostrum.Sheets.Model;
 
 namespace Rostrum.Play.Formulas;
@@ -12,7 +11,7 @@ internal sealed partial class FormulaCompiler
     /// <summary>The space one step away; -1 past the edge.</summary>
     /// <param name="space">The number of a spot.</param>
     /// <param name="direction">The number of a direction.</param>
-    public int StepFrom(int space, int direction) => _boards.Steps[direction][space] is var to && to == Node.Nothing ? Layout.TableState.None : to;
+    public int StepFrom(int space, int direction) => _boards.Steps[direction][space] is var to && to == Node.Nothing ? Rostrum.Play.Layout.TableState.None : to;
 
     /// <summary>The name of a direction by its number.</summary>
     public string DirectionName(int number) => _boards.Name(number);

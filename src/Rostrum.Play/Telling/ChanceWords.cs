@@ -1,6 +1,5 @@
 using Rostrum.Play.Course;
 using Rostrum.Play.Layout;
-using Rostrum.Sheets.Model;
 using Rostrum.Text;
 
 namespace Rostrum.Play.Telling;

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Rostrum.Play.Course;
 using Rostrum.Play.Layout;
-using Rostrum.Rulings.Positions;
 using Rostrum.Sheets.Model;
 using Rostrum.Text;
 

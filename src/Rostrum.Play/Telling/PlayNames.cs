@@ -4,7 +4,6 @@ using Rostrum.Play.Formulas;
 using Rostrum.Play.Layout;
 using Rostrum.Rulings.Positions;
 using Rostrum.Sheets.Model;
-using Rostrum.Text;
 
 namespace Rostrum.Play.Telling;
 

@@ -1,7 +1,5 @@
-using System.Collections.Immutable;
 using Rostrum.Play.Layout;
 using Rostrum.Rulings.Positions;
-using Rostrum.Sheets.Model;
 
 namespace Rostrum.Play.Telling;
 

@@ -1,0 +1,63 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using Rostrum.Cli.Reports;
+using Rostrum.Cli.Screen;
+using Rostrum.Play;
+using Rostrum.Play.Players;
+using Rostrum.Text;
+
+namespace Rostrum.Cli.Commands;
+
+/// <summary><c>rostrum play</c>: one game told move by move.</summary>
+internal sealed class PlayCommand : TableCommand
+{
+    private readonly Option<string?> _players;
+    private readonly Option<ulong> _seed;
+
+    /// <summary>The command at a desk.</summary>
+    public PlayCommand(Desk desk)
+        : this(
+            desk,
+            new Option<string?>("--players") { HelpName = "A,B", Description = "How each seat plays, in order; so far 'random': each legal option is equally likely. Else as many as the sheet needs." },
+            new Option<ulong>("--seed") { HelpName = "S", Description = "Equal seeds give equal games; else 1.", DefaultValueFactory = _ => 1 })
+    {
+    }
+
+    private PlayCommand(Desk desk, Option<string?> players, Option<ulong> seed)
+        : base(desk, "play", "Plays one game and tells it move by move, with pages.", "rostrum play games/traditional/pig --players random,random --seed 7", players, seed) =>
+        (_players, _seed) = (players, seed);
+
+    /// <inheritdoc />
+    protected override int? SeatsOf(ParseResult parse) => parse.GetValue(_players) is { } players ? Names(players).Length : null;
+
+    /// <inheritdoc />
+    protected override int Answer(GameRequest request, GameTable table, ParseResult parse)
+    {
+        string[] names = parse.GetValue(_players) is { } players ? Names(players) : [.. Enumerable.Repeat("random", table.Seats)];
+        if (names.FirstOrDefault(n => !Enum.TryParse<PlayerKind>(n, ignoreCase: true, out _) || n.Any(char.IsDigit)) is { } unknown)
+        {
+            return Desk.Refuse($"There is no player '{Prose.Clip(unknown)}'. So far there is 'random'.");
+        }
+
+        var game = new PlayedGame(table, [.. names.Select(n => Enum.Parse<PlayerKind>(n, ignoreCase: true))], parse.GetValue(_seed));
+        List<PlayedMove> moves = [];
+        foreach (PlayedMove move in game.Moves())
+        {
+            Desk.Stop.ThrowIfCancellationRequested();
+            moves.Add(move);
+        }
+
+        if (request.Json)
+        {
+            Desk.Write(PlayReport.Of(table, parse.GetValue(_seed), moves, game.Result!), r => r.PlayReport);
+        }
+        else
+        {
+            Desk.Write(PlayScreen.Of(table, parse.GetValue(_seed), moves, game.Result!));
+        }
+
+        return ExitCode.Fine;
+    }
+
+    private static string[] Names(string players) => players.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+}
