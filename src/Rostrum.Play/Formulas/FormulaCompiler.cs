@@ -49,6 +49,8 @@ internal sealed partial class FormulaCompiler(TableLayout layout, LetterCounter 
         Term.Within within => Within(within, frame),
         Term.TheOnly only => new OnlyNode(Within(only.All, frame), only.All.Look.Words, only.Origin.Shown),
         Term.Listed listed => Listed(listed, frame),
+        Term.AllOf all => new ThingsNode(_inTheGame, LookTestOf(all.Look, Sort.Thing)),
+        Term.Done or Term.LastChoice or Term.CanDo => ByCourse(term),
         Term.NotModelled gap => new Missing($"{Capital(gap.What)} is not modelled, so the game cannot go on.", gap.Origin.Shown),
         Term.NotYet gap => new Missing($"{Capital(gap.What)} is not worked out yet, so the game cannot go on.", gap.Origin.Shown),
         _ => Single(term, frame),
@@ -64,6 +66,11 @@ internal sealed partial class FormulaCompiler(TableLayout layout, LetterCounter 
         Node loose when term.Sort.IsMany => new LooseMany(loose),
         _ => ConstantMany.Empty,
     };
+
+    private static Missing ByCourse(Term term) => new($"'{term.Origin.Shown.Text}' is known only while a game is played.", term.Origin.Shown);
+
+    // Every spot but the box.
+    private readonly ConstantMany _inTheGame = new([.. Enumerable.Range(0, layout.Box.First)]);
 
     // The face of a die of which the kind is open is a value too.
     private Node AsNumber(Node node, Sort sort) => sort.Kind == SortKind.Value || node is PropertyNode ? Looked(node, _numberOfValue) : node;

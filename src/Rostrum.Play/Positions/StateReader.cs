@@ -1,0 +1,167 @@
+using System.Collections.Immutable;
+using Rostrum.Play.Layout;
+using Rostrum.Rulings.Positions;
+using Rostrum.Rulings.Telling;
+using Rostrum.Sheets.Model;
+
+namespace Rostrum.Play.Positions;
+
+/// <summary>Lays the table of a state as a position says. What the position does not put anywhere lies in the supply.</summary>
+/// <remarks>The things of a position have no names, so each becomes the first thing of its look that is left. The cards of a deck that a position names are
+/// known in that order.</remarks>
+/// <param name="layout">The numbering; its sheet and number of players are those of the position.</param>
+/// <param name="markBase">The position of the first mark among the numbers of a state.</param>
+internal sealed class StateReader(TableLayout layout, int markBase)
+{
+    private readonly Queue<int>[] _left = Left(layout);
+    private Naming _naming = new(layout.Sheet, 0);
+
+    /// <summary>Puts every thing of a fresh state where the position has it, and sets the marks.</summary>
+    /// <param name="layout">The numbering that the state follows.</param>
+    /// <param name="position">What lies where; everything must be given.</param>
+    /// <param name="state">A state in which every thing is still nowhere.</param>
+    /// <param name="markBase">The position of the first mark among its numbers.</param>
+    /// <exception cref="NotPlayableException">Something is not given, or more things lie there than there are.</exception>
+    public static void Read(TableLayout layout, Position position, TableState state, int markBase) => new StateReader(layout, markBase).Read(position, state);
+
+    private static Queue<int>[] Left(TableLayout layout)
+    {
+        Queue<int>[] left = [.. layout.Classes.Select(_ => new Queue<int>())];
+        for (int thing = 0; thing < layout.Things; thing++)
+        {
+            left[layout.ClassOf[thing]].Enqueue(thing);
+        }
+
+        return left;
+    }
+
+    private void Read(Position position, TableState state)
+    {
+        if (position.Seats != layout.Seats)
+        {
+            throw new NotPlayableException($"{position.Name} has {position.Seats} players, the game {layout.Seats}.");
+        }
+
+        _naming = new Naming(layout.Sheet, position.Me);
+        foreach (Holder holder in layout.Holders)
+        {
+            for (int part = 0; part < holder.Length; part++)
+            {
+                Lay(ContentOf(position, holder, part), holder, part, state);
+            }
+        }
+
+        PutAway(state);
+        foreach (Mark mark in layout.Sheet.Marks)
+        {
+            SetMarks(mark, position, state);
+        }
+    }
+
+    private Stack? ContentOf(Position position, Holder holder, int part)
+    {
+        int seat = Math.Max(0, holder.Seat);
+        return holder.Board is { } board ? position.Boards[layout.Sheet.Boards.IndexOf(board)][seat][part]
+            : holder.Facts is { } facts ? position.Places[layout.Sheet.Places.IndexOf(facts)][seat][part]
+            : null;
+    }
+
+    private void Lay(Stack? content, Holder holder, int part, TableState state)
+    {
+        if (content is null)
+        {
+            return;
+        }
+
+        if (!content.IsGiven)
+        {
+            throw new NotPlayableException($"To play on, everything must be given: nobody says what lies {Where(holder, part)}.");
+        }
+
+        int spot = holder.First + part;
+        if (holder.Form == PlaceForm.Deck && content.Things.Length > 0)
+        {
+            state.SetKnown(spot, content.Things.Length);
+        }
+
+        foreach (Thing thing in content.Things)
+        {
+            state.Place(Take(thing, holder, part, state), spot);
+        }
+    }
+
+    private string Where(Holder holder, int part) => holder.Board is { } board
+        ? $"on {_naming.Space(layout.Sheet.Boards.IndexOf(board), Math.Max(0, holder.Seat), part)}"
+        : holder.Facts is { Slots: > 0, SlotNoun: { } noun } ? $"in {noun.Name} {part + 1}"
+        : $"in {_naming.Place(holder.Place, Math.Max(0, holder.Seat))}";
+
+    private int Take(Thing thing, Holder holder, int part, TableState state)
+    {
+        ThingClass[] fitting = [.. layout.Classes.Where(c => Fits(thing, c))];
+        if (fitting.Length == 0 || fitting.FirstOrDefault(c => _left[c.Number].Count > 0) is not { } found)
+        {
+            string look = thing.Kind is null ? "thing" : _naming.Look(thing);
+            throw new NotPlayableException(fitting.Length == 0
+                ? $"To play on, everything must be given: the {look} {Where(holder, part)} is not told so that it is one of the components."
+                : $"More things like the {look} {Where(holder, part)} lie on the table than there are.");
+        }
+
+        int taken = _left[found.Number].Dequeue();
+        for (int i = 0; i < found.States.Length; i++)
+        {
+            int attribute = found.States[i].Attribute;
+            state.SetState(taken, i, attribute < 0 ? FaceOf(thing, holder) : StateOf(thing, found.Kind.Attributes[attribute], holder, part));
+        }
+
+        return taken;
+    }
+
+    private static bool Fits(Thing thing, ThingClass of)
+    {
+        if (!ReferenceEquals(thing.Kind, of.Kind.Kind) || !ReferenceEquals(thing.Card, of.Card) || (of.Kind.Supply.EachPlayer && thing.Owner != of.Owner))
+        {
+            return false;
+        }
+
+        return of.Card is not null
+            || of.Kind.Attributes.All(a => ThingTable.IsChanging(a) || thing.Values[a.Attribute.Index] == of.Values[a.Attribute.Index]);
+    }
+
+    private int StateOf(Thing thing, AttributeFacts state, Holder holder, int part) => thing.Values[state.Attribute.Index]
+        ?? (state.Attribute.Kind.Family == KindFamily.Die && holder.Board is null ? TableState.None
+            : throw new NotPlayableException($"To play on, everything must be given: nobody says the {state.Attribute.Name} of the {_naming.Look(thing)} {Where(holder, part)}."));
+
+    // A card lies as the place has it, unless the position says otherwise.
+    private static int FaceOf(Thing thing, Holder holder) => thing.IsFaceUp ?? holder.IsOpen ? ThingClass.FaceUp : 0;
+
+    private void PutAway(TableState state)
+    {
+        foreach (ThingClass of in layout.Classes)
+        {
+            foreach (int thing in _left[of.Number])
+            {
+                state.Place(thing, layout.SupplyOf(of.Owner).First);
+                for (int i = 0; i < of.States.Length; i++)
+                {
+                    state.SetState(thing, i, FirstState(of, of.States[i].Attribute));
+                }
+            }
+        }
+    }
+
+    // As in the supply before the game: a card's back is seen, a die shows nothing, other states are at their first value.
+    private static int FirstState(ThingClass of, int attribute) =>
+        attribute < 0 ? 0
+        : of.Kind.Attributes[attribute] is { HoldsPlayer: true } ? of.Owner
+        : of.Kind.Kind.Family == KindFamily.Die ? TableState.None : 0;
+
+    private void SetMarks(Mark mark, Position position, TableState state)
+    {
+        ImmutableArray<long?> given = position.Marks[mark.Index];
+        for (int seat = 0; seat < given.Length; seat++)
+        {
+            long held = given[seat] ?? throw new NotPlayableException($"To play on, everything must be given: nobody says '{mark.Name}'{(mark.EachPlayer ? $" of {_naming.Seat(seat)}" : "")}.", mark.DeclaredAt);
+            state.Numbers[markBase + layout.MarkStart[mark.Index] + seat] = MarkTable.ToState(layout, mark, seat, held);
+        }
+    }
+}
