@@ -30,6 +30,10 @@ public sealed class GameTable
         return new GameTable(CourseCompiler.Compile(sheet, seats ?? sheet.FewestPlayers ?? 1, readings ?? (c => c.Followed ?? 0)));
     }
 
+    /// <summary>A seat by its name, or by its number counted from 1.</summary>
+    /// <param name="seat">0-based.</param>
+    public string NameOf(int seat) => new Telling.PlayNames(Plan).Seat(seat);
+
     /// <summary>Counts lines of play and positions, ply by ply; a ply is a turn with all that is decided in it (without turns, a decision).</summary>
     /// <param name="plies">The last ply; at least 0.</param>
     /// <param name="distinct">True to count the positions of the last ply too, which takes more time and memory.</param>

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.CommandLine.Parsing;
 using Rostrum.Cli.Reports;
 using Rostrum.Cli.Screen;
 using Rostrum.Play;

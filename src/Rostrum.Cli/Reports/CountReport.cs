@@ -3,7 +3,6 @@ using System.Globalization;
 using System.Text.Json.Nodes;
 using Rostrum.Play;
 using Rostrum.Play.Counting;
-using Rostrum.Rulings.Positions;
 
 namespace Rostrum.Cli.Reports;
 
@@ -12,16 +11,16 @@ internal sealed record CountReport(int Format, string Game, ImmutableArray<strin
 {
     /// <summary>The counts as they are reported; everything counted is exact.</summary>
     public static CountReport Of(GameTable table, IEnumerable<PlyCount> counts) => new(
-        ReportJson.Format, table.Sheet.Game, table.Sheet.VariantsOn, table.Seats, "exact", [.. counts.Select(c => PlyItem.Of(c, new SeatWords(table.Sheet)))]);
+        ReportJson.Format, table.Sheet.Game, table.Sheet.VariantsOn, table.Seats, "exact", [.. counts.Select(c => PlyItem.Of(c, table))]);
 }
 
 /// <summary>A ply: lines and ends may be greater than a double can hold exactly, so they are whole numbers of any length.</summary>
 internal sealed record PlyItem(int Ply, JsonNode Lines, long? Distinct, JsonNode Ended, ImmutableArray<EndedItem> Results)
 {
     /// <summary>A ply as it is reported.</summary>
-    public static PlyItem Of(PlyCount count, SeatWords seats) => new(
+    public static PlyItem Of(PlyCount count, GameTable table) => new(
         count.Ply, Whole(count.Lines), count.Distinct, Whole(count.Ended),
-        [.. count.Results.Select(r => new EndedItem([.. r.Winners.Select(seats.NameOf)], Whole(r.Lines), r.Positions))]);
+        [.. count.Results.Select(r => new EndedItem([.. r.Winners.Select(table.NameOf)], Whole(r.Lines), r.Positions))]);
 
     /// <summary>A whole number of any length as JSON writes numbers.</summary>
     public static JsonNode Whole(UInt128 number) => JsonNode.Parse(number.ToString(CultureInfo.InvariantCulture))!;

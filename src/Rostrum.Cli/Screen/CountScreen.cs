@@ -1,7 +1,6 @@
 using System.Globalization;
 using Rostrum.Play;
 using Rostrum.Play.Counting;
-using Rostrum.Rulings.Positions;
 using Rostrum.Text;
 
 namespace Rostrum.Cli.Screen;
@@ -34,10 +33,9 @@ internal static class CountScreen
             return;
         }
 
-        var seats = new SeatWords(table.Sheet);
         paper.Line();
         paper.Line("won by:");
-        foreach (IGrouping<string, EndedCount> winner in counts.SelectMany(c => c.Results).GroupBy(r => r.Winners.IsEmpty ? "nobody" : Prose.And(r.Winners.Select(seats.NameOf))))
+        foreach (IGrouping<string, EndedCount> winner in counts.SelectMany(c => c.Results).GroupBy(r => r.Winners.IsEmpty ? "nobody" : Prose.And(r.Winners.Select(table.NameOf))))
         {
             paper.Line($"    {winner.Key}: {Number(winner.Aggregate((UInt128)0, (sum, r) => sum + r.Lines))}");
         }

@@ -148,7 +148,9 @@ internal sealed partial class CourseCompiler
         return [.. blank];
     }
 
-    private int StartOf(Mark mark, Run run) => mark.Starts is { } starts ? Compile(starts, _formulas.Frame()).Value(run) : mark.Sort.Kind switch
+    private MarkFacts? FactsOf(Mark mark) => _sheet.MarkFacts.FirstOrDefault(f => ReferenceEquals(f.Mark, mark));
+
+    private int StartOf(Mark mark, Run run) => FactsOf(mark)?.Starts is { } starts ? Compile(starts, _formulas.Frame()).Value(run) : mark.Sort.Kind switch
     {
         SortKind.Number => (int)(mark.Lowest ?? 0),
         SortKind.Truth => 0,
@@ -158,7 +160,7 @@ internal sealed partial class CourseCompiler
     private ImmutableArray<MarkReset> Resets(string block)
     {
         var run = new Run(_letters.Count + 100) { State = new TableState(_layout, _numbers, _sets) };
-        return [.. _sheet.Marks.Where(m => m.Lasts == block).Select(m => new MarkReset(_markBase + _layout.MarkStart[m.Index], _layout.MarkSize(m), StartOf(m, run)))];
+        return [.. _sheet.Marks.Where(m => FactsOf(m)?.Lasts == block).Select(m => new MarkReset(_markBase + _layout.MarkStart[m.Index], _layout.MarkSize(m), StartOf(m, run)))];
     }
 }
 

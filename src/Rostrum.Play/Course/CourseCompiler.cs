@@ -165,9 +165,9 @@ internal sealed partial class CourseCompiler
         EmitAsked(EndMoment.BeforeBlock, name);
         Hook[] hooks = [.. _sheet.Hooks.Where(h => action is null ? h.Action is null && h.Block == name : ReferenceEquals(h.Action, action))];
         EmitHooks(hooks, HookWhen.Before, frame);
-        if (hooks.Any(h => h.When == HookWhen.Instead))
+        if (hooks.Any(h => h.When == HookWhen.InsteadOf))
         {
-            EmitHooks(hooks, HookWhen.Instead, frame);
+            EmitHooks(hooks, HookWhen.InsteadOf, frame);
         }
         else
         {
