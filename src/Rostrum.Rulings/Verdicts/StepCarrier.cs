@@ -141,6 +141,7 @@ internal sealed partial class StepCarrier(Position before, int me, Setting setti
         {
             Value.Truth truth => at.Thing with { IsFaceUp = truth.Is == Kleene.Yes },
             Value.Nothing => at.Thing with { IsFaceUp = !at.Thing.IsFaceUp },
+            Value.PlayerAt player => ChangedSides(at.Thing, player.Seat),
             Value.AttributeIs value when at.Thing.Kind is not null => at.Thing with { Values = at.Thing.Values.SetItem(value.Which.Attribute.Index, value.Which.Index) },
             _ => null,
         };
@@ -153,6 +154,12 @@ internal sealed partial class StepCarrier(Position before, int me, Setting setti
         Follow(t => t.Spot == at.Spot && t.Index == at.Index ? t with { Thing = changed } : t);
         return true;
     }
+
+    // Null where nothing about the thing names a player.
+    private Thing? ChangedSides(Thing thing, int seat) =>
+        thing.Kind is { } kind && _position.Sheet.KindOf(kind).Attributes.FirstOrDefault(a => a.HoldsPlayer) is { } side
+            ? thing with { Owner = seat, Values = thing.Values.SetItem(side.Attribute.Index, seat) }
+            : null;
 
     private bool Mark(Step step)
     {

@@ -31,8 +31,13 @@ internal static class AttributeReader
             foreach (OutlineEntry entry in mapping.Find(key) is { } section ? OutlineAsk.Entries(context, section.Value, $"the {key} of {kind.Name}") : [])
             {
                 var attribute = new Attribute(Prose.Fold(entry.Key.Text), kind, key == "states", facts.Count, entry.Key.Span);
-                context.Declare(attribute);
                 bool holdsPlayer = entry.Value is OutlineScalar { Text: "players" };
+                // `owner of` asks every thing whose it is; a piece that changes sides answers it with this state.
+                if (!holdsPlayer || attribute.Name != "owner")
+                {
+                    context.Declare(attribute);
+                }
+
                 facts.Add(new AttributeFacts(attribute, holdsPlayer ? [] : Values(context, attribute, entry.Value), holdsPlayer));
             }
         }
