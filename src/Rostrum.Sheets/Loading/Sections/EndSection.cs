@@ -9,8 +9,8 @@ namespace Rostrum.Sheets.Loading.Sections;
 /// <summary>Reads <c>end</c>: understood and read back now, carried out once whole turns are played.</summary>
 internal static class EndSection
 {
-    private static readonly string[] Follows = ["at once", "finish the round", "one more round", "every other player once more", "out"];
-    private static readonly string[] Winners = ["me", "opponent", "everyone", "nobody"];
+    internal static readonly ImmutableArray<string> Follows = ["at once", "finish the round", "one more round", "every other player once more", "out"];
+    internal static readonly ImmutableArray<string> Winners = ["me", "opponent", "everyone", "nobody"];
 
     public static ImmutableArray<EndRule> Read(LoadContext context, OutlineNode section)
     {
@@ -35,7 +35,7 @@ internal static class EndSection
         return ends.ToImmutable();
     }
 
-    private static string? Words(LoadContext context, OutlineMapping mapping, string key, string[] known)
+    private static string? Words(LoadContext context, OutlineMapping mapping, string key, ImmutableArray<string> known)
     {
         if (mapping.Find(key) is not { } entry)
         {
