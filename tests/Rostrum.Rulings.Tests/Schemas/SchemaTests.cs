@@ -8,11 +8,11 @@ namespace Rostrum.Rulings.Tests.Schemas;
 /// <summary>The schemas for editors never mark a right line, and are such as editors understand.</summary>
 public sealed class SchemaTests
 {
-    // The words that 2020-12 and draft 7 share and that editors read alike; `errorMessage` is for those that know of it.
+    // The words that 2020-12 and draft 7 share and that editors read alike; `errorMessage` and its like are for those that know of it.
     private static readonly string[] Understood =
     [
-        "$schema", "$ref", "$defs", "title", "description", "examples", "errorMessage", "type", "pattern", "required",
-        "properties", "patternProperties", "additionalProperties", "items", "if", "then", "else",
+        "$schema", "$ref", "$defs", "title", "description", "examples", "errorMessage", "patternErrorMessage", "type", "pattern", "required",
+        "properties", "patternProperties", "additionalProperties", "items", "allOf", "if", "then", "else",
     ];
 
     private static readonly EditorSchema OfSheets = new(SheetSchema.Write());
@@ -57,6 +57,17 @@ public sealed class SchemaTests
         Assert.All(SchemasIn(all).Select(s => (string?)s["$ref"]).OfType<string>().Distinct(), r => Assert.NotNull(all["$defs"]![r["#/$defs/".Length..]]));
     }
 
+    [Theory]
+    [MemberData(nameof(Schemas))]
+    public void Nothing_that_is_no_word_of_ours_is_offered(string schema)
+    {
+        JsonObject[] all = [.. SchemasIn(JsonNode.Parse(schema))];
+        JsonObject[] asked = [.. all.Select(s => s["if"]).OfType<JsonObject>()];
+
+        Assert.DoesNotContain(all.Except(asked), s => s["type"] is JsonArray types && types.Any(t => (string?)t == "boolean"));
+        Assert.DoesNotContain(all, s => s["items"] is JsonObject items && (string?)items["$ref"] is { } name && JsonNode.DeepEquals(s, JsonNode.Parse(schema)!["$defs"]![name["#/$defs/".Length..]]));
+    }
+
     [Fact]
     public void Schema_of_positions_is_made_of_the_keys_as_they_are_now()
     {
@@ -96,6 +107,7 @@ public sealed class SchemaTests
     private static IEnumerable<JsonObject> SchemasIn(JsonNode? node) => node is not JsonObject schema ? [] : schema.SelectMany(part => part.Key switch
     {
         "properties" or "patternProperties" or "$defs" => part.Value!.AsObject().SelectMany(p => SchemasIn(p.Value)),
+        "allOf" => part.Value!.AsArray().SelectMany(SchemasIn),
         "items" or "additionalProperties" or "if" or "then" or "else" => SchemasIn(part.Value),
         _ => [],
     }).Prepend(schema);

@@ -57,7 +57,9 @@ public static class SchemaForms
         ["names-of-numbers"] = Names("number"),
         ["number-or-names"] = With(Matching(Typed("A whole number belongs here, or names with numbers below.", "string", "integer", "null", "object"), NumberPattern, LeftOut), ("additionalProperties", Ref("number"))),
         ["text-or-names"] = With(Typed("A text belongs here, or names with texts below.", "string", "number", "boolean", "null", "object"), ("additionalProperties", Ref("text"))),
-        ["steps"] = new JsonObject { ["items"] = Ref("steps"), ["properties"] = Properties(SheetHelp.Steps, []), ["additionalProperties"] = Ref("steps") },
+        // A list within a list is not looked into: editors go round and round in items that refer to themselves.
+        ["step"] = Heads(),
+        ["steps"] = With(Heads(), ("items", Ref("step"))),
     };
 
     /// <summary>Keys with their descriptions and forms; beginnings of keys are left out.</summary>
@@ -99,16 +101,26 @@ public static class SchemaForms
     public static JsonObject Ref(string name) => new() { ["$ref"] = $"#/$defs/{name}" };
 
     /// <summary>One of some kinds of value.</summary>
+    /// <remarks>An editor offers <c>true</c>, <c>false</c> and <c>null</c> wherever a plain <c>type</c> names them, and would write them for everybody who
+    /// presses Enter. So they are asked for in an <c>if</c>, where nothing is offered; the <c>else</c> only tells what belongs there.</remarks>
     /// <param name="message">What an editor that knows of it says of another value; to others it is nothing.</param>
-    /// <param name="types">The kinds.</param>
+    /// <param name="types">The kinds, the usual one first.</param>
     public static JsonObject Typed(string message, params IEnumerable<string> types)
     {
         string[] all = [.. types];
-        return new() { ["type"] = all.Length == 1 ? all[0] : new JsonArray([.. all.Select(t => (JsonNode?)t)]), ["errorMessage"] = message };
+        var kinds = new JsonObject { ["type"] = new JsonArray([.. all.Select(t => (JsonNode?)t)]) };
+        return all[0] == "object" && !all.Contains("boolean")
+            ? With(kinds, ("errorMessage", message))
+            : new() { ["allOf"] = new JsonArray(new JsonObject { ["if"] = kinds, ["else"] = new JsonObject { ["type"] = all[0], ["errorMessage"] = message } }) };
     }
 
     /// <summary>A form whose texts are one of some patterns, blanks around them or not.</summary>
-    public static JsonObject Matching(JsonObject form, params IEnumerable<string> patterns) => With(form, ("pattern", $@"^\s*({string.Join('|', patterns)})\s*$"));
+    public static JsonObject Matching(JsonObject form, params IEnumerable<string> patterns)
+    {
+        ArgumentNullException.ThrowIfNull(form);
+        JsonNode message = form["errorMessage"] ?? form["allOf"]![0]!["else"]!["errorMessage"]!;
+        return With(form, ("pattern", $@"^\s*({string.Join('|', patterns)})\s*$"), ("patternErrorMessage", message.DeepClone()));
+    }
 
     /// <summary>A form with more behind it.</summary>
     public static JsonObject With(JsonObject form, params ReadOnlySpan<(string Key, JsonNode Value)> more)
@@ -130,6 +142,8 @@ public static class SchemaForms
 
     private static JsonObject NoOthers(IEnumerable<string> patterns) =>
         new() { ["patternProperties"] = new JsonObject { [string.Join('|', patterns)] = true }, ["additionalProperties"] = Ref(NoKey) };
+
+    private static JsonObject Heads() => new() { ["properties"] = Properties(SheetHelp.Steps, []), ["additionalProperties"] = Ref("steps") };
 
     private static JsonObject Later(KeyHelp help) => new() { ["description"] = $"{help.Says} Understood, and not used yet." };
 
