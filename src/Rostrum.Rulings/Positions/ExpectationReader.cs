@@ -11,9 +11,16 @@ namespace Rostrum.Rulings.Positions;
 /// <param name="players">How many sit at the table.</param>
 internal sealed class ExpectationReader(DiagnosticBag problems, SeatWords seats, int players)
 {
-    private const string TallyOf = "tally of ";
+    /// <summary>The part of what is expected that holds the points of whose turn it is.</summary>
+    public const string OfMe = "tally";
 
-    private string[] Sections => ["tally", .. Enumerable.Range(0, players).Select(s => TallyOf + seats.NameOf(s)), "rule"];
+    /// <summary>The beginning of a part that holds the points of another seat.</summary>
+    public const string TallyOf = "tally of ";
+
+    /// <summary>The part that holds actions and questions.</summary>
+    public const string OfRule = "rule";
+
+    private string[] Sections => [OfMe, .. Enumerable.Range(0, players).Select(s => TallyOf + seats.NameOf(s)), OfRule];
 
     /// <summary>What is expected, in the order of the file; an entry that cannot be read is left out, with a message.</summary>
     public ImmutableArray<Expectation> Read(OutlineNode expect)
@@ -23,13 +30,13 @@ internal sealed class ExpectationReader(DiagnosticBag problems, SeatWords seats,
         {
             string name = Prose.Fold(section.Key.Text);
             int? seat = SeatOf(name);
-            if (seat is null && name is not ("tally" or "rule"))
+            if (seat is null && name is not (OfMe or OfRule))
             {
                 problems.Add(PositionProblems.UnknownExpectation(section.Key.Span, section.Key.Text, Sections));
                 continue;
             }
 
-            bool isTally = name != "rule";
+            bool isTally = name != OfRule;
             foreach (OutlineEntry entry in Entries(section.Value, isTally ? "clauses with their points" : "actions or truths with the answer", isTally ? "total: 35" : "place iron jug on B2: legal"))
             {
                 if ((isTally ? Tally(entry, seat) : Rule(entry)) is { } expectation)

@@ -16,6 +16,12 @@ internal static class EndSection
         ("every other player once more", EndFollow.EveryOtherPlayerOnceMore), ("out", EndFollow.Out),
     ];
 
+    /// <summary>The words that may follow <c>then</c>, for help and suggestions.</summary>
+    internal static ImmutableArray<string> FollowWords => [.. Follows.Select(f => f.Words)];
+
+    /// <summary>The words that may follow <c>winner</c> beside a formula.</summary>
+    internal static ImmutableArray<string> WinnerWords => [.. Winners.Select(w => w.Words)];
+
     private static readonly (string Words, EndWinner Means)[] Winners =
         [("me", EndWinner.Me), ("opponent", EndWinner.Opponent), ("everyone", EndWinner.Everyone), ("nobody", EndWinner.Nobody)];
 
