@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Rostrum.Rulings.Boards;
+using Rostrum.Rulings.Positions;
 using Rostrum.Sheets.Model;
 
 namespace Rostrum.Play.Layout;
@@ -129,6 +130,9 @@ internal sealed class TableLayout
         spot += length;
     }
 
+    /// <summary>How many numbers a mark has: one, or one for each player or space.</summary>
+    public int MarkSize(Mark mark) => MarkLayout.Count(Sheet, mark, Seats);
+
     private (ImmutableArray<int> Start, int Count) BuildMarks()
     {
         var starts = ImmutableArray.CreateBuilder<int>();
@@ -136,7 +140,7 @@ internal sealed class TableLayout
         foreach (Mark mark in Sheet.Marks)
         {
             starts.Add(count);
-            count += mark.EachPlayer ? Seats : 1;
+            count += MarkSize(mark);
         }
 
         return (starts.ToImmutable(), count);

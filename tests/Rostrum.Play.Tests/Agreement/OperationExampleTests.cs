@@ -49,7 +49,7 @@ public sealed class OperationExampleTests
         "count(whole jugs in my field) times 3 - down(minus 7, by 2)",
         "my coins + their coins",
         "(A1, B1) is (B1, A1)",
-        "(neighbours of A1) is (edge of (A1))",
+        "(neighbours of A1) is (edge of (A1, A1))",
         "most pairs(ware in my field, ware in market, joined by clash)",
     ];
 

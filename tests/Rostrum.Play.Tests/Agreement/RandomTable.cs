@@ -26,7 +26,7 @@ internal static class RandomTable
 
         foreach (Mark mark in layout.Sheet.Marks)
         {
-            for (int i = 0; i < (mark.EachPlayer ? layout.Seats : 1); i++)
+            for (int i = 0; i < layout.MarkSize(mark); i++)
             {
                 state.Numbers[layout.MarkStart[mark.Index] + i] = MarkTable.ToState(layout, mark, i, Held(layout, mark, chance));
             }

@@ -36,20 +36,20 @@ public sealed class StateBridgeTests
     [Fact]
     public void What_is_not_given_is_told() =>
         Assert.Equal(
-            "To play on, everything must be given: nobody says what lies on A1 (seat 2).",
+            "To play on, everything must be given: nobody says what lies on A3 of seat 2's field.",
             Refusal(BenchGame.Position));
 
     [Fact]
     public void More_things_than_there_are_are_told()
     {
         Position position = StateWriter.Write(RandomTable.Of(Layout, 1), "told", 0, 0);
-        Thing stick = new(BenchGame.Sheet.Kinds[1].Kind, [], null, Thing.Nobody, true);
-        int heap = BenchGame.Sheet.Places.ToList().FindIndex(p => p.Place.Name == "sticks");
+        Thing stick = new(BenchGame.Position.Sheet.Kinds[1].Kind, [], null, Thing.Nobody, true);
+        int heap = BenchGame.Position.Sheet.Places.ToList().FindIndex(p => p.Place.Name == "sticks");
 
         Assert.Equal("More things like the stick in your sticks lie on the table than there are.", Refusal(position.WithPlace(heap, 0, 0, new Stack([.. Enumerable.Repeat(stick, 31)]))));
     }
 
-    private static TableLayout Layout { get; } = TableLayout.Of(BenchGame.Sheet, 2);
+    private static TableLayout Layout { get; } = TableLayout.Of(BenchGame.Position.Sheet, 2);
 
     private static TableState Fresh(TableLayout layout) => new(layout, layout.MarkCount, 0);
 
