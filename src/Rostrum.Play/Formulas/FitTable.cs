@@ -50,6 +50,17 @@ internal sealed class FitTable(TableLayout layout)
     /// <summary>The space in brackets of a fit; nothing where there is none.</summary>
     public int Anchor(int fit) => fit < 0 ? Node.Nothing : SetOf(fit).Anchors[fit % _mostWays];
 
+    /// <summary>The drawing of a fit, its board, and how it lies there.</summary>
+    public (Drawing Drawing, Holder Holder, DrawingPlacement Placement) Tell(int fit)
+    {
+        int set = fit / _mostWays;
+        (Drawing drawing, Holder holder) = (_drawings[set / 4 / layout.Holders.Length], layout.Holders[set / 4 % layout.Holders.Length]);
+        return (drawing, holder, Ways(drawing, holder, set)[fit % _mostWays]);
+    }
+
+    private static ImmutableArray<DrawingPlacement> Ways(Drawing drawing, Holder holder, int set) =>
+        holder.Geometry?.Placements(drawing, (set & 2) != 0, (set & 1) != 0) ?? [];
+
     private Placed SetOf(int fit)
     {
         int set = fit / _mostWays;
@@ -59,7 +70,7 @@ internal sealed class FitTable(TableLayout layout)
 
     private Placed Place(int set, int drawing, Holder holder)
     {
-        ImmutableArray<DrawingPlacement> ways = holder.Geometry?.Placements(_drawings[drawing], (set & 2) != 0, (set & 1) != 0) ?? [];
+        ImmutableArray<DrawingPlacement> ways = Ways(_drawings[drawing], holder, set);
         return new Placed(
             set * _mostWays,
             [.. ways.Select(w => BoardTables.Spots(holder, w.Spaces))],

@@ -1,5 +1,6 @@
 using Rostrum.Play.Formulas.Nodes;
 using Rostrum.Play.Layout;
+using Rostrum.Rulings.Positions;
 using Rostrum.Sheets.Model;
 
 namespace Rostrum.Play.Formulas;
@@ -81,6 +82,12 @@ internal sealed partial class FormulaCompiler
     private Node MarkOf(Term.MarkOf term, FrameMap frame)
     {
         int first = MarkBase + layout.MarkStart[term.Mark.Index];
+        if (term.Mark.EachSpaceOf is { } board)
+        {
+            int[] at = _boards.BySpot((h, space) => IsOn(h, board) ? first + MarkLayout.Of(Sheet, term.Mark, Math.Max(0, h.Seat), space) : Node.Nothing);
+            return new StateNumberBy(Compile(term.Owner!, frame), at);
+        }
+
         return term.Owner is null || !term.Mark.EachPlayer
             ? new StateNumber(first)
             : new StateNumberOf(Compile(term.Owner, frame), first, layout.Seats);

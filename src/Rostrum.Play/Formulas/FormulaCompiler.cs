@@ -23,6 +23,12 @@ internal sealed partial class FormulaCompiler(TableLayout layout, LetterCounter 
     /// <summary>The numbering of the table.</summary>
     public TableLayout Layout => layout;
 
+    /// <summary>The lines of all boards by number.</summary>
+    public LineTable Lines => _lines;
+
+    /// <summary>The fits of drawings by number.</summary>
+    public FitTable FitsKnown => _fits;
+
     private Sheet Sheet => layout.Sheet;
 
     /// <summary>A frame in which nothing is kept yet.</summary>

@@ -80,5 +80,12 @@ internal sealed class LineTable
         return of;
     }
 
+    /// <summary>The family of a line, its board, and its 0-based number in the family.</summary>
+    public (LineFamily Family, Holder Holder, int Index) Tell(int line)
+    {
+        ((LineFamily family, int holder), int first) = _first.Single(f => line >= f.Value && line < f.Value + f.Key.Family.Lines.Length);
+        return (family, _layout.Holders[holder], line - first);
+    }
+
     private IEnumerable<Holder> Holders(LineFamily family) => _layout.Holders.Where(h => ReferenceEquals(h.Place, family.Board));
 }

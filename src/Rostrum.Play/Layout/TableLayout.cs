@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Rostrum.Rulings.Boards;
+using Rostrum.Rulings.Positions;
 using Rostrum.Sheets.Model;
 
 namespace Rostrum.Play.Layout;
@@ -134,7 +135,7 @@ internal sealed class TableLayout
     }
 
     /// <summary>How many numbers a mark has: one, or one for each player or space.</summary>
-    public int MarkSize(Mark mark) => mark.EachSpaceOf is { } board ? HolderOf(board, 0).Length : mark.EachPlayer ? Seats : 1;
+    public int MarkSize(Mark mark) => MarkLayout.Count(Sheet, mark, Seats);
 
     private (ImmutableArray<int> Start, int Count) BuildMarks()
     {

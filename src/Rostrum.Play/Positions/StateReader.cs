@@ -37,9 +37,9 @@ internal sealed class StateReader(TableLayout layout, int markBase)
 
     private void Read(Position position, TableState state)
     {
-        if (position.Seats != layout.Seats)
+        if (position.Seats != layout.Seats || !ReferenceEquals(position.Sheet, layout.Sheet))
         {
-            throw new NotPlayableException($"{position.Name} has {position.Seats} players, the game {layout.Seats}.");
+            throw new ArgumentException("The position is of another sheet or of another number of players.", nameof(position));
         }
 
         _naming = new Naming(layout.Sheet, position.Me);
@@ -158,10 +158,17 @@ internal sealed class StateReader(TableLayout layout, int markBase)
     private void SetMarks(Mark mark, Position position, TableState state)
     {
         ImmutableArray<long?> given = position.Marks[mark.Index];
-        for (int seat = 0; seat < given.Length; seat++)
+        for (int at = 0; at < given.Length; at++)
         {
-            long held = given[seat] ?? throw new NotPlayableException($"To play on, everything must be given: nobody says '{mark.Name}'{(mark.EachPlayer ? $" of {_naming.Seat(seat)}" : "")}.", mark.DeclaredAt);
-            state.Numbers[markBase + layout.MarkStart[mark.Index] + seat] = MarkTable.ToState(layout, mark, seat, held);
+            long held = given[at] ?? throw new NotPlayableException($"To play on, everything must be given: nobody says '{mark.Name}'{Whose(mark, at)}.", mark.DeclaredAt);
+            state.Numbers[markBase + layout.MarkStart[mark.Index] + at] = MarkTable.ToState(layout, mark, at, held);
         }
+    }
+
+    private string Whose(Mark mark, int at)
+    {
+        (int seat, int space) = MarkLayout.At(layout.Sheet, mark, at);
+        return mark.EachSpaceOf is { } board ? $" of {_naming.Space(layout.Sheet.Boards.IndexOf(layout.Sheet.Board(board)), seat, space)}"
+            : mark.EachPlayer ? $" of {_naming.Seat(seat)}" : "";
     }
 }

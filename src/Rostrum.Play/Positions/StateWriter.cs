@@ -73,6 +73,6 @@ internal static class StateWriter
     private static ImmutableArray<long?> Marks(TableState state, Mark mark, int markBase)
     {
         int first = markBase + state.Layout.MarkStart[mark.Index];
-        return [.. Enumerable.Range(0, mark.EachPlayer ? state.Layout.Seats : 1).Select(s => (long?)MarkTable.ToPosition(state.Layout, mark, s, state.Numbers[first + s]))];
+        return [.. Enumerable.Range(0, state.Layout.MarkSize(mark)).Select(s => (long?)MarkTable.ToPosition(state.Layout, mark, s, state.Numbers[first + s]))];
     }
 }

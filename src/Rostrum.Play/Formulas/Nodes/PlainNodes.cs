@@ -51,6 +51,13 @@ internal sealed class StateNumberOf(Node seat, int first, int seats) : Node
     public override int Value(Run run) => seat.Value(run) is var at && at >= 0 && at < seats ? run.State.Numbers[first + at] : Nothing;
 }
 
+/// <summary>A number of the course by a space, such as the mark of a space.</summary>
+internal sealed class StateNumberBy(Node space, int[] at) : Node
+{
+    /// <inheritdoc />
+    public override int Value(Run run) => Entry(at, space.Value(run)) is var number && number >= 0 ? run.State.Numbers[number] : Nothing;
+}
+
 /// <summary>A letter of the run.</summary>
 internal sealed class LetterNode(int at) : Node
 {
