@@ -89,10 +89,10 @@ internal sealed record Blank(Spot Spot, int Index, Aspect Aspect, Rostrum.Sheets
 internal sealed record Gap(GapKind Kind, string What)
 {
     /// <summary>The gap as an entry of a list of what is missing.</summary>
-    public string Listed => Kind == GapKind.NotYet ? $"{What} (not worked out yet)" : What;
+    public string Listed => Kind switch { GapKind.NotYet => $"{What} (not worked out yet)", GapKind.ByPlay => $"{What} (worked out by play)", _ => What };
 
     /// <summary>The gap as a sentence without its full stop.</summary>
-    public string Told => Kind switch { GapKind.Limit => What, GapKind.NotYet => $"{What} is not worked out yet", _ => $"{What} is not modelled" };
+    public string Told => Kind switch { GapKind.Limit => What, GapKind.NotYet => $"{What} is not worked out yet", GapKind.NotGiven => $"{What} is not given", GapKind.ByPlay => $"{What} is worked out by play", _ => $"{What} is not modelled" };
 }
 
 /// <summary>Why a sheet gives no answer.</summary>
@@ -103,6 +103,12 @@ internal enum GapKind
 
     /// <summary>Understood, but not answered in this version.</summary>
     NotYet,
+
+    /// <summary>What a position never says, such as what was done before.</summary>
+    NotGiven,
+
+    /// <summary>What only playing on shows.</summary>
+    ByPlay,
 
     /// <summary>Too large to work out.</summary>
     Limit,

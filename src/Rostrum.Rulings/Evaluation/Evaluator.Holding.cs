@@ -75,6 +75,21 @@ internal sealed partial class Evaluator
         _ => Value.Certain([], isList: true),
     };
 
+    // What lies in no place that is given may lie in the supply, as long as not all of them are met.
+    private Value.Many AllOf(Term.AllOf all)
+    {
+        IEnumerable<Value> places = Sheet.Boards.Select(b => b.Place).Concat(Sheet.Places.Select(p => p.Place))
+            .SelectMany(p => Enumerable.Range(0, p.EachPlayer ? position.Seats : 1).Select(Value (seat) => new Value.PlaceAt(p, seat)));
+        Value.Many met = Flat(Value.Certain(places, isList: false), ThingsOf) with { IsList = false };
+        Value.Many ofKind = Sifted(met, v => HasLook(v, all.Look with { Values = [], Traits = [], Owner = LookOwner.Anyone }));
+        Supply supply = Sheet.KindOf(all.Look.Kind!).Supply;
+        long? there = supply.EachPlayer ? supply.Total * position.Seats : supply.Total;
+        Value.Many wanted = Sifted(ofKind, v => HasLook(v, all.Look));
+        return there <= ofKind.Members.Count(m => m.IsCertain)
+            ? wanted with { More = 0, Blame = Blame.None }
+            : wanted with { More = there - ofKind.Members.Count(m => m.IsCertain), Blame = wanted.Blame + Blame.Of(new Blank(new Spot(SpotKind.Outside, -1, 0, 0), 0, Aspect.Content)) };
+    }
+
     private Value ThingsInPlace(Value.PlaceAt place)
     {
         int board = _index.BoardOf(place.Place);

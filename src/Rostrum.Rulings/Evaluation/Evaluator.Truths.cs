@@ -60,11 +60,6 @@ internal sealed partial class Evaluator
     private Value Test(Term.Apply apply, Value[] frame)
     {
         Op id = apply.Operation.Id;
-        if (id is Op.WasDone or Op.Can)
-        {
-            return new Value.Unknown(Blame.Of(GapKind.NotYet, id == Op.Can ? "whether a player can do something" : "what was done before"));
-        }
-
         Value first = Evaluate(apply.Argument(0), frame);
         return id switch
         {

@@ -32,7 +32,7 @@ internal sealed partial class Binder(Declarations declared, Scope scope, Diagnos
         Syntax.Negative n => Operation(Op.Negative, Sort.Number, n, BindNumber(n.Operand)),
         Syntax.Test t => BindTest(t),
         Syntax.Shows s => BindShows(s),
-        Syntax.Can c => new Term.NotYet("whether a player can do something", Sort.Truth, From(c)),
+        Syntax.Can c => BindCan(c),
         Syntax.Done d => BindDone(d),
         Syntax.OfLast o => BindOfLast(o),
         Syntax.Logic l => BindLogic(l),
@@ -95,10 +95,13 @@ internal sealed partial class Binder(Declarations declared, Scope scope, Diagnos
     }
 
     /// <summary>Binds a pick and leaves its element in scope; the caller ends it with <see cref="EndPick"/>.</summary>
-    public Pick BeginPick(PickSyntax syntax)
+    /// <param name="syntax">What is gone through.</param>
+    /// <param name="learn">Told the sort of an element before its condition is bound, which may speak of it.</param>
+    public Pick BeginPick(PickSyntax syntax, Action<Sort>? learn = null)
     {
         Term domain = AsMany(Bind(syntax.Domain), syntax.Domain);
         Sort element = domain.Sort.Element ?? Sort.Any;
+        learn?.Invoke(element);
         Scope.Entry entry = scope.Push(syntax.Letter, element);
         Term? where = syntax.Where is null ? null : BindTruth(syntax.Where);
         return new Pick(entry.Slot, syntax.Letter?.Name ?? "it", domain, where, element);
@@ -144,7 +147,7 @@ internal sealed partial class Binder(Declarations declared, Scope scope, Diagnos
             case { Sort.Kind: SortKind.Space or SortKind.Slot }:
                 return Operation(Op.ThingsIn, Sort.ListOf(Sort.Thing), syntax, term);
             case Term.LookOf { Look: { Kind.Family: KindFamily.Die } } dice:
-                return new Term.NotYet($"the {dice.Look.Words} on the table", Sort.SetOf(Sort.ThingOf(dice.Look.Kind)), From(syntax));
+                return new Term.AllOf(dice.Look, Sort.SetOf(Sort.ThingOf(dice.Look.Kind)), From(syntax));
             case var thing when LookOf(thing) is { } look:
                 problems.Add(Placed(WithoutPlace(look, syntax)));
                 return Broken(syntax, Sort.SetOf(Sort.Any));
@@ -234,27 +237,5 @@ internal sealed partial class Binder(Declarations declared, Scope scope, Diagnos
             false => otherwise,
             _ => new Term.If(condition, then, otherwise, sort ?? Sort.Any, From(syntax)),
         };
-    }
-
-    private Term BindOfLast(Syntax.OfLast last)
-    {
-        ActionName action = last.Action.Senses.Select(s => s.Symbol).OfType<ActionName>().First();
-        string[] gaps = [.. action.Phrase.Parts.Where(p => p.IsGap).Select(p => p.Words)];
-        if (!gaps.Contains(last.Choice.Words, StringComparer.OrdinalIgnoreCase))
-        {
-            problems.Add(Placed(FormulaProblems.UnknownName(last.Choice.Span, last.Choice.Words, NearSpelling.Find(last.Choice.Words, gaps), action)));
-        }
-
-        return new Term.NotYet($"the {last.Choice.Words} of the last {last.Action.Words}", Sort.Any, From(last));
-    }
-
-    private Term BindDone(Syntax.Done done)
-    {
-        if (done.By is not null)
-        {
-            Expect(done.By, Sort.Player);
-        }
-
-        return new Term.NotYet($"whether '{done.Action.Words}' was done {done.When}", Sort.Truth, From(done));
     }
 }

@@ -1,4 +1,5 @@
 using Rostrum.Sheets.Model;
+using Rostrum.Sheets.Steps;
 
 namespace Rostrum.Sheets.Formulas;
 
@@ -22,6 +23,9 @@ internal sealed class Declarations
 
     /// <summary>Gives the meaning of a word, bound on demand; null inside a circle.</summary>
     public Func<Word, Term?> MeaningOf { get; set; } = _ => null;
+
+    /// <summary>Gives what is known of the choices of an action, which are read on demand; null where nothing is.</summary>
+    public Func<ActionName, KnownChoices?> ChoicesOf { get; set; } = _ => null;
 
     /// <summary>Gives the sort of a table's entries.</summary>
     public Func<Table, Sort> EntrySort { get; set; } = _ => Sort.Number;

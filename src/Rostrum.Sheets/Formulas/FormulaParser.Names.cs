@@ -48,12 +48,15 @@ internal sealed partial class FormulaParser
         return read.Parts.Length > 1 ? read : new Syntax.Name(WordsFrom(first, length), senses, read.Span);
     }
 
+    // Words that may stand before a formula and so never begin the name of a choice.
+    private static readonly string[] NoChoice = ["while", "until", "above", "below", "minus"];
+
     // CHOICE "of" ["my"] "last" ACTION: the name of the choice is known only inside that action.
     private Syntax.OfLast? LastChoiceAhead()
     {
         int first = _at;
         int of = first;
-        while (of - first < 4 && _tokens[of].Kind is TokenKind.Word or TokenKind.Number && !Vocabulary.GrammarWords.Contains(_tokens[of].Text))
+        while (of - first < 4 && _tokens[of].Kind is TokenKind.Word or TokenKind.Number && !Vocabulary.GrammarWords.Contains(_tokens[of].Text) && !NoChoice.Any(_tokens[of].Is))
         {
             of++;
         }
@@ -72,7 +75,7 @@ internal sealed partial class FormulaParser
 
         _at = last + 1 + length;
         var choice = new Syntax.Name(WordsFrom(first, of - first), [], _tokens[first].Span.To(_tokens[of - 1].Span));
-        return new Syntax.OfLast(choice, new Syntax.Name(WordsFrom(last + 1), senses, SpanFrom(last + 1)), SpanFrom(first));
+        return new Syntax.OfLast(choice, last > of + 1, new Syntax.Name(WordsFrom(last + 1), senses, SpanFrom(last + 1)), SpanFrom(first));
     }
 
     // NOUN [LABEL] "of" factor

@@ -149,7 +149,7 @@ internal sealed partial class FormulaParser
             return new Syntax.Nothing(start.Span);
         }
 
-        if (Take("me"))
+        if (Take("me") || (start.Text == "I" && Take("I")))
         {
             return new Syntax.Me(start.Span);
         }

@@ -11,6 +11,8 @@ internal sealed partial class FormulaParser
 
     private static readonly string[] GoesOnAsSum = ["of", "in", "(", "+", "-", "times", "except", "together"];
 
+    private static readonly string[] BehindCall = ["and", "or", "if", "otherwise", "where", "until", "while", "in", "by"];
+
     private static readonly string[] Moments = ["this turn", "the turn before", "this round", "the round before", "before"];
 
     // test = sum [("is"|"am") ["not"] tail | "shows" looks | "can" ACTION] | (ACTION | "this action") "was" ["not"] "done" when ["by" sum]
@@ -165,16 +167,38 @@ internal sealed partial class FormulaParser
 
     private Syntax ReadCan(Syntax subject)
     {
-        (int length, ImmutableArray<NameSense> senses) = _names.Match(_tokens, _at);
-        if (length == 0 || !senses.Any(s => s.Symbol is ActionName))
+        if (CallAhead([.. _names.All.Select(n => n.Symbol).OfType<ActionName>().Distinct()]) is not { } call)
         {
+            int length = _names.Match(_tokens, _at).Length;
             return Fail(length == 0 && Current.Kind == TokenKind.Word ? NameHelp.Unknown(_names, _tokens, _at) : FormulaProblems.Expected(Current.Span, Current.Text, "an action"));
         }
 
         int first = _at;
-        _at += length;
-        return new Syntax.Can(subject, new Syntax.Name(WordsFrom(first), senses, SpanFrom(first)), subject.Span.To(SpanFrom(first)));
+        ImmutableArray<Syntax> given = ReadFirstGaps(call.Phrase);
+        return _failed ? new Syntax.Broken(subject.Span) : new Syntax.Can(subject, call.Action, call.Phrase, given, subject.Span.To(SpanFrom(first)));
     }
+
+    // The phrase may end before any gap; what stands there then belongs to the formula round it.
+    private ImmutableArray<Syntax> ReadFirstGaps(ActionPhrase phrase)
+    {
+        var given = ImmutableArray.CreateBuilder<Syntax>();
+        foreach (PhrasePart part in phrase.Parts)
+        {
+            if (part.IsGap ? IsEndOfCall() : !TakeWords(part.Words))
+            {
+                break;
+            }
+
+            if (part.IsGap)
+            {
+                given.Add(ReadSum());
+            }
+        }
+
+        return given.ToImmutable();
+    }
+
+    private bool IsEndOfCall() => _failed || Current.Kind == TokenKind.End || (Current.Kind == TokenKind.Sign && !Current.Is("(")) || BehindCall.Any(Current.Is);
 
     private Syntax? DoneAhead()
     {

@@ -12,10 +12,18 @@ internal static partial class FormulaPrinter
         Syntax.Not n => $"not {At(Negation, n.Operand)}",
         Syntax.Test t => Test(t),
         Syntax.Shows s => $"{At(Added, s.Subject)} shows {(s.IsNegated ? "not " : "")}{Choices(s.Choices)}",
-        Syntax.Can c => $"{At(Added, c.Subject)} can {c.Action.Words}",
+        Syntax.Can c => $"{At(Added, c.Subject)} can {string.Join(' ', Call(c))}",
         Syntax.Done d => $"{d.Action.Words} was {(d.IsNegated ? "not " : "")}done {d.When}{(d.By is null ? "" : $" by {At(Added, d.By)}")}",
         _ => syntax.Span.Text,
     };
+
+    // Cut off before a gap, the words between the last formula and that gap are left out too.
+    private static IEnumerable<string> Call(Syntax.Can can)
+    {
+        int gap = 0;
+        bool isWhole = can.Phrase.Parts.Count(p => p.IsGap) == can.Given.Length;
+        return can.Phrase.Parts.TakeWhile((p, i) => i == 0 || isWhole || gap < can.Given.Length).Select(p => p.IsGap ? At(Added, can.Given[gap++]) : p.Words);
+    }
 
     private static string Test(Syntax.Test test)
     {

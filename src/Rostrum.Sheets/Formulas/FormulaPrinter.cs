@@ -61,7 +61,7 @@ internal static partial class FormulaPrinter
         Syntax.Looks l => Looks(l),
         Syntax.PartOf p => $"{(p.IsOnly ? "the " : "")}{Looks(p.Look)} in {At(Tight, p.Container)}",
         Syntax.Of o => Of(o),
-        Syntax.OfLast o => $"{o.Choice.Words} of last {o.Action.Words}",
+        Syntax.OfLast o => $"{o.Choice.Words} of {(o.IsMine ? "my " : "")}last {o.Action.Words}",
         Syntax.Owned o => OwnerWord(o.Owner) + o.What.Words,
         Syntax.Call c => Call(c),
         Syntax.Filtered f => $"({At(Loosest, f.Domain)} where {At(Truth, f.Where)})",

@@ -129,6 +129,12 @@ internal static class FormulaProblems
         "ROS0204", Severity.Error, at, "'it' could be the inner or the outer of two things that are gone through.",
         "Give the outer one a letter, as in 's in my chamber'.");
 
+    public static Diagnostic NoThisAction(SourceSpan at) => new(
+        "ROS0205", Severity.Error, at, "There is nothing that 'this action' could be.", "Say it under 'laws' or inside an action, or name the action.");
+
+    public static Diagnostic ChoiceBySelf(SourceSpan at, string choice, string action) => new(
+        "ROS0210", Severity.Error, at, $"What '{choice}' of '{action}' may be is explained by itself.", "Say what may be chosen without what was chosen the last time.");
+
     public static Diagnostic NoIt(SourceSpan at) => new(
         "ROS0205", Severity.Error, at, "There is nothing that 'it' could be.", "Use 'it' only behind 'where' or after the comma of a call that goes through something.");
 

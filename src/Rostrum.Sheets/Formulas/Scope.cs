@@ -12,6 +12,9 @@ internal sealed class Scope
     /// <summary>The number of frame positions used so far, at the deepest.</summary>
     public int FrameSize { get; private set; }
 
+    /// <summary>The action that the formulas belong to, which <c>this action</c> means; null outside of actions and laws.</summary>
+    public ActionName? Action { get; init; }
+
     /// <summary>Leaves the frame positions below one to others: what a clause gives to an idiom stands above everything that the meaning goes through.</summary>
     public void BeginAt(int slot) => _leftFree = slot - _entries.Count;
 

@@ -55,13 +55,14 @@ internal abstract record Syntax(SourceSpan Span)
 
     internal sealed record Shows(Syntax Subject, ImmutableArray<Syntax> Choices, bool IsNegated, SourceSpan Span) : Syntax(Span);
 
-    internal sealed record Can(Syntax Subject, Name Action, SourceSpan Span) : Syntax(Span);
+    /// <summary><c>player can action</c>, the action in the words of its phrase or its name, with formulas in its first gaps.</summary>
+    internal sealed record Can(Syntax Subject, Model.ActionName Action, Model.ActionPhrase Phrase, ImmutableArray<Syntax> Given, SourceSpan Span) : Syntax(Span);
 
     /// <summary><c>action was done when [by player]</c>.</summary>
     internal sealed record Done(Name Action, bool IsNegated, string When, Syntax? By, SourceSpan Span) : Syntax(Span);
 
     /// <summary><c>choice of my last action</c>.</summary>
-    internal sealed record OfLast(Name Choice, Name Action, SourceSpan Span) : Syntax(Span);
+    internal sealed record OfLast(Name Choice, bool IsMine, Name Action, SourceSpan Span) : Syntax(Span);
 
     internal sealed record Logic(bool IsAnd, ImmutableArray<Syntax> Operands, SourceSpan Span) : Syntax(Span);
 

@@ -124,7 +124,7 @@ internal static class IdiomExpander
     // The choices of an action stand in front of what the meaning goes through.
     private static Scope ScopeOf(ActionFacts? action)
     {
-        var scope = new Scope();
+        var scope = new Scope { Action = action?.Action };
         foreach (ActionChoice choice in action?.Choices ?? [])
         {
             scope.Declare(new LetterName(choice.Name, choice.At), choice.Sort);

@@ -8,7 +8,7 @@ internal static class ActionScope
 {
     public static FormulaReader Open(LoadContext context, ActionFacts? action)
     {
-        var scope = new Scope();
+        var scope = new Scope { Action = action?.Action };
         FormulaReader reader = context.Formulas(scope);
         foreach (ActionChoice choice in action?.Choices ?? [])
         {

@@ -189,6 +189,7 @@ public sealed record Step(StepKind Kind, string Sentence, ImmutableArray<Term> T
             or StepKind.Let or StepKind.Nothing or StepKind.Again or StepKind.EndTurn or StepKind.Show or StepKind.If or StepKind.ForEach
         && Inner.Concat(Otherwise).All(s => s.IsCarriedOut) && !Terms.Any(NeedsRecord);
 
-    // What was done before is not remembered yet.
-    private static bool NeedsRecord(Term? term) => term is Term.NotYet || (term is Term.Apply apply && apply.Arguments.Any(NeedsRecord));
+    // A position does not hold what was done before, and what somebody could do is found by playing.
+    private static bool NeedsRecord(Term? term) =>
+        term is Term.Done or Term.LastChoice or Term.CanDo or Term.NotYet || (term is Term.Apply apply && apply.Arguments.Any(NeedsRecord));
 }

@@ -158,11 +158,58 @@ public abstract record Term(Sort Sort, Origin Origin)
     /// <param name="Origin">Where the sheet says so.</param>
     public sealed record NotModelled(string What, long? Low, long? High, Sort Sort, Origin Origin) : Term(Sort, Origin);
 
-    /// <summary>A part that is understood and checked but gives no answer in this version, such as what was done the turn before.</summary>
+    /// <summary>Whether an action was done at some time before: yes where the record of the game holds it.</summary>
+    /// <param name="Action">The action.</param>
+    /// <param name="When">How far back the record is looked through.</param>
+    /// <param name="By">Who must have done it; null for anybody.</param>
+    /// <param name="Origin">Where its words stand.</param>
+    public sealed record Done(ActionName Action, DoneWhen When, Term? By, Origin Origin) : Term(Sort.Truth, Origin);
+
+    /// <summary>What was chosen when an action was done last; nothing where it was never done.</summary>
+    /// <param name="Action">The action.</param>
+    /// <param name="Choice">Which choice: the position in <see cref="ActionFacts.Choices"/>.</param>
+    /// <param name="Mine">True where only what <c>me</c> did counts.</param>
+    /// <param name="Sort">The sort of that choice.</param>
+    /// <param name="Origin">Where its words stand.</param>
+    public sealed record LastChoice(ActionName Action, int Choice, bool Mine, Sort Sort, Origin Origin) : Term(Sort, Origin);
+
+    /// <summary>Whether a player has a legal way to do an action.</summary>
+    /// <param name="Player">Who would do it.</param>
+    /// <param name="Action">The action.</param>
+    /// <param name="Given">The values of its first gaps, in the order of the phrase; what is not given may be chosen freely.</param>
+    /// <param name="Origin">Where its words stand.</param>
+    public sealed record CanDo(Term Player, ActionName Action, ImmutableArray<Term> Given, Origin Origin) : Term(Sort.Truth, Origin);
+
+    /// <summary>All things of a look, wherever they are, the supply included and the box left out, such as <c>fire dice</c>.</summary>
+    /// <param name="Look">Which ones.</param>
+    /// <param name="Sort">A set of things.</param>
+    /// <param name="Origin">Where its words stand.</param>
+    public sealed record AllOf(Look Look, Sort Sort, Origin Origin) : Term(Sort, Origin);
+
+    /// <summary>A part that has no meaning, because there is a mistake in it that was told.</summary>
     /// <param name="What">What it is, for the answer.</param>
     /// <param name="Sort">What it would give.</param>
     /// <param name="Origin">Where it stands.</param>
     public sealed record NotYet(string What, Sort Sort, Origin Origin) : Term(Sort, Origin);
+}
+
+/// <summary>How far back the record of a game is looked through.</summary>
+public enum DoneWhen
+{
+    /// <summary>Since the turn at hand began.</summary>
+    ThisTurn,
+
+    /// <summary>In the turn before the one at hand, whoever had it; with <c>by</c>, in the turn before of that player.</summary>
+    TurnBefore,
+
+    /// <summary>Since the round at hand began.</summary>
+    ThisRound,
+
+    /// <summary>In the round before the one at hand.</summary>
+    RoundBefore,
+
+    /// <summary>At any time of the game.</summary>
+    Before,
 }
 
 /// <summary>What an operation goes through: each element of a set, perhaps only some of them.</summary>

@@ -15,6 +15,9 @@ internal sealed class ChoiceReader(Declarations declared, Vocabulary names, Scop
 {
     private readonly Binder _formulas = new(declared, scope, problems, []);
 
+    /// <summary>Learns what each choice stands for, as soon as that is known.</summary>
+    public KnownChoices? Known { get; init; }
+
     /// <summary>The choices of <c>choose:</c> in order; one with a mistake stands for anything, so that it is told once.</summary>
     public ImmutableArray<ActionChoice> Read(OutlineNode choose)
     {
@@ -27,13 +30,13 @@ internal sealed class ChoiceReader(Declarations declared, Vocabulary names, Scop
         var choices = ImmutableArray.CreateBuilder<ActionChoice>();
         foreach (OutlineEntry entry in mapping.Entries)
         {
-            choices.Add(ReadChoice(entry));
+            choices.Add(ReadChoice(entry, choices.Count));
         }
 
         return choices.ToImmutable();
     }
 
-    private ActionChoice ReadChoice(OutlineEntry entry)
+    private ActionChoice ReadChoice(OutlineEntry entry, int index)
     {
         string name = Prose.Fold(entry.Key.Text);
         if (Prose.WordsOf(name).FirstOrDefault(Vocabulary.GrammarWords.Contains) is { } word)
@@ -52,8 +55,9 @@ internal sealed class ChoiceReader(Declarations declared, Vocabulary names, Scop
         }
 
         Origin at = Origin.Of(entry.Value.Span);
-        Term from = syntax is null ? new Term.NotYet("a part with a mistake in it", Sort.Any, at) : Domain(syntax, at);
-        Sort sort = SortOf(syntax, from);
+        Term from = syntax is null ? new Term.NotYet("a part with a mistake in it", Sort.Any, at) : Domain(syntax, at, element => Known?.Learn(index, SortOf(syntax, Sort.SetOf(element))));
+        Sort sort = SortOf(syntax, from.Sort);
+        Known?.Learn(index, sort);
         var letter = new LetterName(name, entry.Key.Span);
         names.Add(name, letter);
         int slot = scope.Declare(letter, sort).Slot;
@@ -61,36 +65,36 @@ internal sealed class ChoiceReader(Declarations declared, Vocabulary names, Scop
         return new ActionChoice(name, slot, syntax?.Amount ?? ChoiceAmount.Given, syntax?.Number ?? 0, from, sort, words, entry.Key.Span);
     }
 
-    private static Sort SortOf(DomainSyntax? syntax, Term from)
+    private static Sort SortOf(DomainSyntax? syntax, Sort from)
     {
         if (syntax is null || syntax.Amount == ChoiceAmount.Given)
         {
-            return from.Sort;
+            return from;
         }
 
-        Sort element = from.Sort.Element ?? Sort.Any;
+        Sort element = from.Element ?? Sort.Any;
         return syntax.Amount == ChoiceAmount.One ? element : Sort.ListOf(element);
     }
 
-    private Term Domain(DomainSyntax syntax, Origin at) => syntax.Form switch
+    private Term Domain(DomainSyntax syntax, Origin at, Action<Sort> learn) => syntax.Form switch
     {
         DomainForm.Value => _formulas.Bind(syntax.From!),
         DomainForm.Numbers => new Term.Apply(Model.Operations.Of(Op.Range), null, [_formulas.BindNumber(syntax.From!), _formulas.BindNumber(syntax.Highest!)], Sort.ListOf(Sort.Number), at),
         DomainForm.YesOrNo => new Term.Listed([new Term.Truth(true, at), new Term.Truth(false, at)], Sort.ListOf(Sort.Truth), at),
-        DomainForm.Players => Filtered(new Term.Apply(Model.Operations.Of(Op.Players), null, [], Sort.ListOf(Sort.Player), at), syntax.Where, at),
-        DomainForm.Directions => Filtered(new Term.Listed([.. Directions().Select(d => new Term.DirectionNamed(d, at))], Sort.ListOf(Sort.Direction), at), syntax.Where, at),
-        _ => Elements(syntax, at),
+        DomainForm.Players => Filtered(new Term.Apply(Model.Operations.Of(Op.Players), null, [], Sort.ListOf(Sort.Player), at), syntax.Where, at, learn),
+        DomainForm.Directions => Filtered(new Term.Listed([.. Directions().Select(d => new Term.DirectionNamed(d, at))], Sort.ListOf(Sort.Direction), at), syntax.Where, at, learn),
+        _ => Elements(syntax, at, learn),
     };
 
-    private Term Elements(DomainSyntax syntax, Origin at)
+    private Term Elements(DomainSyntax syntax, Origin at, Action<Sort> learn)
     {
         var pick = new PickSyntax(null, syntax.From!, syntax.Where);
-        Pick bound = _formulas.BeginPick(pick);
+        Pick bound = _formulas.BeginPick(pick, learn);
         _formulas.EndPick(pick);
         return syntax.Where is null ? bound.Domain : new Term.Filtered(bound, bound.Domain.Sort, at);
     }
 
-    private Term Filtered(Term domain, Syntax? where, Origin at)
+    private Term Filtered(Term domain, Syntax? where, Origin at, Action<Sort> learn)
     {
         if (where is null)
         {
@@ -98,6 +102,7 @@ internal sealed class ChoiceReader(Declarations declared, Vocabulary names, Scop
         }
 
         Sort element = domain.Sort.Element!;
+        learn(element);
         Scope.Entry entry = scope.Push(null, element);
         Term truth = _formulas.BindTruth(where);
         scope.Pop();

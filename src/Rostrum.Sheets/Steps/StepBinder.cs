@@ -138,7 +138,7 @@ internal sealed class StepBinder(Declarations declared, Scope scope, DiagnosticB
     private Term Dice(Syntax syntax)
     {
         Term dice = _formulas.Bind(syntax);
-        return dice is Term.LookOf { Look.Kind.Family: KindFamily.Die } || dice.Sort.Kind == SortKind.Thing ? dice : _formulas.BindMany(syntax, Sort.SetOf(Sort.Thing));
+        return dice.Sort.Kind == SortKind.Thing ? dice : _formulas.BindMany(syntax, Sort.SetOf(Sort.Thing));
     }
 
     private Term Movable(Syntax syntax) => OneOf(syntax, SortKind.Thing, SortKind.Space, SortKind.Slot, SortKind.Place, SortKind.Player);

@@ -167,7 +167,10 @@ public sealed class FormulaProblemTests
     [InlineData("lit and (lit or lit)", "lit and (lit or lit)")]
     [InlineData("top of A1 is ash or iron or (lit)", "top of A1 is ash or iron or (lit)")]
     [InlineData("count(jugs in (my field where it is not empty))", "count(jugs in (my field where it is not empty))")]
-    [InlineData("what of my last lay is nothing", "what of last lay is nothing")]
+    [InlineData("what of my last lay is nothing", "what of my last lay is nothing")]
+    [InlineData("I can lay top of A1", "me can lay top of A1")]
+    [InlineData("me can lay top of A1 on B1 and lit", "me can lay top of A1 on B1 and lit")]
+    [InlineData("any(p in players where p can use the kiln)", "any(p in players where p can use the kiln)")]
     [InlineData("count(my supply) is between (1 + 2) and 4", "count(my supply) is between 1 + 2 and 4")]
     public void Formula_prints_in_its_canonical_spelling(string written, string printed)
     {

@@ -18,7 +18,7 @@ internal static class SyntaxShape
         Syntax.Looks l => $"look[{l.Owner} {string.Join(' ', l.Parts.Select(Of))}]",
         Syntax.PartOf p => $"in[{p.IsOnly} {Of(p.Look)} {Of(p.Container)}]",
         Syntax.Of o => $"of[{Of(o.Noun)} {o.Label?.Text} {Of(o.Argument)}]",
-        Syntax.OfLast o => $"last[{Of(o.Choice)} {Of(o.Action)}]",
+        Syntax.OfLast o => $"last[{Of(o.Choice)} {o.IsMine} {Of(o.Action)}]",
         Syntax.Owned o => $"own[{o.Owner} {Of(o.What)}]",
         Syntax.Call c => $"call[{Of(c.Function)} {Of(c.Pick)} {string.Join(' ', c.Parts.Select(p => $"<{p.Lead} {Of(p.Value)} {p.Word}>"))}]",
         Syntax.Filtered f => $"where[{Of(f.Domain)} {Of(f.Where)}]",
@@ -41,7 +41,7 @@ internal static class SyntaxShape
     {
         Syntax.Test t => $"test[{Of(t.Subject)} {t.IsNegated} {t.Tail} {string.Join(' ', t.Operands.Select(Of))}]",
         Syntax.Shows s => $"shows[{Of(s.Subject)} {s.IsNegated} {string.Join(' ', s.Choices.Select(Of))}]",
-        Syntax.Can c => $"can[{Of(c.Subject)} {Of(c.Action)}]",
+        Syntax.Can c => $"can[{Of(c.Subject)} {c.Action.Name} {string.Join(' ', c.Given.Select(Of))}]",
         Syntax.Done d => $"done[{Of(d.Action)} {d.IsNegated} {d.When} {Of(d.By)}]",
         Syntax.Logic l => $"{(l.IsAnd ? "and" : "or")}[{string.Join(' ', l.Operands.Select(Of))}]",
         Syntax.Not n => $"not[{Of(n.Operand)}]",

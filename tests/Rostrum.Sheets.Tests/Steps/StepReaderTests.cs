@@ -58,7 +58,7 @@ public sealed class StepReaderTests
         { "flip First order face up", "Change: CardNamed, Truth" },
         { "flip First order", "Change: CardNamed, Nothing" },
         { "shuffle order pile", "Shuffle: PlaceOf" },
-        { "roll fire dice", "Roll: LookOf" },
+        { "roll fire dice", "Roll: AllOf" },
         { "swap A1 and B1", "Swap: SpaceNamed, SpaceNamed" },
         { "push bay of A1 going above off to box", "Push: LineOf, DirectionNamed, PlaceOf" },
         { "push bay of A1 going above round", "Push: LineOf, DirectionNamed, Nothing" },

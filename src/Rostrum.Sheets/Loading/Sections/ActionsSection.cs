@@ -14,9 +14,11 @@ internal sealed class ActionsSection(LoadContext context)
     public static readonly ImmutableArray<string> BlockKeys = ["set-up", "turn", "course", "closing", "next to play"];
 
     private readonly List<(ActionName Name, OutlineMapping Text)> _texts = [];
+    private readonly Dictionary<ActionName, ChosenFirst> _chosen = [];
 
     public void Declare(OutlineNode section)
     {
+        context.Declared.ChoicesOf = action => Choose(action).Known;
         foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the actions"))
         {
             string name = Prose.Fold(entry.Key.Text);
@@ -120,12 +122,9 @@ internal sealed class ActionsSection(LoadContext context)
 
     private ActionFacts Bind((ActionName Name, OutlineMapping Text) action)
     {
-        var scope = new Scope();
-        Vocabulary names = context.Declared.Names.Inner();
         OutlineMapping text = action.Text;
-        ImmutableArray<ActionChoice> choices = text.Find("choose") is { } chosen
-            ? new ChoiceReader(context.Declared, names, scope, context.Problems).Read(chosen.Value)
-            : [];
+        ChosenFirst chosen = Choose(action.Name);
+        (Vocabulary names, Scope scope, ImmutableArray<ActionChoice> choices) = (chosen.Names, chosen.Scope, chosen.Choices);
         if (text.Find("phrase") is { } phrase)
         {
             new PhraseReader(context.Problems).CheckGaps(action.Name.Phrase, phrase.Value.Span, choices);
@@ -135,6 +134,22 @@ internal sealed class ActionsSection(LoadContext context)
         ImmutableArray<Step> steps = text.Find("do") is { } inner ? new StepReader(context.Declared, names, scope, context.Problems).Read(inner.Value) : [];
         Citation? cite = context.Cite(text);
         return new ActionFacts(action.Name, choices, steps, scope.FrameSize, OutlineAsk.Prose(text, "says"), cite) { Joins = OutlineAsk.Prose(text, "joins") };
+    }
+
+    // Formulas may speak of what another action chose, so choices are read when the first of them does; words and steps come later.
+    private ChosenFirst Choose(ActionName action)
+    {
+        if (_chosen.TryGetValue(action, out ChosenFirst? known))
+        {
+            return known;
+        }
+
+        OutlineNode? choose = _texts[action.Index].Text.Find("choose")?.Value;
+        var read = new ChosenFirst(
+            context.Declared.Names.Inner(), new Scope { Action = action }, new KnownChoices([.. (choose as OutlineMapping)?.Entries.Select(e => Prose.Fold(e.Key.Text)) ?? []]));
+        _chosen[action] = read;
+        read.Choices = choose is null ? [] : new ChoiceReader(context.Declared, read.Names, read.Scope, context.Problems) { Known = read.Known }.Read(choose);
+        return read;
     }
 
     private Power ReadPower(OutlineScalar key, OutlineMapping mapping, ImmutableArray<ActionFacts> actions, ImmutableArray<Law> laws)
@@ -191,4 +206,10 @@ internal sealed class ActionsSection(LoadContext context)
 
     private ImmutableArray<Step> Steps(FormulaReader reader, OutlineNode node) =>
         new StepReader(context.Declared, reader.Names, reader.Scope, context.Problems).Read(node);
+
+    /// <summary>The choices of an action, with the names and the scope that its steps go on with.</summary>
+    private sealed record ChosenFirst(Vocabulary Names, Scope Scope, KnownChoices Known)
+    {
+        public ImmutableArray<ActionChoice> Choices { get; set; } = [];
+    }
 }
