@@ -196,7 +196,7 @@ internal sealed partial class FormulaParser
         }
 
         _at = _tokens.Length - 1;
-        return Step(StepKind.EndGame) with { End = WordsFrom(first) };
+        return Step(StepKind.EndGame) with { End = WordsFrom(first), EndAt = SpanFrom(first) };
     }
 
     private StepSyntax? UnknownStep(IReadOnlyList<ActionName> actions)

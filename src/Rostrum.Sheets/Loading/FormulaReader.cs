@@ -68,6 +68,30 @@ internal sealed class FormulaReader(LoadContext context, Scope scope, Vocabulary
         };
     }
 
+    /// <summary>A number as it is, and several things by how many they are.</summary>
+    /// <param name="text">The formula.</param>
+    /// <param name="owner">The clause, for answers about gaps.</param>
+    public Term Count(FormulaText text, string owner)
+    {
+        Term term = Formula(text, Sort.Any, owner);
+        if (term.Sort.Kind is SortKind.Number or SortKind.Any)
+        {
+            return term;
+        }
+
+        bool holdsMany = term.Sort.IsMany || term.Sort.Kind is SortKind.Place or SortKind.Line or SortKind.Space or SortKind.Slot;
+        Term wanted = Formula(text, holdsMany ? Sort.SetOf(Sort.Any) : Sort.Number, owner);
+        return holdsMany && wanted is not Term.NotYet ? Counted(wanted) : wanted;
+    }
+
+    private Term.Apply Counted(Term many)
+    {
+        Sort element = many.Sort.Element ?? Sort.Any;
+        int slot = scope.Push(null, element).Slot;
+        scope.Pop();
+        return new Term.Apply(Model.Operations.Of(Op.Count), new Pick(slot, "it", many, null, element), [], Sort.Number, many.Origin);
+    }
+
     /// <summary>What is gone through; its letter stays at hand until <see cref="EndPick"/>.</summary>
     public (Pick Pick, PickSyntax Syntax)? BeginPick(FormulaText text)
     {

@@ -40,9 +40,11 @@ internal sealed class SheetAssembly
         ImmutableArray<Law> laws = Section("laws", s => LawsSection.Read(_context, s, actions));
         ImmutableArray<Power> powers = Section("powers", s => _actions.Powers(s, actions, laws));
         ImmutableArray<(string, ImmutableArray<Step>, Citation?)> blocks = _actions.Blocks(_tree);
-        ImmutableArray<EndRule> ends = Section("end", s => EndSection.Read(_context, s));
+        ImmutableArray<EndRule> ends = Section("end", s => EndSection.Read(_context, s, actions));
         ImmutableArray<ScoreClause> score = Section("score", s => ScoreSection.Read(_context, s));
         (ImmutableArray<RatingStep> rating, ImmutableArray<(string, long)> credit) = _tree.Find("rating") is { } r ? ClosingSections.Rating(_context, r.Value, VariantNames()) : ([], []);
+        ImmutableArray<(string Words, TieBreak? Means)> ties = Section("ties", s => TiesSection.Read(_context, s));
+        (Term? next, int nextFrame) = CourseSection.NextToPlay(_context, _tree.Find("next to play")?.Value);
         Declarations declared = _context.Declared;
         return new Sheet
         {
@@ -65,7 +67,12 @@ internal sealed class SheetAssembly
             Powers = powers,
             Ends = ends,
             Score = score,
-            Ties = Section("ties", s => TiesSection.Read(_context, s)),
+            Ties = [.. ties.Select(t => t.Words)],
+            TieBreaks = [.. ties.Select(t => t.Means).OfType<TieBreak>()],
+            Aim = _tree.Find("aim") is { } aim ? CourseSection.Aim(_context, aim.Value) : Aim.Highest,
+            NextToPlay = next,
+            NextToPlayFrame = nextFrame,
+            Teams = Section("teams", s => CourseSection.Teams(_context, s)),
             Rating = rating,
             RatingCredit = credit,
             RatingCite = (_tree.Find("rating")?.Value as OutlineMapping) is { } ladder ? _context.Cite(ladder) : null,
@@ -106,7 +113,7 @@ internal sealed class SheetAssembly
         Do("actions", _actions.Declare);
         Do("tables", _tables.Declare);
         Do("words", _words.Declare);
-        Do("aim", s => _context.Problems.Add(SheetProblems.NotYet(_tree.Find("aim")!.Key.Span, "'aim'")));
+        _context.Declared.Ends = _tree.Find("end")?.Value is OutlineMapping ends ? [.. ends.Entries.Select(e => Prose.Fold(e.Key.Text))] : [];
         return seats;
     }
 

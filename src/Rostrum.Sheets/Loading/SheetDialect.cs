@@ -15,7 +15,7 @@ public static class SheetDialect
     public static ImmutableArray<string> TopKeys { get; } =
     [
         "rule sheet", "game", "says", "cite", "players", "seats", "sources", "facts", "numbers", "pieces", "dice", "cards", "signs", "boards", "places", "marks",
-        "words", "tables", "set-up", "turn", "course", "closing", "next to play", "actions", "laws", "powers", "end", "score", "ties", "rating", "aim",
+        "words", "tables", "set-up", "turn", "course", "closing", "next to play", "teams", "actions", "laws", "powers", "end", "score", "ties", "rating", "aim",
         "variants", "not modelled", "open questions",
     ];
 
@@ -61,7 +61,7 @@ public static class SheetDialect
         ["marks"] = ["lasts", "starts", .. Forks],
         ["actions"] = ["final", .. Forks],
         ["powers"] = ["limit", .. Forks],
-        ["end"] = ["checked", "do", "readings"],
+        ["end"] = ["readings"],
         ["sources"] = Forks,
         ["rating"] = Forks,
         ["open questions"] = Forks,

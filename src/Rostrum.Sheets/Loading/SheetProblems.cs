@@ -53,6 +53,15 @@ internal static class SheetProblems
         Fix = Fix.Replace(at, "removed", FixGrade.Choice),
     };
 
+    public static Diagnostic SeatInTwoTeams(SourceSpan at, string seat, SourceSpan first) => new(
+        "ROS0848", Severity.Error, at, $"'{Prose.Clip(seat)}' is in a team already.", "Name each seat in one team only.")
+    {
+        Related = [new RelatedPlace(first, "the first team that names it")],
+    };
+
+    public static Diagnostic SeatWithoutTeam(SourceSpan at, IEnumerable<string> seats) => new(
+        "ROS0848", Severity.Error, at, $"{Prose.And(seats.Select(s => $"'{s}'"))} {(seats.Count() == 1 ? "is" : "are")} in no team.", "Name every seat in one team, as in 'Sun: [seat 1, seat 3]'.");
+
     public static Diagnostic NoDate(SourceSpan at, string found) => new(
         "ROS0505", Severity.Warning, at, $"'{Prose.Clip(found)}' is no date of the calendar.", "Write it like '3 March 2026', 'March 2026', '2026' or '2026-03-03'; it stays as it is until then.");
 

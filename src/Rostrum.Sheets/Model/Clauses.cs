@@ -94,18 +94,97 @@ public enum DemandKind
 public sealed record Power(string Name, string? Says, Citation? Cite, ImmutableArray<string> Lifts, ActionName? For, Term? If, ImmutableArray<Step> Price, SourceSpan At, int FrameSize)
     : Clause(Name, Says, Cite, null, At, FrameSize);
 
-/// <summary>A clause that ends the game. Understood now, carried out from the version that plays whole turns.</summary>
+/// <summary>A clause that ends the game.</summary>
 /// <param name="Name">Its name.</param>
 /// <param name="Says">The author's sentence, or null.</param>
 /// <param name="Cite">Where the rules say so.</param>
 /// <param name="Choice">Its readings or conflict.</param>
-/// <param name="If">When it happens; null where a step calls it.</param>
-/// <param name="Then">What follows, in the author's words.</param>
+/// <param name="If">When it happens, asked of the player <c>me</c> whose turn it was; null where a step calls it.</param>
+/// <param name="Then">What follows, in the author's words; null where the game is over at once.</param>
 /// <param name="Winner">Who wins, in the author's words; null where the total decides.</param>
 /// <param name="At">Where it stands.</param>
-/// <param name="FrameSize">How many frame positions its formulas need.</param>
+/// <param name="FrameSize">How many frame positions its formulas and steps need.</param>
 public sealed record EndRule(string Name, string? Says, Citation? Cite, Choice? Choice, Term? If, string? Then, string? Winner, SourceSpan At, int FrameSize)
-    : Clause(Name, Says, Cite, Choice, At, FrameSize);
+    : Clause(Name, Says, Cite, Choice, At, FrameSize)
+{
+    /// <summary>What follows once it happened.</summary>
+    public EndFollow Follows { get; init; }
+
+    /// <summary>Who wins.</summary>
+    public EndWinner Wins { get; init; }
+
+    /// <summary>The player, or the set or list of players, who win; null unless <see cref="Wins"/> is <see cref="EndWinner.Given"/>.</summary>
+    public Term? WinnerTerm { get; init; }
+
+    /// <summary>When it is asked.</summary>
+    public EndMoment Moment { get; init; }
+
+    /// <summary>The action or block before or after which it is asked; null for the other moments.</summary>
+    public string? Block { get; init; }
+
+    /// <summary>The last steps, carried out when it happens; empty for none.</summary>
+    public ImmutableArray<Step> Steps { get; init; } = [];
+}
+
+/// <summary>What follows once an end happened.</summary>
+public enum EndFollow
+{
+    /// <summary>The game is over.</summary>
+    AtOnce,
+
+    /// <summary>The round at hand is finished, so that everybody has had as many turns.</summary>
+    FinishTheRound,
+
+    /// <summary>The round at hand is finished, and one more is played.</summary>
+    OneMoreRound,
+
+    /// <summary>Every player but <c>me</c> has one more turn.</summary>
+    EveryOtherPlayerOnceMore,
+
+    /// <summary>The player <c>me</c> is out; the others play on.</summary>
+    Out,
+}
+
+/// <summary>Who wins by an end.</summary>
+public enum EndWinner
+{
+    /// <summary>The total decides, see <see cref="Aim"/>.</summary>
+    ByTotal,
+
+    /// <summary>The player whose turn it was.</summary>
+    Me,
+
+    /// <summary>The other one of two players.</summary>
+    Opponent,
+
+    /// <summary>All players together.</summary>
+    Everyone,
+
+    /// <summary>Nobody: a draw, or all lose.</summary>
+    Nobody,
+
+    /// <summary>Whom the formula gives, see <see cref="EndRule.WinnerTerm"/>.</summary>
+    Given,
+}
+
+/// <summary>When an end is asked.</summary>
+public enum EndMoment
+{
+    /// <summary>After the turn of each player.</summary>
+    AfterEachTurn,
+
+    /// <summary>After each round.</summary>
+    AfterEachRound,
+
+    /// <summary>After each action.</summary>
+    AfterEachAction,
+
+    /// <summary>Before an action or block, see <see cref="EndRule.Block"/>.</summary>
+    BeforeBlock,
+
+    /// <summary>After an action or block.</summary>
+    AfterBlock,
+}
 
 /// <summary>A fact that a teacher says: a thing with a number or a name, and a page.</summary>
 /// <param name="Name">What it is about.</param>

@@ -75,6 +75,21 @@ public sealed record Sheet
     /// <summary>The tie-breaks, in order, as the author wrote them.</summary>
     public ImmutableArray<string> Ties { get; init; } = [];
 
+    /// <summary>The same, understood: an entry for each of <see cref="Ties"/> that is modelled.</summary>
+    public ImmutableArray<TieBreak> TieBreaks { get; init; } = [];
+
+    /// <summary>Which total wins.</summary>
+    public Aim Aim { get; init; } = Aim.Highest;
+
+    /// <summary>Who has the next turn, asked of the player <c>me</c> whose turn has just ended; null where turns go clockwise.</summary>
+    public Term? NextToPlay { get; init; }
+
+    /// <summary>How many frame positions <see cref="NextToPlay"/> needs.</summary>
+    public int NextToPlayFrame { get; init; }
+
+    /// <summary>The teams; empty where everybody plays for himself.</summary>
+    public ImmutableArray<Team> Teams { get; init; } = [];
+
     /// <summary>The rating ladder: (lowest total, name), lowest first; the first step has no lower limit.</summary>
     public ImmutableArray<RatingStep> Rating { get; init; } = [];
 

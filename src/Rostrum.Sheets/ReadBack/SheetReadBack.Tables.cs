@@ -9,7 +9,22 @@ namespace Rostrum.Sheets.ReadBack;
 public static partial class SheetReadBack
 {
     private static IEnumerable<ReadClause> Blocks(Sheet sheet) =>
-        sheet.Blocks.Select(b => Told("Course", b.Block, SaysOf(sheet, b.Block), string.Join("; ", b.Steps.Select(Sentence)), b.Cite, null, sheet.Tree.Find(b.Block)?.Key.Span ?? sheet.Tree.Span, isCarriedOut: false));
+        sheet.Blocks.Select(b => Told("Course", b.Block, SaysOf(sheet, b.Block), string.Join("; ", b.Steps.Select(Sentence)), b.Cite, null, sheet.Tree.Find(b.Block)?.Key.Span ?? sheet.Tree.Span, isCarriedOut: false))
+            .Concat(Seating(sheet));
+
+    private static IEnumerable<ReadClause> Seating(Sheet sheet)
+    {
+        if (sheet.NextToPlay is { } next)
+        {
+            yield return Told("Course", "next to play", SaysOf(sheet, "next to play"), $"next to play: {Words(next)}", null, null, next.Origin.At, isCarriedOut: false);
+        }
+
+        if (!sheet.Teams.IsEmpty)
+        {
+            string teams = Prose.And(sheet.Teams.Select(t => $"{t.Name} ({Prose.And(t.Seats.Select(s => s < sheet.SeatNames.Length ? sheet.SeatNames[s] : $"seat {s + 1}"))})"));
+            yield return Plain("Course", "teams", $"The teams: {teams}.", sheet.Tree.Find("teams")?.Key.Span);
+        }
+    }
 
     private static string? SaysOf(Sheet sheet, string block) => (sheet.Tree.Find(block)?.Value as OutlineMapping)?.Find("says")?.Value is OutlineScalar says ? Prose.Fold(says.Text) : null;
 
@@ -121,6 +136,11 @@ public static partial class SheetReadBack
             yield return new ReadClause("Scoring", "ties", $"Of equal players: {string.Join(", then ", sheet.Ties.Select(t => t.Replace("my ", "", StringComparison.Ordinal)))}.", null, null, ClauseStatus.NotYet, null, sheet.Tree.Find("ties")?.Key.Span);
         }
 
+        if (sheet.Aim != Aim.Highest)
+        {
+            yield return new ReadClause("Scoring", "aim", AimInWords(sheet.Aim), null, null, ClauseStatus.NotYet, null, sheet.Tree.Find("aim")?.Key.Span);
+        }
+
         if (!sheet.Rating.IsEmpty)
         {
             string steps = string.Join(", ", sheet.Rating.Select(s => s.From is null ? s.Name : $"{s.From} {s.Name}"));
@@ -132,6 +152,14 @@ public static partial class SheetReadBack
             yield return new ReadClause("Scoring", $"credit for {variant}", $"Before rating, {variant} counts {points}.", null, sheet.RatingCite, ClauseStatus.Settled, null, sheet.Tree.Find("rating")?.Key.Span);
         }
     }
+
+    private static string AimInWords(Aim aim) => aim.Kind switch
+    {
+        AimKind.LowestTotal => "The lowest total wins.",
+        AimKind.AtLeast => $"A total of at least {aim.Target} wins; any other loses.",
+        AimKind.MoreThan => $"A total of more than {aim.Target} wins; any other loses.",
+        _ => "The highest total wins.",
+    };
 
     private static IEnumerable<ReadClause> Register(Sheet sheet) =>
         sheet.Questions.Select(q => new ReadClause("Open questions", q.Name, q.Words, null, q.Cite, ClauseStatus.Settled, null, q.At))

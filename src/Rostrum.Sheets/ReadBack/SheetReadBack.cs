@@ -99,9 +99,18 @@ public static partial class SheetReadBack
     // `if count(…) is at least 3: at once and winner: me`
     private static string EndInWords(EndRule end)
     {
-        string follows = Prose.And(((string?[])[end.Then, end.Winner is null ? null : $"winner: {end.Winner}"]).OfType<string>());
+        string last = string.Join("; ", end.Steps.Select(Sentence));
+        string follows = Prose.And(((string?[])[last.Length == 0 ? null : last, end.Then, end.Winner is null ? null : $"winner: {end.Winner}", CheckedInWords(end)]).OfType<string>());
         return end.If is null ? follows : $"if {Words(end.If)}{(follows.Length == 0 ? "" : $": {follows}")}";
     }
+
+    private static string? CheckedInWords(EndRule end) => end.Moment switch
+    {
+        EndMoment.AfterEachTurn => null,
+        EndMoment.AfterEachRound => "checked after each round",
+        EndMoment.AfterEachAction => "checked after each action",
+        _ => $"checked {(end.Moment == EndMoment.BeforeBlock ? "before" : "after")} {end.Block}",
+    };
 
     private static ReadClause Action(Sheet sheet, ActionFacts action)
     {

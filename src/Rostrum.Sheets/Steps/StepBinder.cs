@@ -34,7 +34,7 @@ internal sealed class StepBinder(Declarations declared, Scope scope, DiagnosticB
         StepKind.Push => [_formulas.Bind(step.Parts[0]!), _formulas.Expect(step.Parts[1]!, Sort.Direction), Holder(step.Parts[2], step)],
         StepKind.Show => [_formulas.Bind(step.Parts[0]!), _formulas.Bind(step.Parts[1]!)],
         StepKind.Set or StepKind.Add or StepKind.Take => Mark(step),
-        StepKind.EndGame => [new Term.Text(step.End!, At(step))],
+        StepKind.EndGame => [EndCalled(step)],
         StepKind.If when step.Parts[0] is not null => [_formulas.BindTruth(step.Parts[0]!)],
         StepKind.May => [step.IsOther ? Nothing(step) : step.Parts[0] is null ? new Term.Number(1, At(step)) : _formulas.BindNumber(step.Parts[0]!)],
         StepKind.Does => [_formulas.Expect(step.Parts[0]!, Sort.Player)],
@@ -54,6 +54,16 @@ internal sealed class StepBinder(Declarations declared, Scope scope, DiagnosticB
 
     /// <summary>Takes the letter of <c>for each</c> out of scope; one that nobody used is an error.</summary>
     public void EndForEach(StepSyntax step) => _formulas.EndPick(step.Pick!);
+
+    private Term.Text EndCalled(StepSyntax step)
+    {
+        if (declared.Ends is { } known && !known.Contains(step.End!))
+        {
+            problems.Add(Loading.SheetProblems.UnknownWord(step.EndAt ?? step.Span, step.End!, "an end of this sheet", known));
+        }
+
+        return new Term.Text(step.End!, At(step));
+    }
 
     private ImmutableArray<Term> Move(StepSyntax step)
     {

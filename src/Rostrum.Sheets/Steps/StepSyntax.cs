@@ -23,6 +23,9 @@ internal sealed record StepSyntax(StepKind Kind, ImmutableArray<Syntax?> Parts, 
     /// <summary>The name of an end; null otherwise.</summary>
     public string? End { get; init; }
 
+    /// <summary>Where the name of an end stands.</summary>
+    public SourceSpan? EndAt { get; init; }
+
     /// <summary>True for face up, false for face down, null where the step does not say.</summary>
     public bool? FaceUp { get; init; }
 

@@ -21,9 +21,6 @@ public sealed class LaterKeyTests
         { "marks: {coins: {holds: 0 to 9, of: each space}}", "each space" },
         { "actions: {lay: {do: nothing, final: yes}}", "final" },
         { "powers: {key: {lifts: any one law, limit: once a game}}", "limit" },
-        { "end: {full: {if: 1 is 1, checked: after each round}}", "checked" },
-        { "end: {full: {if: 1 is 1, do: nothing}}", "do" },
-        { "aim: lowest total", "aim" },
         { "actions: {lay: {do: nothing, readings: {a: {}, b: {}}}}", "readings" },
     };
 

@@ -11,7 +11,7 @@ namespace Rostrum.Sheets.Loading.Sections;
 internal sealed class ActionsSection(LoadContext context)
 {
     /// <summary>Keys of the sheet whose value is steps.</summary>
-    public static readonly ImmutableArray<string> BlockKeys = ["set-up", "turn", "course", "closing", "next to play"];
+    public static readonly ImmutableArray<string> BlockKeys = ["set-up", "turn", "course", "closing"];
 
     private readonly List<(ActionName Name, OutlineMapping Text)> _texts = [];
     private readonly Dictionary<ActionName, ChosenFirst> _chosen = [];

@@ -6,13 +6,15 @@ using Rostrum.Text.Outline;
 
 namespace Rostrum.Sheets.Loading.Sections;
 
-/// <summary>Reads <c>ties</c>: <c>fewer my shards</c>, <c>more my sticks</c>, <c>shared</c>. What is counted is held against the names of the sheet.</summary>
+/// <summary>Reads <c>ties</c>: <c>fewer my shards</c>, <c>more my sticks</c>, <c>shared</c>. What is compared is a number, or several things, which are counted.</summary>
 internal static class TiesSection
 {
+    private const string Shared = "shared";
+
     private static readonly string[] Comparisons = ["fewer", "more", "lower", "higher"];
 
-    /// <summary>The tie-breaks in the author's words, in order.</summary>
-    public static ImmutableArray<string> Read(LoadContext context, OutlineNode section)
+    /// <summary>The tie-breaks in order: the author's words, and what they mean; null for one that is not modelled or holds a mistake.</summary>
+    public static ImmutableArray<(string Words, TieBreak? Means)> Read(LoadContext context, OutlineNode section)
     {
         if (section is OutlineScalar { Style: OutlineStyle.Plain } line && line.Text.Contains(',', StringComparison.Ordinal))
         {
@@ -20,26 +22,34 @@ internal static class TiesSection
             return [];
         }
 
-        ImmutableArray<OutlineScalar> items = OutlineAsk.Items(context, section, "the tie-breaks in order");
-        foreach (OutlineScalar item in items.Where(i => Prose.Fold(i.Text) != "shared" && !OutlineAsk.IsLeftOut(i)))
-        {
-            Check(context, item);
-        }
-
-        return [.. items.Select(i => Prose.Fold(i.Text))];
+        return [.. OutlineAsk.Items(context, section, "the tie-breaks in order").Select(i => (Prose.Fold(i.Text), TieBreak(context, i)))];
     }
 
-    private static void Check(LoadContext context, OutlineScalar item)
+    private static TieBreak? TieBreak(LoadContext context, OutlineScalar item)
+    {
+        if (OutlineAsk.IsLeftOut(item))
+        {
+            context.LeaveOut("what tells equal players apart");
+            return null;
+        }
+
+        string words = Prose.Fold(item.Text);
+        return words == Shared ? new TieBreak(words, false, null) : Compared(context, item, words);
+    }
+
+    private static TieBreak? Compared(LoadContext context, OutlineScalar item, string words)
     {
         string first = Prose.WordsOf(item.Text).FirstOrDefault() ?? "";
         int counted = item.Text.IndexOf(first, StringComparison.Ordinal) + first.Length;
-        if (Comparisons.Contains(first) && counted < item.Text.TrimEnd().Length)
+        if (!Comparisons.Contains(first) || counted >= item.Text.TrimEnd().Length)
         {
-            context.Formulas(new Scope()).Formula(FormulaText.Of(item).Part(counted, item.Text.Length - counted), Sort.Any, "ties");
-            return;
+            string? near = first == "less" ? "fewer" : NearSpelling.Find(first, [.. Comparisons, Shared]);
+            context.Problems.Add(SheetProblems.NoTieBreak(item.Span, item.Text, first == near ? null : near, item.SpanOf(counted - first.Length, first.Length)));
+            return null;
         }
 
-        string? near = first == "less" ? "fewer" : NearSpelling.Find(first, [.. Comparisons, "shared"]);
-        context.Problems.Add(SheetProblems.NoTieBreak(item.Span, item.Text, first == near ? null : near, item.SpanOf(counted - first.Length, first.Length)));
+        FormulaReader reader = context.Formulas(new Scope());
+        Term number = reader.Count(FormulaText.Of(item).Part(counted, item.Text.Length - counted), "ties");
+        return new TieBreak(words, first is "more" or "higher", number) { FrameSize = reader.Scope.FrameSize };
     }
 }
