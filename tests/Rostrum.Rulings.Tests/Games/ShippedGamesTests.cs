@@ -12,13 +12,21 @@ public sealed class ShippedGamesTests
 {
     private static readonly Dictionary<string, Rostrum.Rulings.Games.Game> Games = ShippedGames.Names.ToDictionary(n => n, ShippedGames.Open);
 
+    /// <summary>Laws that ask what was done in an earlier turn, which a position cannot say.</summary>
+    private static readonly string[] OfEarlierTurns = ["resting line"];
+
     public static TheoryData<string> Names => [.. ShippedGames.Names];
 
     public static TheoryData<string, string> Positions => [.. ShippedGames.Names.SelectMany(g => Games[g].PositionNames.Select(p => (g, p)))];
 
     [Fact]
     public void Games_in_folders_of_folders_are_found() =>
-        Assert.Equal(["kiln-night", "plank-road", "traditional/cassino", "traditional/dominoes", "traditional/gin-rummy", "traditional/go"], ShippedGames.Names);
+        Assert.Equal(
+            [
+                "kiln-night", "plank-road", "saltern-steps", "signal-terrace", "sluicekeepers", "third-bell-market",
+                "traditional/cassino", "traditional/dominoes", "traditional/gin-rummy", "traditional/go",
+            ],
+            ShippedGames.Names);
 
     [Theory]
     [MemberData(nameof(Names))]
@@ -51,7 +59,7 @@ public sealed class ShippedGamesTests
     public void Every_law_is_seen_broken_and_seen_kept(string game)
     {
         Ruling[] rulings = [.. Games[game].PositionNames.SelectMany(p => Rulings(game, p))];
-        string[] laws = [.. Games[game].Sheet().Sheet!.Laws.Select(l => l.Name)];
+        string[] laws = [.. Games[game].Sheet().Sheet!.Laws.Select(l => l.Name).Except(OfEarlierTurns)];
 
         Assert.Empty(laws.Except(rulings.OfType<Ruling.Illegal>().SelectMany(r => r.Breaches.Select(b => b.Clause))));
         Assert.Empty(laws.Except(rulings.OfType<Ruling.Legal>().SelectMany(r => r.Kept.Select(k => k.Clause))));
