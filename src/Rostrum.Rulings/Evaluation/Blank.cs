@@ -5,7 +5,7 @@ namespace Rostrum.Rulings.Evaluation;
 /// <summary>Where a thing can lie: a space of a board, a slot of a row or a heap.</summary>
 /// <param name="Kind">What sort of spot.</param>
 /// <param name="Place">Index in the boards, the places or the marks of the sheet; -1 for nowhere.</param>
-/// <param name="Seat">0-based; 0 for what belongs to the table.</param>
+/// <param name="Seat">0-based; 0 for what belongs to the table; of a mark its position in <see cref="Position.Marks"/>.</param>
 /// <param name="Part">The space or slot, 0-based; 0 for a heap.</param>
 internal readonly record struct Spot(SpotKind Kind, int Place, int Seat, int Part)
 {

@@ -205,11 +205,11 @@ internal sealed partial class Evaluator
         return Evaluate(row.Cells[column.Index], Frame(row.FrameSize));
     }
 
-    private Value MarkOf(Mark mark, int seat)
+    private Value MarkOf(Mark mark, int at)
     {
-        if (position.Marks[mark.Index][seat] is not { } held)
+        if (position.Marks[mark.Index][at] is not { } held)
         {
-            Blame why = Blame.Of(new Blank(new Spot(SpotKind.Mark, mark.Index, seat, 0), 0, Aspect.Mark));
+            Blame why = Blame.Of(new Blank(new Spot(SpotKind.Mark, mark.Index, at, 0), 0, Aspect.Mark));
             return mark.Sort.Kind == SortKind.Number ? Value.Between(mark.Lowest, mark.Highest, why) : new Value.Unknown(why);
         }
 
@@ -219,7 +219,7 @@ internal sealed partial class Evaluator
             not SortKind.Truth when held == Position.NothingMarked => Value.None,
             SortKind.Truth => Value.Of(held != 0),
             SortKind.Player => new Value.PlayerAt((int)held),
-            SortKind.Space => new Value.SpaceAt(0, Sheet.Boards[0].Place.EachPlayer ? seat : 0, (int)held),
+            SortKind.Space => new Value.SpaceAt(0, Sheet.Boards[0].Place.EachPlayer ? MarkLayout.At(Sheet, mark, at).Seat : 0, (int)held),
             SortKind.Value when mark.Sort.Of is Rostrum.Sheets.Model.Attribute attribute => ValueAt(_index.Facts(attribute), (int)held),
             _ => Value.None,
         };

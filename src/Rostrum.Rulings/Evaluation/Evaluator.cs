@@ -136,6 +136,7 @@ internal sealed partial class Evaluator(Position position, int me, Setting setti
         Term.Seat seat => new Value.PlayerAt(seat.Index),
         Term.SpaceNamed space => OfOwner(space.Owner, frame, seat => new Value.SpaceAt(_index.BoardOf(space.Space.Board), seat, space.Space.Index)),
         Term.PlaceOf place => OfOwner(place.Owner, frame, seat => new Value.PlaceAt(place.Place, place.Place.EachPlayer ? seat : 0)),
+        Term.MarkOf { Mark.EachSpaceOf: { } board } mark => OfSpace(mark, board, frame),
         Term.MarkOf mark => OfOwner(mark.Owner, frame, seat => MarkOf(mark.Mark, mark.Mark.EachPlayer ? seat : 0)),
         Term.LineOf line => LineOf(line, frame),
         Term.LinesOf lines => LinesOf(lines, frame),
@@ -159,6 +160,13 @@ internal sealed partial class Evaluator(Position position, int me, Setting setti
             _ => Value.None,
         };
     }
+
+    private Value OfSpace(Term.MarkOf mark, Place board, Value[] frame) => Evaluate(mark.Owner!, frame) switch
+    {
+        Value.SpaceAt space when space.Board == _index.BoardOf(board) => MarkOf(mark.Mark, MarkLayout.Of(Sheet, mark.Mark, space.Seat, space.Index)),
+        Value.Unknown unknown => unknown,
+        _ => Value.None,
+    };
 
     private Value Branch(Term.If term, Value[] frame)
     {

@@ -46,7 +46,7 @@ internal sealed class WorthReads
         Term.CardCell cell => Allows(cell.Subject) && AllowsColumn(cell.Column),
         Term.LookUp lookUp => Allows(lookUp.Key) && _sheet.Tables[lookUp.Table.Index].Versions.All(AllowsVersion),
         Term.Within within => Allows(within.Container) && AllowsLook(within.Look),
-        Term.MarkOf mark => Allows(mark.Owner),
+        Term.MarkOf mark => mark.Mark.EachSpaceOf is null && Allows(mark.Owner),
         Term.Listed listed => listed.Items.All(Allows),
         Term.Fork fork => fork.Alternatives.All(Allows),
         Term.Joining joining => Allows(joining.Holds),

@@ -55,7 +55,7 @@ internal sealed class PastedTree(Sheet sheet, SourceText text, int seat)
 
     private static IEnumerable<string> Names(Sheet sheet, bool eachPlayer) =>
         sheet.Boards.Select(b => b.Place).Concat(sheet.Places.Select(p => p.Place)).Where(p => p.EachPlayer == eachPlayer).Select(p => p.Name)
-            .Concat(sheet.Marks.Where(m => m.EachPlayer == eachPlayer).Select(m => m.Name));
+            .Concat(sheet.Marks.Where(m => MarkLayout.IsOfSeat(m) == eachPlayer).Select(m => m.Name));
 
     private static string NameOf(int seat) => string.Create(CultureInfo.InvariantCulture, $"seat {seat}");
 }

@@ -32,6 +32,38 @@ internal static class MarkReader
         return value;
     }
 
+    /// <summary>What a mark has on each space of its board: <c>{A1: 3, B1: 1}</c>; a space that is left out has what the mark has at the start.</summary>
+    public static long?[] ReadSpaces(PositionReading reading, Mark mark, BoardFacts board, OutlineNode node)
+    {
+        long?[] values = [.. Enumerable.Repeat(MarkLayout.Unlisted(reading.Sheet, mark), board.Spaces.Length)];
+        if (node is OutlineScalar { Text: ContentReader.NotGiven or "not given" })
+        {
+            return new long?[board.Spaces.Length];
+        }
+
+        if (node is not OutlineMapping mapping)
+        {
+            reading.Problems.Add(PositionProblems.WantedEntries(node.Span, $"the {board.Noun.Plural} that have '{mark.Name}'", $"{board.Spaces[0].Name.Name}: {MarkText(mark)}"));
+            return values;
+        }
+
+        foreach (OutlineEntry entry in mapping.Entries)
+        {
+            string name = Prose.Fold(entry.Key.Text);
+            if (board.Spaces.FirstOrDefault(s => string.Equals(s.Name.Name, name, StringComparison.OrdinalIgnoreCase)) is not { } space)
+            {
+                reading.Problems.Add(PositionProblems.UnknownPlace(WordCutter.WordsOf(entry.Key), name, $"'{mark.Name}'", [.. board.Spaces.Select(s => s.Name.Name)]));
+                continue;
+            }
+
+            values[space.Name.Index] = Read(reading, mark, entry.Value);
+        }
+
+        return values;
+    }
+
+    private static string MarkText(Mark mark) => mark.Sort.Kind == SortKind.Truth ? "yes" : $"{mark.Highest ?? mark.Lowest ?? 3}";
+
     /// <summary>A value of a mark as a position writes it.</summary>
     public static string Tell(Sheet sheet, Mark mark, long value) => mark.Sort.Kind switch
     {

@@ -35,7 +35,16 @@ internal sealed class PlacesReader(PositionReading reading, PositionDraft draft,
         }
         else if (Index(sheet.Marks, m => m.Name, name) is { } mark)
         {
-            if (IsHere(sheet.Marks[mark].EachPlayer, at, name))
+            if (!IsHere(MarkLayout.IsOfSeat(sheet.Marks[mark]), at, name))
+            {
+                return;
+            }
+
+            if (sheet.Marks[mark].EachSpaceOf is { } ofSpaces)
+            {
+                draft.PutMarks(sheet.Marks[mark], seat, MarkReader.ReadSpaces(reading, sheet.Marks[mark], sheet.Board(ofSpaces), entry.Value));
+            }
+            else
             {
                 draft.PutMark(sheet.Marks[mark].Index, seat, MarkReader.Read(reading, sheet.Marks[mark], entry.Value));
             }
@@ -64,7 +73,7 @@ internal sealed class PlacesReader(PositionReading reading, PositionDraft draft,
     private IEnumerable<string> NamesOf(bool eachPlayer) =>
         reading.Sheet.Boards.Where(b => b.Place.EachPlayer == eachPlayer).Select(b => b.Place.Name)
             .Concat(reading.Sheet.Places.Where(p => p.Place.EachPlayer == eachPlayer).Select(p => p.Place.Name))
-            .Concat(reading.Sheet.Marks.Where(m => m.EachPlayer == eachPlayer).Select(m => m.Name));
+            .Concat(reading.Sheet.Marks.Where(m => MarkLayout.IsOfSeat(m) == eachPlayer).Select(m => m.Name));
 
     private bool IsHere(bool eachPlayer, SourceSpan at, string name)
     {

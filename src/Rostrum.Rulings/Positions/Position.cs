@@ -12,7 +12,7 @@ namespace Rostrum.Rulings.Positions;
 /// <see cref="SpaceName.Index"/>.</param>
 /// <param name="Places">By the place's index in <see cref="Sheet.Places"/>, then by seat (one entry for a place of the table), then by slot
 /// (one entry for a place without slots).</param>
-/// <param name="Marks">By <see cref="Mark.Index"/>, then by seat (one entry for a mark of the table): the number, 1 or 0 for yes or no, the 0-based seat, space
+/// <param name="Marks">By <see cref="Mark.Index"/>, then by seat (one entry for a mark of the table; for a mark of each space one a space, seat by seat where each player has the board): the number, 1 or 0 for yes or no, the 0-based seat, space
 /// or value (<see cref="NothingMarked"/> where it has none); null where not given.</param>
 public sealed record Position(
     Sheet Sheet,
@@ -40,7 +40,7 @@ public sealed record Position(
         0,
         [.. sheet.Boards.Select(b => Layers(b.Place.EachPlayer, seats, b.Spaces.Length))],
         [.. sheet.Places.Select(p => Layers(p.Place.EachPlayer, seats, Math.Max(1, p.Slots)))],
-        [.. sheet.Marks.Select(m => Enumerable.Repeat<long?>(null, m.EachPlayer ? seats : 1).ToImmutableArray())]);
+        [.. sheet.Marks.Select(m => Enumerable.Repeat<long?>(null, MarkLayout.Count(sheet, m, seats)).ToImmutableArray())]);
 
     /// <summary>The content of a space.</summary>
     /// <param name="board">Index in <see cref="Sheet.Boards"/>.</param>

@@ -29,6 +29,15 @@ internal sealed class PositionDraft
 
     public void PutMark(int index, int? seat, long? value) => _marks[index][seat ?? 0] = value;
 
+    /// <summary>Puts what a mark has on each space of a board.</summary>
+    public void PutMarks(Mark mark, int? seat, IReadOnlyList<long?> values)
+    {
+        for (int i = 0; i < values.Count; i++)
+        {
+            _marks[mark.Index][MarkLayout.Of(_sheet, mark, seat ?? 0, i)] = values[i];
+        }
+    }
+
     /// <summary>Adds seats of which nothing is given.</summary>
     /// <param name="seats">How many there are afterwards; never fewer than before.</param>
     public void Grow(int seats)

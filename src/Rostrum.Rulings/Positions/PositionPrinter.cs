@@ -51,10 +51,21 @@ public static class PositionPrinter
         IEnumerable<string> places = sheet.Places.Select((place, i) => place.Place.EachPlayer == eachPlayer && IsGiven(position.Places[i][at])
             ? $"{margin}{Key(place.Place.Name)}: {PlaceText(sheet, place, position.Places[i][at], seat)}\n"
             : "");
-        IEnumerable<string> marks = sheet.Marks.Select(mark => mark.EachPlayer == eachPlayer && position.Marks[mark.Index][at] is { } value
+        IEnumerable<string> marks = sheet.Marks.Select(mark => MarkLayout.IsOfSeat(mark) != eachPlayer ? "" : mark.EachSpaceOf is { } board ? SpacesText(position, mark, sheet.Board(board), at, margin)
+            : position.Marks[mark.Index][at] is { } value
             ? $"{margin}{Key(mark.Name)}: {Key(MarkReader.Tell(sheet, mark, value))}\n"
             : "");
         return string.Concat(boards.Concat(places).Concat(marks));
+    }
+
+    // Spaces that have what the mark has at the start are left out, as they may be when it is read.
+    private static string SpacesText(Position position, Mark mark, BoardFacts board, int seat, string margin)
+    {
+        long? unlisted = MarkLayout.Unlisted(position.Sheet, mark);
+        (BoardSpace Space, long? Value)[] all = [.. board.Spaces.Select(s => (s, position.Marks[mark.Index][MarkLayout.Of(position.Sheet, mark, seat, s.Name.Index)]))];
+        IEnumerable<string> told = all.Where(v => v.Value != unlisted)
+            .Select(v => $"{Key(v.Space.Name.Name)}: {(v.Value is { } value ? Key(MarkReader.Tell(position.Sheet, mark, value)) : "not given")}");
+        return all.All(v => v.Value is null) ? "" : $"{margin}{Key(mark.Name)}: {{{string.Join(", ", told)}}}\n";
     }
 
     private static bool IsGiven(ImmutableArray<Stack> content) => content.Any(s => s.IsGiven);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Rostrum.Rulings.Evaluation;
+using Rostrum.Rulings.Positions;
 using Rostrum.Sheets.Model;
 using Rostrum.Text;
 
@@ -67,7 +68,14 @@ internal sealed partial class Naming
         _ => "the thing that is spoken of",
     };
 
-    private string MarkName(Spot spot) => _words.Owned(sheet.Marks[spot.Place].Name, sheet.Marks[spot.Place].EachPlayer ? spot.Seat : null);
+    private string MarkName(Spot spot)
+    {
+        Mark mark = sheet.Marks[spot.Place];
+        (int seat, int space) = MarkLayout.At(sheet, mark, spot.Seat);
+        return mark.EachSpaceOf is { } board
+            ? $"the {mark.Name} of {Space(sheet.Boards.IndexOf(sheet.Board(board)), seat, space)}"
+            : _words.Owned(mark.Name, mark.EachPlayer ? seat : null);
+    }
 
     private string Where(Spot spot) => spot.Kind == SpotKind.Space
         ? $"on {PlaceOf(spot)}"

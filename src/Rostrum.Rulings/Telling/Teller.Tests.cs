@@ -140,6 +140,7 @@ internal sealed partial class Teller
         Term.CardCell cell => $"the {cell.Column.Name} of {Phrase(cell.Subject, frame)}",
         Term.PrintedOn printed => $"the {printed.Which.Name} of {Phrase(printed.Space, frame)}",
         Term.LookUp lookUp => $"the {lookUp.Table.Name} of {Phrase(lookUp.Key, frame)}",
+        Term.MarkOf { Mark.EachSpaceOf: not null } mark => $"the {mark.Mark.Name} of {Phrase(mark.Owner!, frame)}",
         Term.MarkOf mark => mark.Mark.EachPlayer ? $"your {mark.Mark.Name}" : $"the {mark.Mark.Name}",
         Term.Constant constant => constant.Which.Name,
         Term.Apply { Operation.Id: Op.TopOf } top when evaluator.Evaluate(top, frame) is Value.ThingAt thing => naming.Of(thing),

@@ -62,6 +62,12 @@ internal sealed class ActionJudge(Proposal proposal, Setting setting, ISet<int> 
     // What a board says that a space holds binds every action; where a law of the sheet is broken anyway, that law is told.
     private void AskHolds()
     {
+        if (_laws.OverfullPlace(Position) is var (place, seat, held))
+        {
+            string limit = $"'{place.Place.Name}' holds {Prose.Count(place.Most!.Value, "thing", "things")} at the most.";
+            _breaches.Add(new Breach(place.Place.Name, limit, place.Cite, $"afterwards {Prose.Count(held, "thing lies", "things lie")} in {_laws.Naming.Place(place.Place, seat)}", []));
+        }
+
         if (_laws.Overfull(Position) is not { } full)
         {
             return;
@@ -175,6 +181,12 @@ internal sealed class ActionJudge(Proposal proposal, Setting setting, ISet<int> 
         foreach (Power power in Position.Sheet.Powers.Where(Lifts))
         {
             Value.Truth ready = power.If is null ? Value.Yes : new Splitter().Decide(Position, p => IsReady(p, power));
+            if (ready.Is != Kleene.No && power.LimitTimes is not null)
+            {
+                judged = Unsettled(ready.Blame + _why + Blame.Of(GapKind.NotGiven, $"how often '{power.Name}' was used before"));
+                continue;
+            }
+
             if (ready.Is == Kleene.Yes && _open.TrueForAll(l => power.Lifts.Contains(l.Name)))
             {
                 string price = string.Join("; ", power.Price.Select(s => s.Sentence.TrimEnd('.')));

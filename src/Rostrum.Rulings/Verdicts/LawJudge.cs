@@ -106,6 +106,24 @@ internal sealed class LawJudge(Proposal proposal, Setting setting, ISet<int> tou
         return full.Cast<(BoardFacts, Value.SpaceAt, int)?>().FirstOrDefault();
     }
 
+    /// <summary>The first heap, hand, bag or deck that holds more than it may after the action and took something by it; null where there is none.</summary>
+    public (PlaceFacts Place, int Seat, int Things)? OverfullPlace(Position position)
+    {
+        (Position? after, _) = new StepCarrier(position, Me, setting, touched, proposal.Frame(On(position), 0)).Carry(proposal.Action.Steps);
+        if (after is null)
+        {
+            return null;
+        }
+
+        var full = from place in Enumerable.Range(0, after.Places.Length)
+                   where position.Sheet.Places[place].Most is not null
+                   from seat in Enumerable.Range(0, after.Places[place].Length)
+                   let things = after.Places[place][seat].Sum(s => s.Things.Length)
+                   where things > position.Sheet.Places[place].Most && things > position.Places[place][seat].Sum(s => s.Things.Length)
+                   select (position.Sheet.Places[place], seat, things);
+        return full.Cast<(PlaceFacts, int, int)?>().FirstOrDefault();
+    }
+
     /// <summary>Speaks to the player who acts.</summary>
     public Naming Naming => new(proposal.Position.Sheet, Me);
 

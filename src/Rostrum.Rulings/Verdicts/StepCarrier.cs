@@ -156,12 +156,11 @@ internal sealed partial class StepCarrier(Position before, int me, Setting setti
 
     private bool Mark(Step step)
     {
-        if (step.Terms[0] is not Term.MarkOf { Mark: var mark } of || (of.Owner is not null && Evaluator.Evaluate(of.Owner, frame) is not Value.PlayerAt))
+        if (step.Terms[0] is not Term.MarkOf { Mark: var mark } of || PositionOf(of) is not { } seat)
         {
             return false;
         }
 
-        int seat = mark.EachPlayer && of.Owner is not null ? ((Value.PlayerAt)Evaluator.Evaluate(of.Owner, frame)).Seat : 0;
         Value value = Evaluator.Evaluate(step.Terms[1], frame);
         long? held = _position.Marks[mark.Index][seat];
         long? becomes = (step.Kind, value) switch
@@ -179,6 +178,15 @@ internal sealed partial class StepCarrier(Position before, int me, Setting setti
         _position = _position with { Marks = _position.Marks.SetItem(mark.Index, _position.Marks[mark.Index].SetItem(seat, becomes)) };
         return becomes is not null || held is null || Unknown(value.WhyUnknown);
     }
+
+    // Where the value stands in the position; null where nobody can say whose it is.
+    private int? PositionOf(Term.MarkOf of) => of.Owner is null ? 0 : Evaluator.Evaluate(of.Owner, frame) switch
+    {
+        Value.PlayerAt player => of.Mark.EachPlayer ? player.Seat : 0,
+        Value.SpaceAt space when of.Mark.EachSpaceOf is { } board && ReferenceEquals(_position.Sheet.Boards[space.Board].Place, board) =>
+            MarkLayout.Of(_position.Sheet, of.Mark, space.Seat, space.Index),
+        _ => null,
+    };
 
     private void Replace(Value.ThingAt at, Thing thing)
     {

@@ -22,7 +22,7 @@ internal sealed partial class Binder
         }
 
         Named symbol = name.Senses[0].Symbol;
-        problems.Add(Placed(symbol is Model.Attribute or Column or Table or LineFamily or Region or Link or PrintedValue or Word { Subjects.Length: 1 }
+        problems.Add(Placed(symbol is Model.Attribute or Column or Mark or Table or LineFamily or Region or Link or PrintedValue or Word { Subjects.Length: 1 }
             ? FormulaProblems.OfWhat(name.Span, name.Words, symbol)
             : FormulaProblems.Expected(name.Span, name.Words, "something that can be asked or counted")));
         return Broken(name);
@@ -37,7 +37,7 @@ internal sealed partial class Binder
         Card card => new Term.CardNamed(card, From(name)),
         SpaceName space => new Term.SpaceNamed(space, space.Board.EachPlayer ? new Term.Me(From(name)) : null, From(name)),
         Place { EachPlayer: false } place => new Term.PlaceOf(place, null, From(name)),
-        Mark { EachPlayer: false } mark => new Term.MarkOf(mark, null, From(name)),
+        Mark { EachPlayer: false, EachSpaceOf: null } mark => new Term.MarkOf(mark, null, From(name)),
         Word { Subjects.Length: 0 } word => Call(word, [], name),
         OperationName { Operation: { Id: Op.Players } op } => new Term.Apply(op, null, [], Sort.ListOf(Sort.Player), From(name)),
         OperationName { Operation: { Id: Op.Opponent } op } => BindOpponent(op, name),
@@ -155,6 +155,8 @@ internal sealed partial class Binder
                 return new Term.LinkOf(link, argument, From(of));
             case PrintedValue value when given.Fits(Sort.Space):
                 return new Term.PrintedOn(value, argument, From(of));
+            case Mark { EachSpaceOf: not null } mark when given.Fits(Sort.Space):
+                return new Term.MarkOf(mark, argument, From(of));
             case Place { EachPlayer: true } or Mark { EachPlayer: true } or Region when given.Fits(Sort.Player):
                 return OfPlayer(symbol, argument, of);
             case Word { Subjects.Length: 1 } word when given.Fits(word.Subjects[0].Sort):
@@ -259,7 +261,7 @@ internal sealed partial class Binder
     private static Sort WantedBy(Named symbol) => symbol switch
     {
         OperationName { Operation: var operation } => operation.Parameters[0].Sort,
-        LineFamily or StepName or Link or PrintedValue => Sort.Space,
+        LineFamily or StepName or Link or PrintedValue or Mark { EachSpaceOf: not null } => Sort.Space,
         Model.Attribute attribute => Sort.ThingOf(attribute.Kind),
         Column column => Sort.ThingOf(column.Kind),
         Table => Sort.Number,

@@ -170,6 +170,7 @@ internal sealed partial class Binder
     {
         AdjectiveName => subject.Kind is SortKind.Space or SortKind.Slot or SortKind.Line or SortKind.Place or SortKind.Set or SortKind.List or SortKind.Thing or SortKind.Any,
         Word { Subjects.Length: 1 } word => subject.Fits(word.Subjects[0].Sort),
+        Mark { Sort.Kind: SortKind.Truth } mark => subject.Kind == (mark.EachPlayer ? SortKind.Player : mark.EachSpaceOf is null ? SortKind.Any : SortKind.Space),
         SpaceNoun => subject.Kind == SortKind.Space,
         SlotNoun => subject.Kind == SortKind.Slot,
         _ => false,
@@ -181,10 +182,14 @@ internal sealed partial class Binder
         var truths = ImmutableArray.CreateBuilder<Term?>();
         foreach (Syntax.Name part in parts)
         {
-            Named symbol = part.Senses.Select(s => s.Symbol).First(s => s is AdjectiveName or Word { Subjects.Length: 1 } or SpaceNoun or SlotNoun);
+            Named symbol = part.Senses.Select(s => s.Symbol).First(s => s is AdjectiveName or Mark or Word { Subjects.Length: 1 } or SpaceNoun or SlotNoun);
             if (symbol is Word word)
             {
                 truths.Add(Truthful(Call(word, [subject], part), part));
+            }
+            else if (symbol is Mark mark)
+            {
+                truths.Add(new Term.MarkOf(mark, subject, From(part)));
             }
             else if (symbol is AdjectiveName adjective)
             {

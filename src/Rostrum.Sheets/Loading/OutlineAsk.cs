@@ -60,9 +60,6 @@ internal static class OutlineAsk
                 return true;
             case "table" or "the table":
                 return false;
-            case "each space" or "each slot":
-                context.Problems.Add(SheetProblems.NotYet(scalar.Span, $"'of: {Rostrum.Text.Prose.Fold(scalar.Text)}'"));
-                return false;
             default:
                 context.Problems.Add(SheetProblems.UnknownWord(scalar.Span, scalar.Text, "somebody who can have it", ["each player", "table"]));
                 return scalar.Text.Contains("player", StringComparison.Ordinal);

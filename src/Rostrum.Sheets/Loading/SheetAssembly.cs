@@ -34,6 +34,7 @@ internal sealed class SheetAssembly
         _context.Mentions = words => texts.Value.Count(t => t.Contains($" {words} ", StringComparison.OrdinalIgnoreCase));
         ImmutableArray<string> seats = DeclareNames();
         _context.OfNames = _context.Problems.InOrder();
+        Do("places", s => PlacesSection.ReadLater(_context, s, _actions.Names));
         ImmutableArray<TableFacts> tables = _tables.All;
         ImmutableArray<CardTable> cards = _cards.Bind();
         ImmutableArray<ActionFacts> actions = _actions.Bind();
@@ -58,6 +59,7 @@ internal sealed class SheetAssembly
             Boards = [.. declared.Boards.Values],
             Places = [.. declared.Places.Values],
             Marks = [.. _context.Marks],
+            MarkFacts = MarksSection.Facts(_context, _tree.Find("marks")?.Value, _actions.Names),
             Signs = [.. _context.Signs.Select(s => new DrawingSign(s.Key, s.Value))],
             Appearance = _context.Appearance,
             Tables = tables,
@@ -108,7 +110,7 @@ internal sealed class SheetAssembly
         Do("cards", _cards.Declare);
         Do("boards", s => BoardsSection.Read(_context, s));
         Do("places", s => PlacesSection.Read(_context, s));
-        Do("marks", s => PlacesSection.ReadMarks(_context, s));
+        Do("marks", s => MarksSection.Read(_context, s));
         Do("signs", s => SignsSection.Read(_context, s));
         Do("actions", _actions.Declare);
         Do("tables", _tables.Declare);

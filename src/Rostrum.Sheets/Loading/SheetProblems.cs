@@ -53,6 +53,9 @@ internal static class SheetProblems
         Fix = Fix.Replace(at, "removed", FixGrade.Choice),
     };
 
+    public static Diagnostic NeverHeld(SourceSpan at, Kind kind, string place) => new(
+        "ROS0849", Severity.Error, at, $"'{Prose.Clip(place)}' never holds {kind.Plural}, so none of them can lie there at the start.", $"Name things that it holds, or let it hold {kind.Plural}.");
+
     public static Diagnostic SeatInTwoTeams(SourceSpan at, string seat, SourceSpan first) => new(
         "ROS0848", Severity.Error, at, $"'{Prose.Clip(seat)}' is in a team already.", "Name each seat in one team only.")
     {

@@ -92,7 +92,27 @@ public enum DemandKind
 /// <param name="At">Where it stands.</param>
 /// <param name="FrameSize">How many frame positions its formulas need.</param>
 public sealed record Power(string Name, string? Says, Citation? Cite, ImmutableArray<string> Lifts, ActionName? For, Term? If, ImmutableArray<Step> Price, SourceSpan At, int FrameSize)
-    : Clause(Name, Says, Cite, null, At, FrameSize);
+    : Clause(Name, Says, Cite, null, At, FrameSize)
+{
+    /// <summary>How often it may be used in the span of <see cref="LimitPer"/>; null for any number of times.</summary>
+    public int? LimitTimes { get; init; }
+
+    /// <summary>The span that the limit is of.</summary>
+    public LimitPer LimitPer { get; init; }
+}
+
+/// <summary>The span in which a power may be used so often.</summary>
+public enum LimitPer
+{
+    /// <summary>The whole game.</summary>
+    Game,
+
+    /// <summary>A round.</summary>
+    Round,
+
+    /// <summary>A turn.</summary>
+    Turn,
+}
 
 /// <summary>A clause that ends the game.</summary>
 /// <param name="Name">Its name.</param>

@@ -66,4 +66,17 @@ public sealed class SlotNoun(string name, string plural, Place row, SourceSpan? 
 /// <param name="Slots">How many slots a row has; 0 for other forms.</param>
 /// <param name="SlotNoun">The word for a slot; null where there is none.</param>
 /// <param name="Cite">Where the rules say so.</param>
-public sealed record PlaceFacts(Place Place, ImmutableArray<Kind> Holds, int Slots, SlotNoun? SlotNoun, Citation? Cite);
+public sealed record PlaceFacts(Place Place, ImmutableArray<Kind> Holds, int Slots, SlotNoun? SlotNoun, Citation? Cite)
+{
+    /// <summary>The action that is done when something is dealt from here and too little is left; null for none.</summary>
+    public ActionName? WhenShort { get; init; }
+
+    /// <summary>True where nothing lies here when the game is laid out, although the place is the only one of its kind.</summary>
+    public bool StartsEmpty { get; init; }
+
+    /// <summary>Which things lie here when the game is laid out; null where the sheet does not say.</summary>
+    public Look? Starts { get; init; }
+
+    /// <summary>The most things that may lie here, which binds every action; null for no limit, and for rows.</summary>
+    public int? Most { get; init; }
+}

@@ -42,6 +42,9 @@ public sealed record Sheet
     /// <summary>The marks.</summary>
     public ImmutableArray<Mark> Marks { get; init; } = [];
 
+    /// <summary>What is said of the marks, by <see cref="Mark.Index"/>.</summary>
+    public ImmutableArray<MarkFacts> MarkFacts { get; init; } = [];
+
     /// <summary>What the letters of drawings stand for.</summary>
     public ImmutableArray<DrawingSign> Signs { get; init; } = [];
 

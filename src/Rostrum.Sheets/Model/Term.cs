@@ -55,6 +55,9 @@ public abstract record Term(Sort Sort, Origin Origin)
     public sealed record PlaceOf(Place Place, Term? Owner, Origin Origin) : Term(Sort.Place, Origin);
 
     /// <summary>A mark of the table, of a player or of a space.</summary>
+    /// <param name="Mark">The mark.</param>
+    /// <param name="Owner">A player for a mark of each player, a space for one of each space, see <see cref="Model.Mark.EachSpaceOf"/>; null for one of the table.</param>
+    /// <param name="Origin">Where its words stand.</param>
     public sealed record MarkOf(Mark Mark, Term? Owner, Origin Origin) : Term(Mark.Sort, Origin);
 
     /// <summary>An operation of the table with its arguments.</summary>

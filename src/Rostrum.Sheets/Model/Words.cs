@@ -48,6 +48,9 @@ public sealed class Mark(string name, Sort sort, bool eachPlayer, long? lowest, 
     /// <summary>True where every player has one.</summary>
     public bool EachPlayer { get; } = eachPlayer;
 
+    /// <summary>The board each space of which has one; null for a mark of the table or of each player.</summary>
+    public Place? EachSpaceOf { get; init; }
+
     /// <summary>The lowest number; null where it holds no number.</summary>
     public long? Lowest { get; } = lowest;
 
@@ -60,6 +63,14 @@ public sealed class Mark(string name, Sort sort, bool eachPlayer, long? lowest, 
     /// <inheritdoc />
     public override string Role => "a mark";
 }
+
+/// <summary>What a sheet says of a mark beside what it holds.</summary>
+/// <param name="Mark">The mark.</param>
+/// <param name="Lasts">How long a value stays: <c>turn</c>, <c>round</c>, or the name of an action or block, at whose end the mark has its first value again;
+/// null for the whole game.</param>
+/// <param name="Starts">The first value; null for the lowest number or 0, for no, or for nothing.</param>
+/// <param name="FrameSize">How many frame positions <paramref name="Starts"/> needs.</param>
+public sealed record MarkFacts(Mark Mark, string? Lasts, Term? Starts, int FrameSize);
 
 /// <summary>A table of the sheet: keys to values.</summary>
 public sealed class Table(string name, int index, SourceSpan? declaredAt) : Named(name, declaredAt)

@@ -130,14 +130,20 @@ public static partial class SheetReadBack
         string form = place.Place.Form.ToString().ToLowerInvariant();
         string slots = place.Slots > 0 ? $" of {Prose.Count(place.Slots, place.SlotNoun?.Name ?? "slot", place.SlotNoun?.Plural ?? "slots")}" : "";
         string holds = place.Holds.IsEmpty ? "" : $" for {Prose.And(place.Holds.Select(h => h.Plural))}";
-        return $"{Prose.Sentence(Prose.A(form))}{slots}{holds}{(place.Place.EachPlayer ? ", one for each player" : "")}.";
+        string most = place.Most is { } number ? $"; {number} at the most" : "";
+        string first = place.StartsEmpty ? "; empty at first" : place.Starts is { } look ? $"; {LookWords.Many(look)} at first" : "";
+        string isShort = place.WhenShort is { } action ? $"; when too little is left: {action.Name}" : "";
+        return $"{Prose.Sentence(Prose.A(form))}{slots}{holds}{(place.Place.EachPlayer ? ", one for each player" : "")}{most}{first}{isShort}.";
     }
 
     private static IEnumerable<ReadClause> Marks(Sheet sheet) =>
         from mark in sheet.Marks
-        let whose = mark.EachPlayer ? ", one for each player" : ""
+        let whose = mark.EachPlayer ? ", one for each player" : mark.EachSpaceOf is { } board ? $", one for each {sheet.Board(board).Noun.Name} of {board.Name}" : ""
+        let facts = sheet.MarkFacts.FirstOrDefault(f => ReferenceEquals(f.Mark, mark))
+        let starts = facts?.Starts is { } first ? $"; {Words(first)} at first" : ""
+        let lasts = facts?.Lasts is { } block ? $"; until the end of the {block}" : ""
         let range = mark.Lowest is null ? Prose.Sentence(mark.Sort.InWords) : $"A number from {mark.Lowest}{(mark.Highest is null ? "" : $" to {mark.Highest}")}"
-        select Plain("Marks", mark.Name, $"{range}{whose}.", mark.DeclaredAt);
+        select Plain("Marks", mark.Name, $"{range}{whose}{starts}{lasts}.", mark.DeclaredAt);
 
     private static IEnumerable<ReadClause> Signs(Sheet sheet)
     {

@@ -90,7 +90,8 @@ public static partial class SheetReadBack
     {
         string lifts = power.Lifts.IsEmpty ? "any one law" : Prose.And(power.Lifts);
         string price = power.Price.IsEmpty ? "" : $", at the price: {string.Join("; ", power.Price.Select(p => p.Sentence))}";
-        return Told("Powers", power.Name, power.Says, $"lifts {lifts}{(power.For is null ? "" : $" for {power.For.Name}")}{(power.If is null ? "" : $" if {Words(power.If)}")}{price}", power.Cite, null, power.At);
+        string limit = power.LimitTimes is { } times ? $", {(times == 1 ? "once" : $"{times} times")} a {power.LimitPer.ToString().ToLowerInvariant()}" : "";
+        return Told("Powers", power.Name, power.Says, $"lifts {lifts}{(power.For is null ? "" : $" for {power.For.Name}")}{(power.If is null ? "" : $" if {Words(power.If)}")}{limit}{price}", power.Cite, null, power.At);
     }
 
     private static ReadClause End(EndRule end) =>

@@ -13,14 +13,7 @@ public sealed class LaterKeyTests
         { "pieces: {ware: {never: [tile]}}", "never" },
         { "pieces: {ware: {how to say: wear}}", "how to say" },
         { "tables: {worth: {1: 1, called: [price]}}", "called" },
-        { "pieces: {ware: {}}\nplaces: {deck: {deck of: ware, when short: reshuffle}}", "when short" },
-        { "pieces: {ware: {}}\nplaces: {deck: {deck of: ware, starts: empty}}", "starts" },
-        { "pieces: {ware: {}}\nplaces: {heap: {heap of: ware, holds: 7}}", "holds" },
-        { "marks: {coins: {holds: 0 to 9, lasts: turn}}", "lasts" },
-        { "marks: {coins: {holds: 0 to 9, starts: 3}}", "starts" },
-        { "marks: {coins: {holds: 0 to 9, of: each space}}", "each space" },
         { "actions: {lay: {do: nothing, final: yes}}", "final" },
-        { "powers: {key: {lifts: any one law, limit: once a game}}", "limit" },
         { "actions: {lay: {do: nothing, readings: {a: {}, b: {}}}}", "readings" },
     };
 

@@ -16,6 +16,9 @@ internal sealed class ActionsSection(LoadContext context)
     private readonly List<(ActionName Name, OutlineMapping Text)> _texts = [];
     private readonly Dictionary<ActionName, ChosenFirst> _chosen = [];
 
+    /// <summary>The names of the actions, in the order of the sheet.</summary>
+    public IReadOnlyCollection<ActionName> Names => [.. _texts.Select(t => t.Name)];
+
     public void Declare(OutlineNode section)
     {
         context.Declared.ChoicesOf = action => Choose(action).Known;
@@ -164,9 +167,37 @@ internal sealed class ActionsSection(LoadContext context)
         FormulaReader reader = ActionScope.Open(context, bound);
         Term? condition = mapping.Find("if") is { } given ? reader.Value(given.Value, Sort.Truth, name) : null;
         ImmutableArray<Step> price = mapping.Find("price") is { } cost ? Steps(reader, cost.Value) : [];
+        (int? times, LimitPer per) = mapping.Find("limit") is { } limit ? Limit(context, limit.Value) : (null, LimitPer.Game);
         return new Power(
             name, OutlineAsk.Prose(mapping, "says"), ClauseParts.CiteOrWarn(context, mapping, key, name), Lifted(mapping, laws), bound?.Action, condition, price, key.Span,
-            reader.Scope.FrameSize);
+            reader.Scope.FrameSize) { LimitTimes = times, LimitPer = per };
+    }
+
+    // `once a game`, `twice a round`, `3 times a turn`
+    private static (int? Times, LimitPer Per) Limit(LoadContext context, OutlineNode node)
+    {
+        if (OutlineAsk.Text(context, node, "how often it may be used, such as 'once a game'") is not { } scalar)
+        {
+            return (null, LimitPer.Game);
+        }
+
+        string[] words = Prose.WordsOf(scalar.Text);
+        (long? times, int behind) = words switch
+        {
+            ["once", ..] => (1, 1),
+            ["twice", ..] => (2, 1),
+            [var number, "times" or "time", ..] => (OutlineAsk.NumberIn(number), 2),
+            _ => (null, 0),
+        };
+        string span = words.Length == behind + 2 && words[behind] is "a" or "each" ? words[^1] : "";
+        int per = Array.IndexOf(["game", "round", "turn"], span);
+        if (times is not (>= 1 and <= 1000) || per < 0)
+        {
+            context.Problems.Add(SheetProblems.UnknownWord(scalar.Span, scalar.Text, "a limit of a power", ["once a game", "once a round", "once a turn", "twice a game", "3 times a game"]));
+            return (null, LimitPer.Game);
+        }
+
+        return ((int)times, (LimitPer)per);
     }
 
     private ImmutableArray<string> Lifted(OutlineMapping mapping, ImmutableArray<Law> laws)

@@ -1,11 +1,12 @@
 using System.Collections.Immutable;
+using Rostrum.Sheets.Formulas;
 using Rostrum.Sheets.Model;
 using Rostrum.Text;
 using Rostrum.Text.Outline;
 
 namespace Rostrum.Sheets.Loading.Sections;
 
-/// <summary>Reads <c>places</c> and <c>marks</c>.</summary>
+/// <summary>Reads <c>places</c>.</summary>
 internal static class PlacesSection
 {
     private static readonly (string Key, PlaceForm Form)[] Forms =
@@ -43,13 +44,85 @@ internal static class PlacesSection
         context.Declare(place);
         OutlineNode what = mapping.Find(formKey)!.Value;
         int slots = form == PlaceForm.Row ? Slots(context, what) : 0;
-        if (form != PlaceForm.Row && mapping.Find("holds") is { } limit)
+        ImmutableArray<Kind> holds = form == PlaceForm.Row ? KindWords.Read(context, mapping.Find("holds")?.Value) : KindWords.Read(context, what);
+        context.Declared.Places[place] = new PlaceFacts(place, holds, slots, Noun(context, place, mapping), context.Cite(mapping))
         {
-            context.Problems.Add(SheetProblems.NotYet(limit.Key.Span, $"'holds' of a {form.ToString().ToLowerInvariant()}"));
+            Most = form == PlaceForm.Row ? null : Most(context, mapping),
+        };
+    }
+
+    // `holds: 7`, `holds: 7 cards`
+    private static int? Most(LoadContext context, OutlineMapping mapping)
+    {
+        const string Wanted = "how many the place holds, such as '7' or '7 cards'";
+        if (mapping.Find("holds")?.Value is not { } node || OutlineAsk.Text(context, node, Wanted) is not { } scalar)
+        {
+            return null;
         }
 
-        ImmutableArray<Kind> holds = form == PlaceForm.Row ? KindWords.Read(context, mapping.Find("holds")?.Value) : KindWords.Read(context, what);
-        context.Declared.Places[place] = new PlaceFacts(place, holds, slots, Noun(context, place, mapping), context.Cite(mapping));
+        string number = Prose.WordsOf(scalar.Text).FirstOrDefault() ?? "";
+        if (OutlineAsk.NumberIn(number) is not ({ } most and >= 1 and <= 100_000))
+        {
+            context.Problems.Add(SheetProblems.WantedNumber(scalar.Span, scalar.Text, Wanted));
+            return null;
+        }
+
+        int behind = scalar.Text.IndexOf(number, StringComparison.Ordinal) + number.Length;
+        string rest = scalar.Text[behind..].Trim();
+        bool isAny = rest is "" or "thing" or "things" or "card" or "cards" or "piece" or "pieces";
+        _ = isAny ? 0 : KindWords.Read(context, scalar, behind).Count();
+        return (int)most;
+    }
+
+    /// <summary>What speaks of actions and looks, read once all names are known: <c>when short</c>, <c>starts</c>.</summary>
+    public static void ReadLater(LoadContext context, OutlineNode section, IReadOnlyCollection<ActionName> actions)
+    {
+        foreach (OutlineEntry entry in (section as OutlineMapping)?.Entries ?? [])
+        {
+            if (entry.Value is OutlineMapping mapping && context.Declared.Places.Values.FirstOrDefault(p => p.Place.DeclaredAt == entry.Key.Span) is { } facts)
+            {
+                (bool isEmpty, Look? look) = Starts(context, mapping, facts);
+                context.Declared.Places[facts.Place] = facts with { WhenShort = WhenShort(context, mapping, actions), StartsEmpty = isEmpty, Starts = look };
+            }
+        }
+    }
+
+    private static ActionName? WhenShort(LoadContext context, OutlineMapping mapping, IReadOnlyCollection<ActionName> actions)
+    {
+        if (mapping.Find("when short")?.Value is not { } node || OutlineAsk.Text(context, node, "the action that is done when too little is left") is not { } scalar)
+        {
+            return null;
+        }
+
+        ActionName? action = actions.FirstOrDefault(a => a.Name == Prose.Fold(scalar.Text));
+        if (action is null)
+        {
+            context.Problems.Add(SheetProblems.UnknownWord(scalar.Span, scalar.Text, "an action", actions.Select(a => a.Name)));
+        }
+
+        return action;
+    }
+
+    // `starts: empty`, `starts: red cards`
+    private static (bool IsEmpty, Look? Look) Starts(LoadContext context, OutlineMapping mapping, PlaceFacts facts)
+    {
+        if (mapping.Find("starts")?.Value is not { } node || OutlineAsk.Text(context, node, "what lies there at the start, such as 'empty'") is not { } scalar)
+        {
+            return (false, null);
+        }
+
+        if (Prose.Fold(scalar.Text) == "empty")
+        {
+            return (true, null);
+        }
+
+        Look? look = context.Formulas(new Scope()).Look(FormulaText.Of(scalar));
+        if (look?.Kind is { } kind && !facts.Holds.IsEmpty && !facts.Holds.Contains(kind))
+        {
+            context.Problems.Add(SheetProblems.NeverHeld(scalar.Span, kind, facts.Place.Name));
+        }
+
+        return (false, look);
     }
 
     private static int Slots(LoadContext context, OutlineNode node)
@@ -74,64 +147,5 @@ internal static class PlacesSection
         var noun = new SlotNoun(name, Prose.Plural(name), place, scalar.Span);
         context.Declare(noun, noun.Plural);
         return noun;
-    }
-
-    public static void ReadMarks(LoadContext context, OutlineNode section)
-    {
-        foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the marks", "coins: {holds: 0 to 20, of: each player}"))
-        {
-            OutlineScalar? holds = entry.Value switch
-            {
-                OutlineScalar scalar => scalar,
-                OutlineMapping mapping => Holds(context, mapping),
-                _ => null,
-            };
-            if (holds is null)
-            {
-                context.Problems.Add(SheetProblems.WantedText(entry.Value.Span, "what the mark holds, such as '0 to 20' or 'yes or no'"));
-                continue;
-            }
-
-            bool each = entry.Value is OutlineMapping m && OutlineAsk.IsOfEachPlayer(context, m);
-            (Sort sort, long? low, long? high) = SortOfMark(context, holds);
-            var mark = new Mark(Prose.Fold(entry.Key.Text), sort, each, low, high, context.Marks.Count, entry.Key.Span);
-            context.Marks.Add(mark);
-            context.Declare(mark);
-        }
-    }
-
-    private static OutlineScalar? Holds(LoadContext context, OutlineMapping mapping)
-    {
-        OutlineAsk.CheckKeys(context, mapping, "marks");
-        return mapping.Find("holds")?.Value as OutlineScalar;
-    }
-
-    private static (Sort Sort, long? Low, long? High) SortOfMark(LoadContext context, OutlineScalar holds)
-    {
-        string words = Prose.Fold(holds.Text);
-        string[] ends = words.Split(" to ", 2);
-        if (OutlineAsk.NumberIn(ends[0]) is { } low)
-        {
-            long? high = OutlineAsk.NumberIn(ends[^1]);
-            if (high is null || high < low)
-            {
-                context.Problems.Add(SheetProblems.WantedNumber(holds.Span, words, "what the mark holds, from the lowest to the highest, such as '0 to 20',"));
-            }
-
-            return (Sort.Number, low, high);
-        }
-
-        if (SubjectSorts.Find(context, words) is { } sort)
-        {
-            return (sort, null, null);
-        }
-
-        if (words is "number" or "yes or no")
-        {
-            return (words == "number" ? Sort.Number : Sort.Truth, null, null);
-        }
-
-        context.Problems.Add(SheetProblems.UnknownWord(holds.Span, words, "something that a mark can hold", ["number", "yes or no", "player", "space", "0 to 20"]));
-        return (Sort.Any, null, null);
     }
 }
