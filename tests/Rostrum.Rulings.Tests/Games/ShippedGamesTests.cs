@@ -12,8 +12,8 @@ public sealed class ShippedGamesTests
 {
     private static readonly Dictionary<string, Rostrum.Rulings.Games.Game> Games = ShippedGames.Names.ToDictionary(n => n, ShippedGames.Open);
 
-    /// <summary>Laws that ask what was done in an earlier turn, which a position cannot say.</summary>
-    private static readonly string[] OfEarlierTurns = ["resting line"];
+    /// <summary>The laws of an action of which one asks what was done in an earlier turn: a position cannot say it, so the action is never settled as legal.</summary>
+    private static readonly string[] OfEarlierTurns = ["resting line", "along the line"];
 
     public static TheoryData<string> Names => [.. ShippedGames.Names];
 
