@@ -21,7 +21,7 @@ internal sealed partial class ChoiceFinder
             return top;
         }
 
-        if (!IsThing(choice) || LookOf(words) is not { } look || (look.Kind is null && look.Card is null))
+        if (!IsThing(choice) || (NumberedLook(choice, words, domain) ?? LookOf(words)) is not { } look || (look.Kind is null && look.Card is null))
         {
             return null;
         }

@@ -12,6 +12,9 @@ public sealed class ShippedGamesTests
 {
     private static readonly Dictionary<string, Rostrum.Rulings.Games.Game> Games = ShippedGames.Names.ToDictionary(n => n, ShippedGames.Open);
 
+    /// <summary>The laws of an action of which one asks what was done in an earlier turn: a position cannot say it, so the action is never settled as legal.</summary>
+    private static readonly string[] OfEarlierTurns = ["resting line", "along the line"];
+
     public static TheoryData<string> Names => [.. ShippedGames.Names];
 
     /// <summary>Games in which something scores; in the others whoever is first to do something wins.</summary>
@@ -23,7 +26,8 @@ public sealed class ShippedGamesTests
     public void Games_in_folders_of_folders_are_found() =>
         Assert.Equal(
             [
-                "kiln-night", "plank-road", "traditional/cassino", "traditional/dominoes", "traditional/four-in-a-row", "traditional/gin-rummy", "traditional/go",
+                "kiln-night", "plank-road", "saltern-steps", "signal-terrace", "sluicekeepers", "third-bell-market",
+                "traditional/cassino", "traditional/dominoes", "traditional/four-in-a-row", "traditional/gin-rummy", "traditional/go",
                 "traditional/peg-solitaire", "traditional/pig", "traditional/reversi", "traditional/sowing", "traditional/tic-tac-toe", "traditional/tricks",
             ],
             ShippedGames.Names);
@@ -59,7 +63,7 @@ public sealed class ShippedGamesTests
     public void Every_law_is_seen_broken_and_seen_kept(string game)
     {
         Ruling[] rulings = [.. Games[game].PositionNames.SelectMany(p => Rulings(game, p))];
-        string[] laws = [.. Games[game].Sheet().Sheet!.Laws.Select(l => l.Name)];
+        string[] laws = [.. Games[game].Sheet().Sheet!.Laws.Select(l => l.Name).Except(OfEarlierTurns)];
 
         Assert.Empty(laws.Except(rulings.OfType<Ruling.Illegal>().SelectMany(r => r.Breaches.Select(b => b.Clause))));
         Assert.Empty(laws.Except(rulings.OfType<Ruling.Legal>().SelectMany(r => r.Kept.Select(k => k.Clause))));

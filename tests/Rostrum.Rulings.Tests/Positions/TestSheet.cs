@@ -73,12 +73,13 @@ internal static class TestSheet
             MostPlayers = 4,
             VariantsOn = variants,
             Kinds = [ware, stick, commission, mark],
-            CardTables = [Cards(commission.Kind, [.. Enumerable.Range(1, 20).Select(i => $"Commission {i}")]), Cards(mark.Kind, "Glazer", "Stoker")],
+            CardTables = [Cards(commission.Kind, [.. Enumerable.Range(1, 20).Select(i => $"Commission {i}")]), Cards(mark.Kind, "Glazer", "Stoker", "Trimmer", "Broker")],
             Boards = [board with { Families = [new LineFamily("bay", "bays", chamber, LineForm.Columns, Lines(board.Columns), null), new LineFamily("tier", "tiers", chamber, LineForm.Rows, Lines(board.Rows), null)] }],
             Places =
             [
                 At("drying", PlaceForm.Row, false, 1, [ware, stick], 3), At("sticks", PlaceForm.Heap, true, 2, [stick]), At("shards", PlaceForm.Heap, true, 3, [ware]),
                 At("deck", PlaceForm.Deck, false, 4, [commission]), At("accepted", PlaceForm.Heap, true, 5, [commission]), At("mark", PlaceForm.Heap, true, 6, [mark]),
+                At("display", PlaceForm.Row, false, 7, [commission], 4),
             ],
             Marks = [new Mark("round", Sort.Number, false, 1, 9, 0, null), new Mark("has passed", Sort.Truth, true, null, null, 1, null)],
             Signs = [.. Signs(ware, "b:bowl j:jug p:plate l:lamp a:ash i:iron c:copper !:cracked")],
