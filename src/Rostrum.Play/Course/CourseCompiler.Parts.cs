@@ -64,7 +64,12 @@ internal sealed partial class CourseCompiler
         }
     }
 
-    private ChoicePlan Ready(ActionChoice choice, FrameMap frame) => new(choice, frame.Of(choice.Slot).At, Compile(choice.From, frame), choice.Sort.IsMany);
+    // The letters of a choice's own formula may use the frame position that is the choice's afterwards.
+    private ChoicePlan Ready(ActionChoice choice, FrameMap frame)
+    {
+        Node domain = choice.Amount == ChoiceAmount.Given ? Compile(choice.From, frame.Inner()) : _formulas.Many(choice.From, frame.Inner());
+        return new ChoicePlan(choice, frame.Of(choice.Slot).At, domain, choice.Sort.IsMany);
+    }
 
     private void BindLaws(ActionPlan action, ImmutableArray<PowerPlan> powers)
     {

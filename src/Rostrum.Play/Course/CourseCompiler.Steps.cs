@@ -87,7 +87,7 @@ internal sealed partial class CourseCompiler
         (int list, int index, int letter) = (Set(isThing), Number(), Number(isThing));
         FrameMap own = frame.Inner();
         int runLetter = own.Letter(step.Slot, element);
-        Node domain = Compile(step.Terms[0], frame.Inner());
+        Node domain = _formulas.Many(step.Terms[0], frame.Inner());
         Add(new BeginElements(domain, Optional(step.Terms[1], own), Optional(step.Terms[2], own), runLetter, list, index, At(step)));
         FrameMap inner = frame.Inner();
         inner.Keep(step.Slot, letter, false);

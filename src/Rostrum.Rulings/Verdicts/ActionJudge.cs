@@ -31,12 +31,13 @@ internal sealed class ActionJudge(Proposal proposal, Setting setting, ISet<int> 
 
     private Position Position => proposal.Position;
 
-    /// <summary>The judgement; all breaches are told, never only the first. An action with a step that is not carried out yet is never called legal.</summary>
+    /// <summary>The judgement; all breaches are told, never only the first. Where a law asks what the action leaves, and a step hangs on chance or on what is
+    /// decided later, the action is never called legal.</summary>
     public Judgement Judge()
     {
         Judgement judged = JudgeWords();
         Step[] open = [.. proposal.Action.Steps.Where(s => !s.IsCarriedOut)];
-        return judged.Is == Kleene.Yes && open.Length > 0
+        return judged.Is == Kleene.Yes && open.Length > 0 && _laws.AskAfterwards
             ? Unsettled(open.Aggregate(Blame.None, (sum, s) => sum + Blame.Of(GapKind.NotYet, $"what '{Prose.Begun(s.Sentence)}' does")))
             : judged;
     }

@@ -13,6 +13,9 @@ internal sealed class LawJudge(Proposal proposal, Setting setting, ISet<int> tou
     /// <summary>The laws that bind the action, in the order of the sheet.</summary>
     public IEnumerable<Law> Laws => proposal.Position.Sheet.Laws.Where(l => l.Binds.Contains(proposal.Action.Action));
 
+    /// <summary>True where a law asks what the action leaves.</summary>
+    public bool AskAfterwards => Laws.Any(l => l.Bodies.Any(b => b[l.Binds.IndexOf(proposal.Action.Action)].Demands.Any(d => d.Kind is DemandKind.MustLeave or DemandKind.MustNotLeave)));
+
     /// <summary>Whether a law is kept: yes, no, or unknown with its causes.</summary>
     public Value.Truth Keeps(Position position, Law law)
     {
