@@ -48,7 +48,7 @@ internal sealed class AidMaker
     {
         ReadClause[] own = [.. Of("Course").Where(c => c.Name == name)];
         var told = own.Where(c => c.Meaning is not null).ToList();
-        told.AddRange(_sheet.Blocks.Where(b => b.Block == name).SelectMany(b => Called(b.Steps)));
+        told.AddRange(_sheet.Blocks.Where(b => b.Name == name).SelectMany(b => Called(b.Steps)));
         return told.Count == 0 ? [.. own] : told;
     }
 

@@ -26,6 +26,7 @@ internal sealed partial class Evaluator
         Op.SpacesOf => SpacesOf(Evaluate(apply.Argument(0), frame)),
         Op.ThingsIn => ThingsOf(Evaluate(apply.Argument(0), frame)),
         Op.SlotsOf => SlotsOf(Evaluate(apply.Argument(0), frame)),
+        Op.SeatBeside => Beside(Evaluate(apply.Argument(0), frame), apply.Argument(1)),
         _ => throw new InvalidOperationException($"No meaning is known for '{apply.Operation.Name}'."),
     };
 
@@ -40,6 +41,14 @@ internal sealed partial class Evaluator
         Op.Range => Range(apply, frame),
         Op.Players => Value.Certain(Enumerable.Range(0, position.Seats).Select(s => new Value.PlayerAt(s)), isList: true),
         _ => position.Seats == 2 ? new Value.PlayerAt(1 - me) : Value.None,
+    };
+
+    // Seats are counted clockwise, so who sits to the left comes next.
+    private Value Beside(Value player, Term side) => player switch
+    {
+        Value.PlayerAt at when position.Seats > 0 => new Value.PlayerAt((at.Seat + (side is Term.DirectionNamed { Direction.Name: "left" } ? 1 : position.Seats - 1)) % position.Seats),
+        Value.Unknown => player,
+        _ => Value.None,
     };
 
     private Value Arithmetic(Term.Apply apply, Value[] frame, Func<Value.Number, Value.Number, Value.Number> combine) =>

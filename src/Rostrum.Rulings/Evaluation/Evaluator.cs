@@ -134,6 +134,8 @@ internal sealed partial class Evaluator(Position position, int me, Setting setti
         Term.DirectionNamed direction => new Value.DirectionIs(direction.Direction),
         Term.Me => new Value.PlayerAt(me),
         Term.Seat seat => new Value.PlayerAt(seat.Index),
+        Term.StartPlayer => _index.SetsStartPlayer ? new Value.Unknown(Blame.Of(GapKind.NotGiven, "who the start player is")) : new Value.PlayerAt(0),
+        Term.Counter counter => Value.Between(1, null, Blame.Of(GapKind.NotGiven, $"the number of the {counter.Kind.ToString().ToLowerInvariant()}")),
         Term.SpaceNamed space => OfOwner(space.Owner, frame, seat => new Value.SpaceAt(_index.BoardOf(space.Space.Board), seat, space.Space.Index)),
         Term.PlaceOf place => OfOwner(place.Owner, frame, seat => new Value.PlaceAt(place.Place, place.Place.EachPlayer ? seat : 0)),
         Term.MarkOf { Mark.EachSpaceOf: { } board } mark => OfSpace(mark, board, frame),

@@ -16,6 +16,7 @@ internal sealed class SheetIndex
 
     private SheetIndex(Sheet sheet)
     {
+        SetsStartPlayer = sheet.StepLists.Any(steps => steps.Any(Sets));
         Geometry = [.. sheet.Boards.Select(BoardGeometry.Of)];
         for (int i = 0; i < sheet.Boards.Length; i++)
         {
@@ -36,6 +37,9 @@ internal sealed class SheetIndex
     /// <summary>The shape of each board.</summary>
     public ImmutableArray<BoardGeometry> Geometry { get; }
 
+    /// <summary>True where a step makes somebody the start player, so that the first seat need not be it.</summary>
+    public bool SetsStartPlayer { get; }
+
     /// <summary>The index of a sheet.</summary>
     public static SheetIndex Of(Sheet sheet) => Known.GetValue(sheet, s => new SheetIndex(s));
 
@@ -47,4 +51,6 @@ internal sealed class SheetIndex
 
     /// <summary>The values of an attribute.</summary>
     public AttributeFacts Facts(Rostrum.Sheets.Model.Attribute attribute) => _attributes[attribute];
+
+    private static bool Sets(Step step) => step is { Kind: StepKind.Set, Terms: [Term.StartPlayer, ..] } || step.Inner.Any(Sets) || step.Otherwise.Any(Sets);
 }

@@ -36,7 +36,7 @@ internal sealed class WorthReads
     // Forms that are not named here, such as a place, a space, a named card, look at more.
     private bool Allows(Term? term) => term switch
     {
-        null or Term.Number or Term.Constant or Term.Truth or Term.Nothing or Term.Value or Term.Text or Term.Variable or Term.Me or Term.Seat or Term.NotModelled => true,
+        null or Term.Number or Term.Constant or Term.Truth or Term.Nothing or Term.Value or Term.Text or Term.Variable or Term.Me or Term.Seat or Term.StartPlayer or Term.Counter or Term.NotModelled => true,
         Term.Apply apply => AllowsOperation(apply.Operation.Id) && AllowsPick(apply.Pick) && apply.Arguments.All(Allows),
         Term.Matches matches => Allows(matches.Subject) && !matches.AsksTop && matches.Looks.All(AllowsLook),
         Term.Call call => call.Subjects.All(Allows) && AllowsWord(call.Word),

@@ -28,8 +28,8 @@ internal sealed class TallyBuilder(Position position, int seat, IReadOnlySet<str
             [.. all.Select(l => Line(l.Clause, l.Points))],
             [.. without],
             Readings(all),
-            [.. blame.Gaps.Select(g => g.Listed).Distinct()],
-            _naming.Facts(blame.Blanks))
+            [.. blame.Gaps.Where(g => g.Kind != GapKind.NotGiven).Select(g => g.Listed).Distinct()],
+            _naming.NotGiven(blame))
         {
             Rating = only is null ? TallyRating.Of(position.Sheet, total, without.Length == 0) : null,
         };

@@ -11,6 +11,10 @@ internal sealed partial class Naming
 {
     private const int MostSpaces = 6;
 
+    /// <summary>Everything that the position does not say: facts that somebody could look at, and what positions never hold.</summary>
+    public ImmutableArray<string> NotGiven(Blame blame) =>
+        [.. Facts(blame.Blanks).Concat(blame.Gaps.Where(g => g.Kind == GapKind.NotGiven).Select(g => g.What)).Distinct()];
+
     /// <summary>Facts that are not given, each once, as things that a person could go and look at: <c>shelf B2</c>, <c>your sticks</c>. A board of which
     /// nothing is given is one of them, and so are more than six spaces of one board.</summary>
     public ImmutableArray<string> Facts(IEnumerable<Blank> blanks)

@@ -156,6 +156,11 @@ internal sealed partial class StepCarrier(Position before, int me, Setting setti
 
     private bool Mark(Step step)
     {
+        if (step.Terms[0] is Term.StartPlayer)
+        {
+            return true; // Positions do not hold who it is.
+        }
+
         if (step.Terms[0] is not Term.MarkOf { Mark: var mark } of || PositionOf(of) is not { } seat)
         {
             return false;

@@ -108,8 +108,8 @@ internal static class WordsRuling
         Blame blame = readings.All.Aggregate(Blame.None, (sum, r) => sum + why(r.Answer));
         return new Ruling.Unsettled(
             [.. readings.Touched.SelectMany(c => Of(readings, c, r => Word(verdict(r), isAction)))],
-            naming.Facts(blame.Blanks),
-            [.. blame.Gaps.Select(g => g.Listed).Distinct()]);
+            naming.NotGiven(blame),
+            [.. blame.Gaps.Where(g => g.Kind != GapKind.NotGiven).Select(g => g.Listed).Distinct()]);
     }
 
     // The alternatives of one choice, the others at their first; a choice that changes nothing by itself is told where no choice does.

@@ -7,7 +7,7 @@ internal sealed partial class Binder
 {
     private Term BindName(Syntax.Name name)
     {
-        foreach (NameSense sense in name.Senses.OrderBy(s => s.Symbol is StepName))
+        foreach (NameSense sense in name.Senses.OrderBy(s => s.Symbol is StepName or CounterName))
         {
             if (BindSymbol(sense, name) is { } term)
             {
@@ -42,6 +42,8 @@ internal sealed partial class Binder
         OperationName { Operation: { Id: Op.Players } op } => new Term.Apply(op, null, [], Sort.ListOf(Sort.Player), From(name)),
         OperationName { Operation: { Id: Op.Opponent } op } => BindOpponent(op, name),
         StepName step => Towards(step.Direction, name),
+        StartPlayerName => new Term.StartPlayer(From(name)),
+        CounterName counter => new Term.Counter(counter.Kind, From(name)),
         SeatName seat => new Term.Seat(seat.Index, From(name)),
         AttributeValue value => new Term.Value(value, From(name)),
         Kind or AdjectiveName or SpaceNoun or SlotNoun => BindLookTerm(new Syntax.Looks(Owner.None, [name], name.Span)),
@@ -141,6 +143,8 @@ internal sealed partial class Binder
         {
             case StepName step when given.Fits(Sort.Space):
                 return Operation(Op.Step, Sort.Space, of, argument, Towards(step.Direction, of.Noun));
+            case StepName { Direction.Name: "left" or "right" } side when given.Kind == SortKind.Player:
+                return Operation(Op.SeatBeside, Sort.Player, of, argument, new Term.DirectionNamed(side.Direction, From(of.Noun)));
             case OperationName { Operation: { Form: OperationForm.Noun } operation }:
                 return BindNounOperation(operation, of, argument);
             case LineFamily family:

@@ -14,7 +14,7 @@ internal static class KernelNames
     public static Vocabulary Fresh()
     {
         var names = new Vocabulary();
-        foreach (Operation operation in Model.Operations.All.Where(o => o.Form is OperationForm.Function or OperationForm.Name || (o.Form == OperationForm.Noun && o.Id != Op.Step)))
+        foreach (Operation operation in Model.Operations.All.Where(o => o.Form is OperationForm.Function or OperationForm.Name || (o.Form == OperationForm.Noun && o.Id is not (Op.Step or Op.SeatBeside))))
         {
             names.Add(operation.Name, new OperationName(operation));
         }
@@ -28,7 +28,9 @@ internal static class KernelNames
         names.Add("full", new AdjectiveName("full", Adjective.Full));
         names.Add("face up", new AdjectiveName("face up", Adjective.FaceUp));
         names.Add("face down", new AdjectiveName("face down", Adjective.FaceDown));
-        names.Add("start player", new SeatName("start player", 0, null));
+        names.Add("start player", new StartPlayerName());
+        names.Add("round number", new CounterName("round number", CounterKind.Round));
+        names.Add("turn number", new CounterName("turn number", CounterKind.Turn));
         names.Add("supply", new Place("supply", PlaceForm.Supply, false, -1, null));
         names.Add("box", new Place("box", PlaceForm.Box, false, -2, null));
         return names;
@@ -49,6 +51,20 @@ internal sealed class StepName(Direction direction) : Named(direction.Name, null
     public Direction Direction { get; } = direction;
 
     public override string Role => "a direction";
+}
+
+/// <summary>The player who begins.</summary>
+internal sealed class StartPlayerName() : Named("start player", null)
+{
+    public override string Role => "a player";
+}
+
+/// <summary>The number of the round or turn at hand; a sheet may use the name for something of its own.</summary>
+internal sealed class CounterName(string name, CounterKind kind) : Named(name, null)
+{
+    public CounterKind Kind { get; } = kind;
+
+    public override string Role => "a number of the game";
 }
 
 /// <summary>An adjective of the kernel as a name.</summary>

@@ -116,6 +116,7 @@ internal sealed class LoadContext(GameFolder folder, IdiomLibrary idioms, Diagno
         (OperationName { Operation.Form: OperationForm.Noun }, Kind) => true,
         // Seats are often called by the compass; a direction stands before `of` or where a direction is wanted.
         (StepName, SeatName) => true,
+        (CounterName, _) => true,
         _ => false,
     };
 }

@@ -40,7 +40,8 @@ internal sealed class SheetAssembly
         ImmutableArray<ActionFacts> actions = _actions.Bind();
         ImmutableArray<Law> laws = Section("laws", s => LawsSection.Read(_context, s, actions));
         ImmutableArray<Power> powers = Section("powers", s => _actions.Powers(s, actions, laws));
-        ImmutableArray<(string, ImmutableArray<Step>, Citation?)> blocks = _actions.Blocks(_tree);
+        ImmutableArray<Block> blocks = _actions.Blocks(_tree);
+        ImmutableArray<Hook> hooks = _actions.Hooks(_tree, actions);
         ImmutableArray<EndRule> ends = Section("end", s => EndSection.Read(_context, s, actions));
         ImmutableArray<ScoreClause> score = Section("score", s => ScoreSection.Read(_context, s));
         (ImmutableArray<RatingStep> rating, ImmutableArray<(string, long)> credit) = _tree.Find("rating") is { } r ? ClosingSections.Rating(_context, r.Value, VariantNames()) : ([], []);
@@ -82,6 +83,7 @@ internal sealed class SheetAssembly
             NotModelled = [.. Section("not modelled", s => ClosingSections.Words(_context, s, "what is left out")), .. _context.LeftOut],
             Questions = Section("open questions", s => ClosingSections.Questions(_context, s)),
             Blocks = blocks,
+            Hooks = hooks,
             // Meanings and choices last: binding the other sections adds idioms' words and forks.
             Meanings = _words.Meanings,
             Choices = [.. declared.Choices],

@@ -42,6 +42,39 @@ public sealed record ActionFacts(ActionName Action, ImmutableArray<ActionChoice>
     public string? Joins { get; init; }
 }
 
+/// <summary>A named list of steps of the sheet itself: <c>set-up</c>, <c>turn</c>, <c>course</c>, <c>closing</c>.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Steps">What happens.</param>
+/// <param name="Cite">Where the rules say so.</param>
+/// <param name="FrameSize">How many frame positions the steps need.</param>
+public sealed record Block(string Name, ImmutableArray<Step> Steps, Citation? Cite, int FrameSize);
+
+/// <summary>Steps that are done before, after or instead of an action or a block.</summary>
+/// <param name="When">Before, after or instead.</param>
+/// <param name="Block">The name of the action or block.</param>
+/// <param name="Action">The action; null for a block. Its choices stand in the frame positions that they have in the action.</param>
+/// <param name="Steps">What happens.</param>
+/// <param name="Cite">Where the rules say so.</param>
+/// <param name="FrameSize">How many frame positions choices and steps need.</param>
+public sealed record Hook(HookWhen When, string Block, ActionName? Action, ImmutableArray<Step> Steps, Citation? Cite, int FrameSize)
+{
+    /// <summary>The key of the sheet under which it stands, such as <c>before lay</c>.</summary>
+    public string Key => $"{When switch { HookWhen.Before => "before", HookWhen.After => "after", _ => "instead of" }} {Block}";
+}
+
+/// <summary>When a hook is done.</summary>
+public enum HookWhen
+{
+    /// <summary>Before it, once its choices are made.</summary>
+    Before,
+
+    /// <summary>After it.</summary>
+    After,
+
+    /// <summary>In its place.</summary>
+    InsteadOf,
+}
+
 /// <summary>A choice of an action.</summary>
 /// <param name="Name">As the gap names it.</param>
 /// <param name="Slot">Its frame position.</param>
@@ -105,7 +138,7 @@ public enum StepKind
     /// <summary>Something is shown to somebody.</summary>
     Show,
 
-    /// <summary>A mark gets a value: terms are the mark and the value.</summary>
+    /// <summary>A mark, or the start player, gets a value: terms are the mark (or <see cref="Term.StartPlayer"/>) and the value.</summary>
     Set,
 
     /// <summary>A number is added to a mark.</summary>
@@ -169,7 +202,7 @@ public enum StepKind
     TakeTurns,
 }
 
-/// <summary>A step, understood: its names are found and its formulas have sorts. Most steps are carried out from the version that plays whole turns.</summary>
+/// <summary>A step, understood: its names are found and its formulas have sorts. Play carries out all of them; a ruling on a position only the simple ones.</summary>
 /// <param name="Kind">Which kind.</param>
 /// <param name="Sentence">As it reads back.</param>
 /// <param name="Terms">Its formulas, in the order that <see cref="StepKind"/> says.</param>
@@ -184,12 +217,12 @@ public sealed record Step(StepKind Kind, string Sentence, ImmutableArray<Term> T
     /// <summary>The frame position that the step gives a value to (a letter, a name of `let`); -1 for none.</summary>
     public int Slot { get; init; } = -1;
 
-    /// <summary>True where this version carries the step out; an action with any other step is understood, but not judged to its end.</summary>
+    /// <summary>True where a ruling on a position carries the step out; an action with any other step is judged to its end by play only.</summary>
     public bool IsCarriedOut => Kind is StepKind.Move or StepKind.Swap or StepKind.Change or StepKind.Set or StepKind.Add or StepKind.Take
             or StepKind.Let or StepKind.Nothing or StepKind.Again or StepKind.EndTurn or StepKind.Show or StepKind.If or StepKind.ForEach
         && Inner.Concat(Otherwise).All(s => s.IsCarriedOut) && !Terms.Any(NeedsRecord);
 
     // A position does not hold what was done before, and what somebody could do is found by playing.
     private static bool NeedsRecord(Term? term) =>
-        term is Term.Done or Term.LastChoice or Term.CanDo or Term.NotYet || (term is Term.Apply apply && apply.Arguments.Any(NeedsRecord));
+        term is Term.Done or Term.LastChoice or Term.CanDo or Term.Counter or Term.NotYet || (term is Term.Apply apply && apply.Arguments.Any(NeedsRecord));
 }

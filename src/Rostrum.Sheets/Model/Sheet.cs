@@ -114,8 +114,15 @@ public sealed record Sheet
     /// <summary>Questions for the publisher.</summary>
     public ImmutableArray<OpenQuestion> Questions { get; init; } = [];
 
-    /// <summary>Other steps: set-up, turn, closing, course; by the name of their block.</summary>
-    public ImmutableArray<(string Block, ImmutableArray<Step> Steps, Citation? Cite)> Blocks { get; init; } = [];
+    /// <summary>Other steps: set-up, turn, closing, course.</summary>
+    public ImmutableArray<Block> Blocks { get; init; } = [];
+
+    /// <summary>Steps before, after or instead of an action or block, in the order of the sheet.</summary>
+    public ImmutableArray<Hook> Hooks { get; init; } = [];
+
+    /// <summary>Every list of steps of the sheet: of actions, blocks, hooks, ends and prices.</summary>
+    public IEnumerable<ImmutableArray<Step>> StepLists => Actions.Select(a => a.Steps).Concat(Blocks.Select(b => b.Steps)).Concat(Hooks.Select(h => h.Steps))
+        .Concat(Ends.Select(e => e.Steps)).Concat(Powers.Select(p => p.Price));
 
     /// <summary>The text tree after the variants were laid over it.</summary>
     public required OutlineMapping Tree { get; init; }

@@ -139,6 +139,12 @@ public abstract record Term(Sort Sort, Origin Origin)
     /// <summary>A seat by its number, 0-based.</summary>
     public sealed record Seat(int Index, Origin Origin) : Term(Sort.Player, Origin);
 
+    /// <summary>The player who begins the game or round; the first seat, until a step sets another.</summary>
+    public sealed record StartPlayer(Origin Origin) : Term(Sort.Player, Origin);
+
+    /// <summary>The number of the round or turn at hand, from 1.</summary>
+    public sealed record Counter(CounterKind Kind, Origin Origin) : Term(Sort.Number, Origin);
+
     /// <summary>Named alternatives: readings or a conflict.</summary>
     public sealed record Fork(Choice Choice, ImmutableArray<Term> Alternatives, Sort Sort, Origin Origin) : Term(Sort, Origin);
 
@@ -194,6 +200,16 @@ public abstract record Term(Sort Sort, Origin Origin)
     /// <param name="Sort">What it would give.</param>
     /// <param name="Origin">Where it stands.</param>
     public sealed record NotYet(string What, Sort Sort, Origin Origin) : Term(Sort, Origin);
+}
+
+/// <summary>What of a game is numbered.</summary>
+public enum CounterKind
+{
+    /// <summary>The rounds.</summary>
+    Round,
+
+    /// <summary>The turns, whoever has them.</summary>
+    Turn,
 }
 
 /// <summary>How far back the record of a game is looked through.</summary>

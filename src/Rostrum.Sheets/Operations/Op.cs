@@ -16,4 +16,5 @@ public enum Op
     Groups, LongestWay, MostPairs, BestSplit,
     Fits, AnchorOf, Difference, Down, Up, Nearest,
     SpacesOf, ThingsIn, SlotsOf,
+    SeatBeside,
 }

@@ -82,6 +82,10 @@ public static partial class Operations
         {
             Reads = Reads.Seats, Example = Ex("opponent is me", "no"), Refused = Ex("opponent + 1", "ROS0302"),
         },
+        new(Op.SeatBeside, "left", OperationForm.Noun, [Value("player", Sort.Player)], "a player", "The next player clockwise; `right of` a player is the one before.")
+        {
+            Reads = Reads.Seats, Example = Ex("left of me is opponent", "yes"), Refused = Ex("left of 3", "ROS0302"),
+        },
     ];
 
     private static Operation Comparison(Op id, string name, string summary, string formula, string result) =>

@@ -9,7 +9,8 @@ namespace Rostrum.Sheets.ReadBack;
 public static partial class SheetReadBack
 {
     private static IEnumerable<ReadClause> Blocks(Sheet sheet) =>
-        sheet.Blocks.Select(b => Told("Course", b.Block, SaysOf(sheet, b.Block), string.Join("; ", b.Steps.Select(Sentence)), b.Cite, null, sheet.Tree.Find(b.Block)?.Key.Span ?? sheet.Tree.Span, isCarriedOut: false))
+        sheet.Blocks.Select(b => (b.Name, b.Steps, b.Cite)).Concat(sheet.Hooks.Select(h => (Name: h.Key, h.Steps, h.Cite)))
+            .Select(b => Told("Course", b.Name, SaysOf(sheet, b.Name), string.Join("; ", b.Steps.Select(Sentence)), b.Cite, null, sheet.Tree.Find(b.Name)?.Key.Span ?? sheet.Tree.Span, isCarriedOut: false))
             .Concat(Seating(sheet));
 
     private static IEnumerable<ReadClause> Seating(Sheet sheet)

@@ -113,6 +113,11 @@ internal sealed class StepBinder(Declarations declared, Scope scope, DiagnosticB
     private ImmutableArray<Term> Mark(StepSyntax step)
     {
         Term mark = _formulas.Bind(step.Parts[0]!);
+        if (mark is Term.StartPlayer && step.Kind == StepKind.Set)
+        {
+            return [mark, _formulas.Expect(step.Parts[1]!, Sort.Player)];
+        }
+
         if (mark is not Term.MarkOf)
         {
             if (mark.Sort.Kind != SortKind.Any)

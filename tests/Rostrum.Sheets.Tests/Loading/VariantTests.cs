@@ -35,7 +35,7 @@ public sealed class VariantTests
 
     [Fact]
     public void Hooks_of_two_layers_add_up() =>
-        Assert.Equal(3, Loaded.Of(Sheet, "eager").Sheet.Blocks.Single(b => b.Block == "after set-up").Steps.Length);
+        Assert.Equal(3, Loaded.Of(Sheet, "eager").Sheet.Hooks.Single(h => h.Key == "after set-up").Steps.Length);
 
     [Fact]
     public void A_variant_comes_on_by_itself_when_all_of_those_it_names_are_on()

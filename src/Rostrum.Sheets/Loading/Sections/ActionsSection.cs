@@ -49,26 +49,54 @@ internal sealed class ActionsSection(LoadContext context)
 
     public ImmutableArray<ActionFacts> Bind() => [.. _texts.Select(Bind)];
 
-    /// <summary>The blocks of the sheet itself, and its hooks.</summary>
-    public ImmutableArray<(string Block, ImmutableArray<Step> Steps, Citation? Cite)> Blocks(OutlineMapping sheet)
+    /// <summary>The blocks of the sheet itself.</summary>
+    public ImmutableArray<Block> Blocks(OutlineMapping sheet)
     {
-        var blocks = ImmutableArray.CreateBuilder<(string, ImmutableArray<Step>, Citation?)>();
-        foreach (OutlineEntry entry in sheet.Entries.Where(e => BlockKeys.Contains(e.Key.Text) || OutlineMerge.IsHook(e.Key.Text)))
+        var blocks = ImmutableArray.CreateBuilder<Block>();
+        foreach (OutlineEntry entry in sheet.Entries.Where(e => BlockKeys.Contains(e.Key.Text)))
         {
-            (OutlineNode steps, Citation? cite) = entry.Value is OutlineMapping mapping && mapping.Find("do") is { } inner
-                ? (inner.Value, context.Cite(mapping))
-                : (entry.Value, null);
-            CheckHook(entry.Key);
-            if (OutlineAsk.IsLeftOut(steps))
+            if (ReadBlock(entry, context.Formulas(new Scope())) is var (steps, cite, size))
             {
-                context.LeaveOut($"'{entry.Key.Text}'");
-                continue;
+                blocks.Add(new Block(entry.Key.Text, steps, cite, size));
             }
-
-            blocks.Add((entry.Key.Text, Steps(context.Formulas(new Scope()), steps), cite));
         }
 
         return blocks.ToImmutable();
+    }
+
+    /// <summary>The hooks of the sheet; one on an action knows what the action chose.</summary>
+    public ImmutableArray<Hook> Hooks(OutlineMapping sheet, ImmutableArray<ActionFacts> actions)
+    {
+        var hooks = ImmutableArray.CreateBuilder<Hook>();
+        foreach (OutlineEntry entry in sheet.Entries.Where(e => OutlineMerge.IsHook(e.Key.Text)))
+        {
+            string lead = OutlineMerge.HookOf(entry.Key.Text);
+            string name = Prose.Fold(entry.Key.Text[lead.Length..]);
+            CheckHook(entry.Key);
+            ActionFacts? action = actions.FirstOrDefault(a => a.Action.Name == name);
+            if (ReadBlock(entry, ActionScope.Open(context, action)) is var (steps, cite, size) && (action is not null || BlockKeys.Contains(name)))
+            {
+                HookWhen when = lead switch { "before " => HookWhen.Before, "after " => HookWhen.After, _ => HookWhen.InsteadOf };
+                hooks.Add(new Hook(when, name, action?.Action, steps, cite, size));
+            }
+        }
+
+        return hooks.ToImmutable();
+    }
+
+    private (ImmutableArray<Step> Steps, Citation? Cite, int FrameSize)? ReadBlock(OutlineEntry entry, FormulaReader reader)
+    {
+        (OutlineNode steps, Citation? cite) = entry.Value is OutlineMapping mapping && mapping.Find("do") is { } inner
+            ? (inner.Value, context.Cite(mapping))
+            : (entry.Value, null);
+        if (OutlineAsk.IsLeftOut(steps))
+        {
+            context.LeaveOut($"'{entry.Key.Text}'");
+            return null;
+        }
+
+        ImmutableArray<Step> read = Steps(reader, steps);
+        return (read, cite, reader.Scope.FrameSize);
     }
 
     public ImmutableArray<Power> Powers(OutlineNode section, ImmutableArray<ActionFacts> actions, ImmutableArray<Law> laws)
