@@ -2,6 +2,7 @@ using Rostrum.Play.Counting;
 using Rostrum.Play.Course;
 using Rostrum.Play.Layout;
 using Rostrum.Sheets.Model;
+using Rostrum.Text;
 
 namespace Rostrum.Play;
 
@@ -28,6 +29,14 @@ public sealed class GameTable
     {
         ArgumentNullException.ThrowIfNull(sheet);
         return new GameTable(CourseCompiler.Compile(sheet, seats ?? sheet.FewestPlayers ?? 1, readings ?? (c => c.Followed ?? 0)));
+    }
+
+    /// <summary>What keeps a game from being played, as a problem at its place in the sheet, or at the game's name where there is no one place.</summary>
+    public static Diagnostic Problem(NotPlayableException why, Sheet sheet)
+    {
+        ArgumentNullException.ThrowIfNull(why);
+        ArgumentNullException.ThrowIfNull(sheet);
+        return PlayProblems.NotPlayable(why.At ?? sheet.Tree.Find("game")?.Key.Span ?? sheet.Tree.Span, why.Message);
     }
 
     /// <summary>A seat by its name, or by its number counted from 1.</summary>

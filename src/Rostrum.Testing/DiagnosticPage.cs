@@ -67,7 +67,7 @@ public sealed partial record DiagnosticPage(string Id, string Title, string Word
 
 /// <summary>An example of a page.</summary>
 /// <param name="Id">The id of its page: what a wrong example gives, and nothing else.</param>
-/// <param name="Kind">What it is: <c>outline</c>, <c>csv</c>, <c>drawing</c>, <c>sheet</c>, <c>position</c>, <c>lesson</c>.</param>
+/// <param name="Kind">What it is: <c>outline</c>, <c>csv</c>, <c>drawing</c>, <c>sheet</c>, <c>position</c>, <c>lesson</c>, <c>play</c>.</param>
 /// <param name="IsRight">True where it gives no problem at all.</param>
 /// <param name="Content">The example without a line end at its end.</param>
 public sealed record PageExample(string Id, string Kind, bool IsRight, string Content)

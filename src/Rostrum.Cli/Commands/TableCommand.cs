@@ -40,7 +40,7 @@ internal abstract class TableCommand(Desk desk, string name, string description,
         }
         catch (NotPlayableException why)
         {
-            return Report([PlayProblems.NotPlayable(why, sheet)], request.Json);
+            return Report([GameTable.Problem(why, sheet)], request.Json);
         }
     }
 
