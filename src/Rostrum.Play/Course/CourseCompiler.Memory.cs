@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Rostrum.Play.Formulas;
+using Rostrum.Play.Formulas.Nodes;
 using Rostrum.Play.Layout;
 using Rostrum.Sheets.Model;
 
@@ -38,10 +39,10 @@ internal sealed partial class CourseCompiler
                 _asked.Add((asked, can.Action, [.. can.Given.Select(g => Compile(g, frame))]));
                 return asked;
             case Term.StartPlayer:
-                return new SlotNode(Slots.Start);
+                return new StateNumber(Slots.Start);
             case Term.Counter counter:
                 (_asksTurn, _asksRound) = (_asksTurn || counter.Kind == CounterKind.Turn, _asksRound || counter.Kind == CounterKind.Round);
-                return new SlotNode(counter.Kind == CounterKind.Turn ? Slots.TurnNumber : Slots.Round);
+                return new StateNumber(counter.Kind == CounterKind.Turn ? Slots.TurnNumber : Slots.Round);
             default:
                 return null;
         }
@@ -107,12 +108,6 @@ internal sealed partial class CourseCompiler
 
         return first;
     }
-}
-
-/// <summary>A number of the course.</summary>
-internal sealed class SlotNode(int slot) : Node
-{
-    public override int Value(Run run) => run.State.Numbers[slot];
 }
 
 /// <summary>Whether an action was done, by anybody or by one player.</summary>

@@ -28,8 +28,16 @@ internal sealed partial class FormulaCompiler
         Op.SpacesOf => Spaces(apply.Argument(0), frame),
         Op.ThingsIn => Things(apply.Argument(0), null, frame),
         Op.SlotsOf => Slots(apply.Argument(0), frame),
+        Op.SeatBeside => SeatBeside(apply, frame),
         _ => throw new InvalidOperationException($"No meaning is known for '{apply.Operation.Name}'."),
     };
+
+    // Left is the next one clockwise, as seats are counted.
+    private Node SeatBeside(Term.Apply apply, FrameMap frame)
+    {
+        int step = ((Term.DirectionNamed)apply.Argument(1)).Direction.Columns < 0 ? 1 : layout.Seats - 1;
+        return BySeat(At(apply, 0, frame), [.. Enumerable.Range(0, layout.Seats).Select(s => (s + step) % layout.Seats)]);
+    }
 
     private Node At(Term.Apply apply, int argument, FrameMap frame) => Compile(apply.Argument(argument), frame);
 

@@ -49,7 +49,7 @@ public sealed class SlipTests
         { "actions: {pass: {phrase: pass (n), choose: [n], do: nothing}}", "/actions/pass/choose" },
         { "actions: {pass: {phrase: pass, do: nothing}}\nlaws: {quiet: {binds: pass, need: 1 is 1}}", "/laws/quiet/need" },
         { "actions: {pass: {phrase: pass, do: nothing}}\nlaws: {quiet: 1 is 1}", "/laws/quiet" },
-        { "end: {done: {if: 1 is 1, winner: somebody}}", "/end/done/winner" },
+        { "end: {done: {if: 1 is 1, then: never}}", "/end/done/then" },
         { "end: {done: {if: 1 is 1, then: soon}}", "/end/done/then" },
         { "score: {all: {point: 3}}", "/score/all/point" },
         { "score: {all: {points: [1, 2]}}", "/score/all/points" },

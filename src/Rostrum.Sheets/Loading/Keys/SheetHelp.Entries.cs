@@ -63,17 +63,17 @@ public static partial class SheetHelp
             new("heap of", "An open heap: of which kinds.", KeyForm.Texts),
             new("hand of", "A hand that only its owner sees: of which kinds.", KeyForm.Texts),
             new("slots", "What a slot of the row is called.", KeyForm.Text),
-            new("holds", "Which kinds lie in the row.", KeyForm.Texts),
+            new("holds", "Which kinds lie in the row; of a heap or hand, the most that it holds.", KeyForm.Texts),
             OfEachPlayer,
-            new("when short", "The block of steps for when it runs out.", KeyForm.Text),
-            new("starts", "What lies there at the start.", KeyForm.Text),
+            new("when short", "The action that is done when it runs out.", KeyForm.Text),
+            new("starts", "What lies there at the start: empty.", KeyForm.Text) { Words = ["empty"] },
         ],
         ["marks"] =
         [
             new("holds", "What it remembers: '0 to 20', number, 'yes or no', player, space, or an attribute.", KeyForm.Text) { Words = ["number", "yes or no", "player", "space", "0 to 20"] },
-            OfEachPlayer,
-            new("lasts", "How long it holds.", KeyForm.Text),
-            new("starts", "What it is at the start.", KeyForm.Text),
+            new("of", "Whose it is: 'each player', or a space of a board such as 'each hex'; else there is one for the table.", KeyForm.Text) { Words = ["each player", "table"] },
+            new("lasts", "How long it stays: turn, round, or the name of an action or block.", KeyForm.Text) { Words = ["turn", "round"] },
+            new("starts", "What it is at the start.", KeyForm.Formula),
         ],
         ["words"] = [new("means", "The formula, where something else stands beside it.", KeyForm.Formula)],
         ["tables"] =
@@ -105,14 +105,14 @@ public static partial class SheetHelp
             new("for", "The action for which it lifts them.", KeyForm.Text),
             Condition("When it may be used."),
             new("price", "The steps that it costs.", KeyForm.Steps),
-            new("limit", "How often it may be used.", KeyForm.Text),
+            new("limit", "How often it may be used: 'once a game'.", KeyForm.Text) { Words = ["once a game", "once a round", "once a turn"] },
         ],
         ["end"] =
         [
             Condition("What brings the end about."),
             Then,
             Winner,
-            new("checked", "When it is asked.", KeyForm.Text),
+            new("checked", "When it is asked: after each turn, unless this says otherwise.", KeyForm.Text) { Words = ["after each turn", "after each round", "after each action"] },
             new("do", "The last steps.", KeyForm.Steps),
         ],
         ["score"] =

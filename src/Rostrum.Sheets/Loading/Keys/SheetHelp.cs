@@ -31,7 +31,8 @@ public static partial class SheetHelp
         new("turn", "The steps of a turn.", KeyForm.Steps),
         new("course", "The steps of the whole game, where it has no ordinary turns.", KeyForm.Steps),
         new("closing", "The steps after the last turn, before the count.", KeyForm.Steps),
-        new("next to play", "The steps that say whose turn is next, where it is not the next seat's.", KeyForm.Steps),
+        new("next to play", "Whose turn is next, where it is not the next seat's: a formula that gives a player.", KeyForm.Formula),
+        new("teams", "Players who win together: '{Sun: [North, South], Moon: [East, West]}'.", KeyForm.Anything),
         new("actions", "What players do, each with the phrase that asks for it.", KeyForm.Entries),
         new("laws", "What is allowed: an action is legal where it keeps every law that binds it.", KeyForm.Entries),
         new("powers", "What lets a player break a law, and its price.", KeyForm.Entries),
@@ -39,7 +40,7 @@ public static partial class SheetHelp
         new("score", "What scores: points, or an idiom with what it asks for.", KeyForm.Entries),
         new("ties", "What decides between equal totals, in order: [fewer my shards, more my sticks, shared].", KeyForm.Texts),
         new("rating", "Names for totals of a game alone.", KeyForm.Keys),
-        new("aim", "Whether the highest or the lowest total wins.", KeyForm.Text),
+        new("aim", "What wins: the highest total, the lowest total, or at least so many points.", KeyForm.Text),
         new("variants", "What changes in a variant, as a part of a sheet; 'removed' takes a key out.", KeyForm.Variants),
         new("not modelled", "What you left out on purpose, one a line.", KeyForm.Texts),
         new("open questions", "What you ask the publisher.", KeyForm.Entries),
@@ -84,7 +85,7 @@ public static partial class SheetHelp
     private static KeyHelp Count => new("count", "How many there are in the box.", KeyForm.Number);
 
     private static KeyHelp OfEachPlayer =>
-        new("of", "Whose it is: 'each player' has one, or there is one for the table.", KeyForm.OneOf) { Words = ["each player", "table"], AlsoRight = ["the table", "each space", "each slot"] };
+        new("of", "Whose it is: 'each player' has one, or there is one for the table.", KeyForm.OneOf) { Words = ["each player", "table"], AlsoRight = ["the table"] };
 
     internal static KeyHelp Idiom => new("idiom", "A rule that many games have, by its name; what it asks for stands beside it.", KeyForm.Text);
 
@@ -97,5 +98,5 @@ public static partial class SheetHelp
 
     private static KeyHelp Then => new("then", "What follows when it is so; without it, the game ends at once.", KeyForm.OneOfInList) { Words = EndSection.FollowWords };
 
-    private static KeyHelp Winner => new("winner", "Who wins; without it, whoever has most points.", KeyForm.OneOfInList) { Words = EndSection.WinnerWords };
+    private static KeyHelp Winner => new("winner", "Who wins: a word, or a formula that gives players; without it, whoever has most points.", KeyForm.Formula) { Words = EndSection.WinnerWords };
 }
