@@ -18,6 +18,9 @@ internal sealed class Declarations
     /// <summary>The fewest and most players; null where the sheet does not say.</summary>
     public (int? Fewest, int? Most) Players { get; set; }
 
+    /// <summary>The blocks that steps may call; null where they are not known.</summary>
+    public IReadOnlyCollection<string>? Blocks { get; set; }
+
     /// <summary>The names of the ends that steps may call; null where they are not known.</summary>
     public IReadOnlyCollection<string>? Ends { get; set; }
 

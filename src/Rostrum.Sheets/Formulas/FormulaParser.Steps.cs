@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Rostrum.Sheets.Loading.Sections;
 using Rostrum.Sheets.Model;
 using Rostrum.Sheets.Steps;
 using Rostrum.Text;
@@ -21,6 +22,12 @@ internal sealed partial class FormulaParser
     private StepSyntax? ReadStep(IReadOnlyList<ActionName> actions)
     {
         (ActionPhrase Phrase, ActionName Action, int Length)? call = CallAhead(actions);
+        if (call is null && Current.Kind == TokenKind.Word && _tokens[_at + 1].Kind == TokenKind.End && ActionsSection.BlockKeys.FirstOrDefault(Current.Is) is { } block)
+        {
+            _at++;
+            return Step(StepKind.Call) with { Block = block };
+        }
+
         (string words, StepKind kind) = StepWords.Verbs.FirstOrDefault(v => WordsAhead(v.Words));
         if (call is { } found && (words is null || found.Length > Prose.WordsOf(words).Length))
         {

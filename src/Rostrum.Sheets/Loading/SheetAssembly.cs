@@ -117,6 +117,7 @@ internal sealed class SheetAssembly
         Do("actions", _actions.Declare);
         Do("tables", _tables.Declare);
         Do("words", _words.Declare);
+        _context.Declared.Blocks = [.. ActionsSection.BlockKeys.Where(b => _tree.Find(b) is not null)];
         _context.Declared.Ends = _tree.Find("end")?.Value is OutlineMapping ends ? [.. ends.Entries.Select(e => Prose.Fold(e.Key.Text))] : [];
         return seats;
     }

@@ -111,7 +111,7 @@ public enum ChoiceAmount
 /// <summary>The kinds of steps.</summary>
 public enum StepKind
 {
-    /// <summary>Another action: terms are the values for its first gaps.</summary>
+    /// <summary>Another action: terms are the values for its first gaps; or a block, see <see cref="Step.Block"/>.</summary>
     Call,
 
     /// <summary>Things go from one place to another: terms are amount (or nothing for all), things or look, from (or nothing), to.</summary>
@@ -213,6 +213,9 @@ public sealed record Step(StepKind Kind, string Sentence, ImmutableArray<Term> T
 {
     /// <summary>The action of a call; null otherwise.</summary>
     public ActionName? Action { get; init; }
+
+    /// <summary>The block of a call, such as <c>set-up</c>; null for a call of an action and for other steps.</summary>
+    public string? Block { get; init; }
 
     /// <summary>The frame position that the step gives a value to (a letter, a name of `let`); -1 for none.</summary>
     public int Slot { get; init; } = -1;

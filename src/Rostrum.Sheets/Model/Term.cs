@@ -202,35 +202,6 @@ public abstract record Term(Sort Sort, Origin Origin)
     public sealed record NotYet(string What, Sort Sort, Origin Origin) : Term(Sort, Origin);
 }
 
-/// <summary>What of a game is numbered.</summary>
-public enum CounterKind
-{
-    /// <summary>The rounds.</summary>
-    Round,
-
-    /// <summary>The turns, whoever has them.</summary>
-    Turn,
-}
-
-/// <summary>How far back the record of a game is looked through.</summary>
-public enum DoneWhen
-{
-    /// <summary>Since the turn at hand began.</summary>
-    ThisTurn,
-
-    /// <summary>In the turn before the one at hand, whoever had it; with <c>by</c>, in the turn before of that player.</summary>
-    TurnBefore,
-
-    /// <summary>Since the round at hand began.</summary>
-    ThisRound,
-
-    /// <summary>In the round before the one at hand.</summary>
-    RoundBefore,
-
-    /// <summary>At any time of the game.</summary>
-    Before,
-}
-
 /// <summary>What an operation goes through: each element of a set, perhaps only some of them.</summary>
 /// <param name="Slot">The frame position of the element.</param>
 /// <param name="Letter">The letter it was given, or <c>it</c>.</param>

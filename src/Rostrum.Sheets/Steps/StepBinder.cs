@@ -27,6 +27,7 @@ internal sealed class StepBinder(Declarations declared, Scope scope, DiagnosticB
         StepKind.Move => Move(step),
         StepKind.Deal => Deal(step),
         StepKind.Change => Change(step),
+        StepKind.Call when step.Block is not null => BlockCalled(step),
         StepKind.Call or StepKind.Let or StepKind.Do => [.. step.Parts.Select(p => _formulas.Bind(p!))],
         StepKind.Shuffle => [_formulas.Expect(step.Parts[0]!, Sort.Place)],
         StepKind.Roll => [Dice(step.Parts[0]!)],
@@ -54,6 +55,16 @@ internal sealed class StepBinder(Declarations declared, Scope scope, DiagnosticB
 
     /// <summary>Takes the letter of <c>for each</c> out of scope; one that nobody used is an error.</summary>
     public void EndForEach(StepSyntax step) => _formulas.EndPick(step.Pick!);
+
+    private ImmutableArray<Term> BlockCalled(StepSyntax step)
+    {
+        if (declared.Blocks is { } known && !known.Contains(step.Block!))
+        {
+            problems.Add(StepProblems.NoSuchBlock(step.Span, step.Block!));
+        }
+
+        return [];
+    }
 
     private Term.Text EndCalled(StepSyntax step)
     {

@@ -13,7 +13,7 @@ internal static class StepHelp
     /// <summary>The words that are misspelt, and the nearest beginning of a step or action; null where none is near enough.</summary>
     public static (SourceSpan At, string? Near) Nearest(ImmutableArray<Token> tokens, IReadOnlyList<ActionName> actions)
     {
-        string[] known = [.. StepWords.All, .. actions.Select(a => a.Name), .. actions.Select(Lead).OfType<string>()];
+        string[] known = [.. StepWords.All, .. Loading.Sections.ActionsSection.BlockKeys, .. actions.Select(a => a.Name), .. actions.Select(Lead).OfType<string>()];
         int most = Math.Min(MostWords, tokens.Length - 1);
         for (int length = most; length > 0; length--)
         {

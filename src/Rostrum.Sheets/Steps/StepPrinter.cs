@@ -75,9 +75,9 @@ internal static class StepPrinter
 
     private static string Call(StepSyntax step)
     {
-        if (step.Parts.IsEmpty)
+        if (step.Block is not null || step.Parts.IsEmpty)
         {
-            return step.Action!.Name;
+            return step.Block ?? step.Action!.Name;
         }
 
         // Cut off before a gap, the words between the last formula and that gap are left out too.

@@ -58,6 +58,9 @@ internal static class StepProblems
         Fix = near is null ? null : Fix.Replace(at, near, FixGrade.Choice),
     };
 
+    public static Diagnostic NoSuchBlock(SourceSpan at, string block) => new(
+        "ROS0214", Severity.Error, at, $"This sheet has no '{block}', so it cannot be done here.", $"Write its steps under '{block}', at the margin of the sheet, or leave the step out.");
+
     public static Diagnostic NameInUse(SourceSpan at, string name, Named other) => new(
         "ROS0238", Severity.Error, at, $"'{name}' is {other.Role} already, so 'let' cannot name something else so.", "Choose another name.")
     {

@@ -184,7 +184,7 @@ internal sealed class StepReader
     }
 
     private static Step Make(StepSyntax syntax, ImmutableArray<Term> terms) =>
-        new(syntax.Kind, StepSentence.Of(syntax), terms, [], [], syntax.Span) { Action = syntax.Action };
+        new(syntax.Kind, StepSentence.Of(syntax), terms, [], [], syntax.Span) { Action = syntax.Action, Block = syntax.Block };
 
     private void Remember(LetterName name)
     {

@@ -14,6 +14,9 @@ internal sealed record StepSyntax(StepKind Kind, ImmutableArray<Syntax?> Parts, 
     /// <summary>The action of a call; null otherwise.</summary>
     public ActionName? Action { get; init; }
 
+    /// <summary>The block of a call; null otherwise.</summary>
+    public string? Block { get; init; }
+
     /// <summary>What <c>for each</c> goes through; null otherwise.</summary>
     public PickSyntax? Pick { get; init; }
 

@@ -33,6 +33,20 @@ public sealed class RecordTests
     }
 
     [Theory]
+    [InlineData("start player is me", "", "yes")]
+    [InlineData("left of opponent is me", "", "yes")]
+    [InlineData("right of me is me", "", "no")]
+    [InlineData("start player is me", "turn: set start player to left of start player\n", "who the start player is is not given")]
+    [InlineData("round number is 3", "", "the number of the round is not given")]
+    [InlineData("turn number is at least 1", "", "yes")]
+    public void Seats_are_known_and_numbers_of_rounds_are_not(string formula, string more, string told)
+    {
+        Value value = Ask(formula, "cup: 3 dice", more);
+
+        Assert.Equal(told, value is Value.Truth { Is: not Kleene.Unknown } truth ? truth.Is == Kleene.Yes ? "yes" : "no" : value.WhyUnknown.Gaps.Single().Told);
+    }
+
+    [Theory]
     [InlineData("cup: [die 1, die 6]\ntray: [die 6]", "2", "13")]
     [InlineData("cup: [die 1]\ntray: [die 6]", "1 to 2", " to ")]
     [InlineData("cup: [die 1]", "0 to 2", " to ")]
@@ -49,9 +63,9 @@ public sealed class RecordTests
         _ => value.ToString(),
     };
 
-    private static Value Ask(string formula, string places)
+    private static Value Ask(string formula, string places, string more = "")
     {
-        Sheet sheet = SheetReader.Read(GameFolder.InMemory("test", ("sheet.yaml", Words)), IdiomLibrary.Empty, []).Sheet!;
+        Sheet sheet = SheetReader.Read(GameFolder.InMemory("test", ("sheet.yaml", $"{Words}\n{more}")), IdiomLibrary.Empty, []).Sheet!;
         var problems = new DiagnosticBag();
         Position? position = PositionReader.Read(sheet, new SourceText("p.yaml", places), problems).Position;
         Assert.Empty(problems.InOrder().Select(p => p.Message));

@@ -22,6 +22,7 @@ public sealed class GrammarTests
         ["NUMBER"] = ["2", "7", "three"],
         ["NAME"] = ["A1", "C3", "limit", "market", "crate", "leader", "lit", "players", "opponent", "start player", "s", "n", "v"],
         ["COUNTED"] = ["limit", "m", "n"],
+        ["BLOCK"] = ["set-up", "turn", "course", "closing"],
         ["PLAYER"] = ["p", "opponent", "start player"],
         ["VALUE"] = ["copper", "ash", "whole", "jug", "plates", "cracked"],
         ["KIND"] = ["ware", "stick", "orders", "fire dice"],

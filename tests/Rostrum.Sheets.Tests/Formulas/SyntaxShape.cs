@@ -30,7 +30,7 @@ internal static class SyntaxShape
     };
 
     public static string Of(StepSyntax step) =>
-        $"{step.Kind} {step.Action?.Name} {step.Named?.Name} {step.End} {step.FaceUp} {step.IsOther} {step.Order.Kind} {Of(step.Order.By)} {Of(step.Pick)} ({string.Join(", ", step.Parts.Select(Of))})";
+        $"{step.Kind} {step.Action?.Name}{step.Block} {step.Named?.Name} {step.End} {step.FaceUp} {step.IsOther} {step.Order.Kind} {Of(step.Order.By)} {Of(step.Pick)} ({string.Join(", ", step.Parts.Select(Of))})";
 
     public static string Of(DomainSyntax domain) =>
         $"{domain.Amount} {domain.Number} {domain.Form} {Of(domain.From)} {Of(domain.Highest)} {Of(domain.Where)}";

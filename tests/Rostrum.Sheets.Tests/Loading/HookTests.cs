@@ -24,6 +24,15 @@ public sealed class HookTests
         Assert.Equal(("turn", 2, 2), (block.Name, block.Steps.Length, block.FrameSize));
     }
 
+    [Fact]
+    public void The_course_does_blocks()
+    {
+        Step[] steps = [.. Read("set-up: nothing\nturn: lay\ncourse: [set-up, repeat 7 times: [turn]]").Blocks.Single(b => b.Name == "course").Steps];
+
+        Assert.Equal(("set-up", "Set-up."), (steps[0].Block, steps[0].Sentence));
+        Assert.Equal((StepKind.Call, "turn", null), (steps[1].Inner[0].Kind, steps[1].Inner[0].Block, steps[1].Inner[0].Action));
+    }
+
     [Theory]
     [InlineData("before lay", HookWhen.Before, "lay", true)]
     [InlineData("after lay", HookWhen.After, "lay", true)]
@@ -84,6 +93,8 @@ public sealed class HookTests
     [Theory]
     [InlineData("before lya: nothing", "ROS0201", "lya")]
     [InlineData("after lay: {do: [if sopt is empty: nothing]}", "ROS0201", "sopt")]
+    [InlineData("course: [closing]", "ROS0214", "closing")]
+    [InlineData("course: [colsing]\nclosing: nothing", "ROS0214", "colsing")]
     [InlineData("turn: set start player to 3", "ROS0302", "3")]
     [InlineData("turn: add 1 to start player", "ROS0320", "start player")]
     [InlineData("words: {asked: north of me}", "ROS0302", "me")]
