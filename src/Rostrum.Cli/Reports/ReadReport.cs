@@ -12,7 +12,7 @@ internal sealed record ReadReport(
     IReadOnlyList<DifferenceItem> Differences,
     IReadOnlyList<SourceItem> Sources);
 
-/// <summary>A clause; <c>status</c> is <c>settled</c>, <c>open</c>, <c>decided</c>, <c>notModelled</c> or <c>notYet</c> (understood, not carried out yet).</summary>
+/// <summary>A clause; <c>status</c> is <c>settled</c>, <c>open</c>, <c>decided</c> or <c>notModelled</c>.</summary>
 /// <param name="Section">The heading, such as <c>Laws</c>.</param>
 /// <param name="Name">The clause's name.</param>
 /// <param name="Says">One sentence.</param>

@@ -53,6 +53,12 @@ internal sealed partial class CourseCompiler
 
     private void EmitCallStep(Step step, FrameMap frame)
     {
+        if (step.Block is { } block)
+        {
+            EmitBlock(block);
+            return;
+        }
+
         (CallAlternative call, FrameMap own) = MakeCall(step, frame);
         var done = new Label();
         bool isOpen = call.Action.Choices.Where((c, i) => call.Given[i] is null && c.Facts.Amount != ChoiceAmount.Given).Any();
@@ -231,7 +237,7 @@ internal sealed partial class CourseCompiler
     {
         switch (step.Kind)
         {
-            case StepKind.Call:
+            case StepKind.Call when step.Action is not null:
                 (CallAlternative call, FrameMap own) = MakeCall(step, frame);
                 leaves.Add(new Leaf(call, () => EmitCall(call, own)));
                 return call;

@@ -91,7 +91,11 @@ internal sealed partial class CourseCompiler
     // The whole game: set-up, turns (or a course of its own), last steps of the end, closing.
     private void EmitGame()
     {
-        EmitBlock("set-up");
+        if (!_sheet.Blocks.Any(b => b.Name == "course" && b.Steps.Any(CallsSetUp)))
+        {
+            EmitBlock("set-up");
+        }
+
         if (_sheet.Blocks.Any(b => b.Name == "course"))
         {
             EmitBlock("course");
@@ -110,6 +114,9 @@ internal sealed partial class CourseCompiler
         Mark(_over);
         EmitClosing();
     }
+
+    // A course of its own may say itself when the table is set up; else that comes first.
+    private static bool CallsSetUp(Step step) => step.Block == "set-up" || step.Inner.Concat(step.Otherwise).Any(CallsSetUp);
 
     private void EmitTurns()
     {

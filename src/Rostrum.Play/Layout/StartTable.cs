@@ -36,7 +36,16 @@ internal static class StartTable
     /// <summary>Where things of a class begin.</summary>
     public static Holder Home(TableLayout layout, ThingClass of)
     {
+        if (layout.Holders.FirstOrDefault(h => (h.Seat < 0 || h.Seat == of.Owner) && h.Facts?.Starts is { } look && Has(of, look)) is { } named)
+        {
+            return named;
+        }
+
         Holder[] homes = [.. layout.Holders.Where(h => h.IsUnseen && (h.Seat < 0 || h.Seat == of.Owner) && h.Facts is { StartsEmpty: false } facts && facts.Holds.Contains(of.Kind.Kind))];
         return homes.Length == 1 ? homes[0] : layout.SupplyOf(of.Owner);
     }
+
+    private static bool Has(ThingClass of, Look look) =>
+        (look.Kind is null || ReferenceEquals(look.Kind, of.Kind.Kind)) && (look.Card is null || ReferenceEquals(look.Card, of.Card))
+        && look.Values.All(v => ReferenceEquals(v.Attribute.Kind, of.Kind.Kind) && of.Values[v.Attribute.Index] == v.Index);
 }

@@ -20,7 +20,6 @@ public sealed record ReadClause(string Section, string Name, string Says, string
         ClauseStatus.Open => $"open: {Prose.Or(Choice!.Names)}",
         ClauseStatus.Decided => $"decided: {Choice!.Names[Choice.Followed!.Value]}{(Choice.Why is null ? "" : $" ({Choice.Why.TrimEnd('.')})")}",
         ClauseStatus.NotModelled => "not modelled",
-        ClauseStatus.NotYet => "understood, not carried out yet",
         _ => "settled",
     };
 }
@@ -39,7 +38,4 @@ public enum ClauseStatus
 
     /// <summary>The author left it out.</summary>
     NotModelled,
-
-    /// <summary>Read and checked, but not carried out in this version.</summary>
-    NotYet,
 }

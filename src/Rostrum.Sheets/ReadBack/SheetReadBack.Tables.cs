@@ -10,14 +10,14 @@ public static partial class SheetReadBack
 {
     private static IEnumerable<ReadClause> Blocks(Sheet sheet) =>
         sheet.Blocks.Select(b => (b.Name, b.Steps, b.Cite)).Concat(sheet.Hooks.Select(h => (Name: h.Key, h.Steps, h.Cite)))
-            .Select(b => Told("Course", b.Name, SaysOf(sheet, b.Name), string.Join("; ", b.Steps.Select(Sentence)), b.Cite, null, sheet.Tree.Find(b.Name)?.Key.Span ?? sheet.Tree.Span, isCarriedOut: false))
+            .Select(b => Told("Course", b.Name, SaysOf(sheet, b.Name), string.Join("; ", b.Steps.Select(Sentence)), b.Cite, null, sheet.Tree.Find(b.Name)?.Key.Span ?? sheet.Tree.Span))
             .Concat(Seating(sheet));
 
     private static IEnumerable<ReadClause> Seating(Sheet sheet)
     {
         if (sheet.NextToPlay is { } next)
         {
-            yield return Told("Course", "next to play", SaysOf(sheet, "next to play"), $"next to play: {Words(next)}", null, null, next.Origin.At, isCarriedOut: false);
+            yield return Told("Course", "next to play", SaysOf(sheet, "next to play"), $"next to play: {Words(next)}", null, null, next.Origin.At);
         }
 
         if (!sheet.Teams.IsEmpty)
@@ -134,12 +134,12 @@ public static partial class SheetReadBack
     {
         if (!sheet.Ties.IsEmpty)
         {
-            yield return new ReadClause("Scoring", "ties", $"Of equal players: {string.Join(", then ", sheet.Ties.Select(t => t.Replace("my ", "", StringComparison.Ordinal)))}.", null, null, ClauseStatus.NotYet, null, sheet.Tree.Find("ties")?.Key.Span);
+            yield return new ReadClause("Scoring", "ties", $"Of equal players: {string.Join(", then ", sheet.Ties.Select(t => t.Replace("my ", "", StringComparison.Ordinal)))}.", null, null, ClauseStatus.Settled, null, sheet.Tree.Find("ties")?.Key.Span);
         }
 
         if (sheet.Aim != Aim.Highest)
         {
-            yield return new ReadClause("Scoring", "aim", AimInWords(sheet.Aim), null, null, ClauseStatus.NotYet, null, sheet.Tree.Find("aim")?.Key.Span);
+            yield return new ReadClause("Scoring", "aim", AimInWords(sheet.Aim), null, null, ClauseStatus.Settled, null, sheet.Tree.Find("aim")?.Key.Span);
         }
 
         if (!sheet.Rating.IsEmpty)

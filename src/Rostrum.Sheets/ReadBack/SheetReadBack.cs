@@ -48,11 +48,10 @@ public static partial class SheetReadBack
         _ => ClauseStatus.Decided,
     };
 
-    private static ReadClause Told(string section, string name, string? says, string meaning, Citation? cite, Choice? choice, SourceSpan at, bool isCarriedOut = true)
+    private static ReadClause Told(string section, string name, string? says, string meaning, Citation? cite, Choice? choice, SourceSpan at)
     {
         string sentence = says ?? Prose.Sentence(Prose.Ended(meaning));
-        ClauseStatus status = choice is null && !isCarriedOut ? ClauseStatus.NotYet : StatusOf(choice);
-        return new ReadClause(section, name, sentence, says is null || meaning.Length == 0 ? null : Prose.Ended(meaning), cite, status, choice, at);
+        return new ReadClause(section, name, sentence, says is null || meaning.Length == 0 ? null : Prose.Ended(meaning), cite, StatusOf(choice), choice, at);
     }
 
     private static ReadClause Law(Law law)
@@ -95,7 +94,7 @@ public static partial class SheetReadBack
     }
 
     private static ReadClause End(EndRule end) =>
-        Told("End of the game", end.Name, end.Says, EndInWords(end), end.Cite, end.Choice, end.At, isCarriedOut: false);
+        Told("End of the game", end.Name, end.Says, EndInWords(end), end.Cite, end.Choice, end.At);
 
     // `if count(…) is at least 3: at once and winner: me`
     private static string EndInWords(EndRule end)
@@ -119,7 +118,7 @@ public static partial class SheetReadBack
         string choices = text?.Find("choose") is { } chosen ? $"choosing {ClauseParts.Words(chosen.Value)}; " : "";
         string steps = choices + string.Join("; ", action.Steps.Select(Sentence));
         string meaning = action.Action.Phrase.InWords == action.Action.Name ? steps : $"{action.Action.Phrase.InWords}: {steps}";
-        return Told("Actions", action.Action.Name, action.Says, meaning, action.Cite, null, action.Action.DeclaredAt!.Value, action.Steps.All(s => s.IsCarriedOut));
+        return Told("Actions", action.Action.Name, action.Says, meaning, action.Cite, null, action.Action.DeclaredAt!.Value);
     }
 
     /// <summary>A step with those below it, on one line.</summary>
