@@ -6,12 +6,16 @@ switch (args)
 {
     case []:
         Console.Out.WriteLine("answers    how fast answers come, beside a scorer written by hand (a minute)");
+        Console.Out.WriteLine("counting   how long exact counts of whole games take by their sheets, beside rules written by hand (minutes)");
         Console.Out.WriteLine("growth     how the time of each operation over boards and sets grows with their size (a minute)");
         Console.Out.WriteLine("messages   how well one slip in a shipped sheet or position is told; bench messages [NUMBER] [--worst] [--silent] [--slip NUMBER] (minutes)");
         Console.Out.WriteLine("statistics BenchmarkDotNet over the same answers; its own words may follow, such as --filter '*Tally*'");
         return 0;
     case ["answers"]:
         Rounds.Run(Console.Out);
+        return 0;
+    case ["counting"]:
+        Counting.Run(Console.Out);
         return 0;
     case ["growth"]:
         Growth.Run(Console.Out);
@@ -29,6 +33,6 @@ switch (args)
         LargeSheet.WriteCards(folder);
         return 0;
     default:
-        Console.Error.WriteLine($"There is no benchmark '{args[0]}'. Known are 'answers', 'growth', 'messages' and 'statistics'.");
+        Console.Error.WriteLine($"There is no benchmark '{args[0]}'. Known are 'answers', 'counting', 'growth', 'messages' and 'statistics'.");
         return 2;
 }
