@@ -14,6 +14,8 @@ public sealed partial class CourseTests
 
     private static readonly Match[] Fences = [.. Fence().Matches(Page).Cast<Match>()];
 
+    private static readonly string[] Folders = [.. Fences.Where(f => !IsCommand(f)).Select(f => f.Groups["file"].Value.Split('/')[0]).Distinct()];
+
     public static TheoryData<int, string> Commands() => [.. Enumerable.Range(0, Fences.Length).Where(i => IsCommand(Fences[i])).Select(i => (i, Fences[i].Groups["body"].Value.Split('\n')[0]))];
 
     [Theory]
@@ -28,7 +30,7 @@ public sealed partial class CourseTests
             Write(course, file.Groups["file"].Value, file.Groups["where"].Value.Trim(), file.Groups["body"].Value);
         }
 
-        string[] words = [.. CommandLineParser.SplitCommandLine(command["$ rostrum ".Length..]).Select(w => Regex.IsMatch(w, "^([a-z]+-fair|slip)$") ? course.PathOf(w) : w)];
+        string[] words = [.. CommandLineParser.SplitCommandLine(command["$ rostrum ".Length..]).Select(w => Folders.Contains(w) ? course.PathOf(w) : w)];
         Told told = Told.From(shown[1][..^answer.Length].Replace(Typed, "", StringComparison.Ordinal), words);
 
         Assert.StartsWith(answer.Split(Cut)[0].TrimEnd(), told.Output + told.Talk);

@@ -54,12 +54,39 @@ public class NewTests
         Assert.Equal(0, Told.By("draw", game.Folder, "first", "-o", game.PathOf("first.svg")).Code);
     }
 
+    [Theory]
+    [InlineData("none", "turn: collect\n", "    if: no(coins in supply)\n")]
+    [InlineData("3x2", "turn: place\n", "    if: my board is full or no(supply)\n")]
+    public void Sheet_has_a_turn_and_an_end_and_is_played(string board, string turn, string end)
+    {
+        using var game = new TempGame();
+
+        Assert.Equal(0, Told.By("new", game.Folder, "--board", board).Code);
+
+        string sheet = File.ReadAllText(game.PathOf("sheet.yaml"));
+        Assert.Contains(turn, sheet);
+        Assert.Contains(end, sheet);
+        AssertIsPlayed(game.Folder);
+    }
+
+    [Fact]
+    public void Sheet_without_a_turn_says_what_is_missing()
+    {
+        using var game = new TempGame();
+
+        Told told = Told.By("new", game.Folder, "--turn", "no");
+
+        Assert.DoesNotContain("rostrum play", told.Talk);
+        AssertAnswers(game.Folder);
+        Assert.Contains("ROS0901", Told.By("play", game.Folder).Talk);
+    }
+
     [Fact]
     public void Somebody_at_a_terminal_is_asked()
     {
         using var game = new TempGame();
 
-        Told told = Told.Typed("Lamp Market\n\n\nhexes rows of 3 4 3\n\nrow\nrows\n", "new", game.Folder);
+        Told told = Told.Typed("Lamp Market\n\n\nhexes rows of 3 4 3\n\nrow\nrows\n\n", "new", game.Folder);
 
         Assert.Equal(0, told.Code);
         Assert.Equal(0, Told.By("draw", game.Folder, "first", "-o", game.PathOf("first.svg")).Code);
@@ -92,7 +119,7 @@ public class NewTests
 
         Assert.Equal(["positions/first.yaml", "sheet.yaml"], report.GetProperty("files").EnumerateArray().Select(f => f.GetProperty("name").GetString()));
         Assert.Equal(new FileInfo(game.PathOf("sheet.yaml")).Length, report.GetProperty("files")[1].GetProperty("bytes").GetInt64());
-        Assert.Equal(3, report.GetProperty("next").GetArrayLength());
+        Assert.Equal(5, report.GetProperty("next").GetArrayLength());
     }
 
     [Fact]
@@ -160,6 +187,7 @@ public class NewTests
     [InlineData("--board", "0x3", "is no board")]
     [InlineData("--score", "rowz", "Did you mean 'rows'?")]
     [InlineData("--heaps", "perhaps", "is neither yes nor no")]
+    [InlineData("--turn", "lay", "is neither yes nor no")]
     [InlineData("--game", "", "The game needs a name.")]
     [InlineData("--game", "a\u202Eb", "holds a sign that nobody sees")]
     public void Answer_that_makes_no_sheet_gets_a_sentence(string option, string answer, string sentence)
@@ -192,6 +220,7 @@ public class NewTests
 
         Assert.True(told.Code == 0, $"{string.Join(' ', answers)}: {told.Talk}");
         AssertAnswers(game.Folder);
+        AssertIsPlayed(game.Folder);
     }
 
     [Theory]
@@ -229,6 +258,15 @@ public class NewTests
         Assert.Contains("expectations hold; 0 errors, 0 warnings", check.Talk);
         Assert.Equal(0, Told.By("tally", folder, "first").Code);
         Assert.Equal(0, Told.By("read", folder).Code);
+    }
+
+    private static void AssertIsPlayed(string folder)
+    {
+        JsonElement plies = Told.By("count", folder, "--plies", "1", "--json").Json.GetProperty("plies");
+        Assert.InRange(plies[1].GetProperty("lines").GetInt64(), 1, 10_000);
+        JsonElement result = Told.By("play", folder, "--json").Json.GetProperty("result");
+        Assert.InRange(result.GetProperty("turns").GetInt32(), 1, 10_000);
+        Assert.NotEqual(JsonValueKind.Null, result.GetProperty("end").ValueKind);
     }
 
     private static IEnumerable<string> FilesIn(string folder) => Directory.Exists(folder)

@@ -21,7 +21,7 @@ internal sealed class NewCommand : Command, IHasExample
 
     /// <summary>The command at a desk.</summary>
     public NewCommand(Desk desk)
-        : base("new", "Starts a game: a sheet with remarks and a first position, which check, tally, rule, read and draw answer at once. At a terminal it asks, unless an option says something.")
+        : base("new", "Starts a game: a sheet with remarks and a first position, which check, tally, rule, read, draw, count and play answer at once. At a terminal it asks, unless an option says something.")
     {
         _desk = desk;
         Arguments.Add(_folder);
@@ -60,7 +60,7 @@ internal sealed class NewCommand : Command, IHasExample
     private void Tell(string folder, NewFiles made, bool json)
     {
         string game = folder.Any(c => !char.IsLetterOrDigit(c) && c is not ('-' or '_' or '.' or '/')) ? $"\"{folder}\"" : folder;
-        string[] next = [$"rostrum tally {game} {NewFiles.Position}", $"rostrum rule {game} {NewFiles.Position} \"{made.Question}\"", $"rostrum read {game}"];
+        string[] next = [$"rostrum tally {game} {NewFiles.Position}", $"rostrum rule {game} {NewFiles.Position} \"{made.Question}\"", $"rostrum read {game}", .. made.HasTurn ? [$"rostrum count {game} --plies 2", $"rostrum play {game}"] : Array.Empty<string>()];
         if (json)
         {
             _desk.Write(new NewReport(ReportJson.Format, folder, [.. made.Files.Select(f => new PackFileItem(f.Name, f.Says, Encoding.UTF8.GetByteCount(f.Content)))], next), r => r.NewReport);

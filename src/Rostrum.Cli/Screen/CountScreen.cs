@@ -14,7 +14,7 @@ internal static class CountScreen
         var paper = new Paper();
         paper.Wrapped($"{string.Join(", ", [table.Sheet.Game, .. table.Sheet.VariantsOn])}, {Prose.Count(table.Seats, "player", "players")}: exact counts", 0);
         paper.Line();
-        bool hasPositions = counts.Any(c => c.Distinct is not null);
+        bool hasPositions = counts.All(c => c.Distinct is not null);
         string[][] rows = [["ply", "lines of play", .. hasPositions ? new[] { "positions" } : [], "lines that end here"], .. counts.Select(c => Row(c, hasPositions))];
         int[] widths = [.. Enumerable.Range(0, rows[0].Length).Select(i => rows.Max(r => r[i].Length))];
         foreach (string[] row in rows)

@@ -10,7 +10,8 @@ namespace Rostrum.Cli.Starting;
 /// <summary>The files with which a game starts.</summary>
 /// <param name="Files">Names with contents; the sheet comes last, for it makes the folder a game.</param>
 /// <param name="Question">Something to ask of the first position, in the words of <c>rule</c>.</param>
-internal sealed record NewFiles(ImmutableArray<(string Name, string Says, string Content)> Files, string Question)
+/// <param name="HasTurn">True where whole games are played by the sheet.</param>
+internal sealed record NewFiles(ImmutableArray<(string Name, string Says, string Content)> Files, string Question, bool HasTurn)
 {
     /// <summary>The name of the position.</summary>
     public const string Position = "first";
@@ -35,7 +36,7 @@ internal sealed record NewFiles(ImmutableArray<(string Name, string Says, string
         CheckResult check = new GameCheck(Open(shelf, (SheetReader.FileName, sheet), (name, position)), stop).Check([], []);
         string question = first.EmptySpace is { } space ? $"place {game.Pieces[0].Name} on {space}" : Truth(game);
         return check.Problems.IsEmpty
-            ? Found<NewFiles>.Of(new NewFiles([(name, "a first position, with what it must score", position), (SheetReader.FileName, "the rule sheet, with remarks", sheet)], question))
+            ? Found<NewFiles>.Of(new NewFiles([(name, "a first position, with what it must score", position), (SheetReader.FileName, "the rule sheet, with remarks", sheet)], question, game.HasTurn))
             : Complaint(check.Problems);
     }
 

@@ -10,7 +10,8 @@ namespace Rostrum.Cli.Starting;
 /// <param name="Board">The board that every player has; null where there is none.</param>
 /// <param name="HasHeaps">True where every player keeps pieces of each kind in front of him; always so without a board.</param>
 /// <param name="Score">What scores.</param>
-internal sealed record NewGame(string Name, int Fewest, int Most, ImmutableArray<NewPiece> Pieces, NewBoard? Board, bool HasHeaps, ScoreIdea Score);
+/// <param name="HasTurn">True where it has a turn and an end, so that whole games are played.</param>
+internal sealed record NewGame(string Name, int Fewest, int Most, ImmutableArray<NewPiece> Pieces, NewBoard? Board, bool HasHeaps, ScoreIdea Score, bool HasTurn);
 
 /// <summary>A kind of piece.</summary>
 /// <param name="Name">One of them.</param>

@@ -23,6 +23,9 @@ internal sealed class NewOptions
     /// <summary>What scores.</summary>
     public Option<string?> Score { get; } = new("--score") { HelpName = "IDEA", Description = $"What scores: {string.Join(", ", Answers.Ideas.Select(i => i.Word))}; else each." };
 
+    /// <summary>Whether the sheet is played.</summary>
+    public Option<string?> Turn { get; } = new("--turn") { HelpName = "yes|no", Description = "Whether the sheet has a turn and an end, so that whole games are played and counted; else yes." };
+
     /// <summary>All of them.</summary>
-    public IReadOnlyList<Option<string?>> All => [Game, Players, Pieces, Board, Heaps, Score];
+    public IReadOnlyList<Option<string?>> All => [Game, Players, Pieces, Board, Heaps, Score, Turn];
 }

@@ -66,6 +66,15 @@ internal sealed class NewSheet(NewGame game)
         {
             Laws();
         }
+        else if (game.HasTurn)
+        {
+            Collecting();
+        }
+
+        if (game.HasTurn)
+        {
+            Turn();
+        }
 
         return _text.ToString();
     }
@@ -145,6 +154,48 @@ internal sealed class NewSheet(NewGame game)
                 cite: book 1
                 binds: place
                 needs: spot is empty
+
+            """);
+    }
+
+    // Without a board, a turn takes pieces of the first kind.
+    private void Collecting() => Add($"""
+        # What players do. The words of 'phrase' are those with which you ask: rostrum rule … "collect 1"
+        actions:
+          collect:
+            says: Take one or two {First.Plural} from the supply and put them in front of you.
+            cite: book 1
+            phrase: collect (many)
+            choose: {'{'}many: a number from 1 to 2{'}'}
+            do: move many {First.Plural} from supply to my {First.Heap}
+
+        # What is allowed. An action is legal where it keeps every law that binds it.
+        laws:
+          enough {First.Plural}:
+            says: Nobody takes more than there is.
+            cite: book 1
+            binds: collect
+            needs: count({First.Plural} in supply) is at least many
+
+        """);
+
+    // What makes a whole game of it.
+    private void Turn()
+    {
+        (string name, string says, string condition) = game.Board is null
+            ? ($"last {First.Name}", $"When the last {First.Name} is taken, finish the round.", $"no({First.Plural} in supply)")
+            : ($"full {Board}", $"When your {Board} is full or nothing is left to place, finish the round.", $"my {Board} is full or no(supply)");
+        Add($"""
+            # What a player does in a turn: 'rostrum count' and 'rostrum play' carry it out, one player after the other.
+            turn: {(game.Board is null ? "collect" : "place")}
+
+            # When the game is over. It is asked after each turn, of the player who had it; then the score says who wins.
+            end:
+              {name}:
+                says: {says}
+                cite: book 1
+                if: {condition}
+                then: finish the round
             """);
     }
 

@@ -24,8 +24,9 @@ internal sealed class Questions(Desk desk, Func<string, string?> said, bool asks
         Found<string> heaps = isBare && said("--heaps") is null ? Found<string>.Of("yes") : Next(board, "--heaps", "Do players keep pieces in front of them?", "yes", Answers.YesOrNo);
         string ideas = string.Concat(Answers.Ideas.Select((i, n) => $"\n  {n + 1} {i.Word}: {i.Says}"));
         Found<string> score = Next(heaps, "--score", $"What scores first? A number or a word:{ideas}\n", "each", Answers.Score);
-        return score.Value is null ? Found<NewGame>.None(score.Complaint!)
-            : Whole(new NewGame(name.Value!, players.Value![0], players.Value[1], pieces.Value![0], board.Value!.FirstOrDefault(), heaps.Value == "yes", Answers.Ideas.First(i => i.Word == score.Value).Idea));
+        Found<string> turn = Next(score, "--turn", "Shall whole games be played by it, with a turn and an end?", "yes", Answers.YesOrNo);
+        return turn.Value is null ? Found<NewGame>.None(turn.Complaint!)
+            : Whole(new NewGame(name.Value!, players.Value![0], players.Value[1], pieces.Value![0], board.Value!.FirstOrDefault(), heaps.Value == "yes", Answers.Ideas.First(i => i.Word == score.Value).Idea, turn.Value == "yes"));
     }
 
     private static Found<NewGame> Whole(NewGame game) => game switch

@@ -7,6 +7,12 @@ namespace Rostrum.Play.Counting;
 /// <summary>Counts lines of play and positions ply by ply, exactly: positions that are alike are played on once, with the number of lines that lead to them.</summary>
 internal sealed class LineCounter
 {
+    /// <summary>How many positions of one ply are kept at the most; about a gigabyte of memory.</summary>
+    public const int MostPositions = 10_000_000;
+
+    /// <summary>How many decisions and chance events of one ply are gone through at the most.</summary>
+    public const long MostMoments = 1_000_000_000;
+
     private readonly CoursePlan _plan;
     private readonly Machine _machine;
     private readonly StateKey _keys;
@@ -53,6 +59,10 @@ internal sealed class LineCounter
             while (_waiting.TryPop(out (TableState State, UInt128 Lines, bool IsFirst) waiting))
             {
                 Advance(waiting.State, waiting.Lines, waiting.IsFirst, next, sum, keeps);
+                if (next.Count > MostPositions || ++sum.Moments > MostMoments)
+                {
+                    throw new NotPlayableException($"There are too many ways from here to count: more than {(next.Count > MostPositions ? $"{MostPositions:N0} positions" : $"{MostMoments:N0} decisions and chances")} {(_isBegun ? "of one turn" : "before the first turn")}.");
+                }
             }
         }
 
@@ -110,6 +120,8 @@ internal sealed class LineCounter
         public UInt128 Lines { get; set; }
 
         public long Positions { get; set; }
+
+        public long Moments { get; set; }
 
         public void End(ImmutableArray<int> winners, UInt128 lines, ReadOnlySpan<byte> key)
         {

@@ -204,7 +204,7 @@ internal sealed class Finish(int firstLocal, int firstSet) : Instruction(null)
     }
 }
 
-/// <summary>Between two turns: waits where the machine is asked to.</summary>
+/// <summary>Between two turns: whoever's turn comes acts; waits where the machine is asked to.</summary>
 internal sealed class BetweenTurns : Instruction
 {
     public BetweenTurns()
@@ -214,6 +214,8 @@ internal sealed class BetweenTurns : Instruction
 
     public override int Do(Machine machine, int here)
     {
+        // Who acted last is over: two ways to one position must leave one state.
+        machine.State.Numbers[Slots.Me] = machine.State.Numbers[Slots.Turn];
         if (!machine.StopsAfterTurns)
         {
             return here + 1;

@@ -1,4 +1,5 @@
 using Rostrum.Sheets.Formulas;
+using Rostrum.Sheets.Loading.Sections;
 using Rostrum.Sheets.Model;
 using Rostrum.Sheets.Steps;
 using Rostrum.Testing;
@@ -62,6 +63,23 @@ public sealed class GrammarTests
         string[] said = [.. Rules["call"].All.OfType<GrammarPart.Words>().Select(w => w.Said)];
 
         Assert.Empty(Operations.All.Where(o => o.Form == OperationForm.Function).Select(o => o.Name).Except(said));
+    }
+
+    [Fact]
+    public void Grammar_has_every_beginning_of_a_step()
+    {
+        var maker = new SentenceMaker(Rules, Classes, seed: 13);
+        string[] made = [.. ((string[])["step", "head"]).SelectMany(rule => Enumerable.Range(0, Sentences).Select(_ => $"{maker.Make(rule)} "))];
+
+        Assert.All(StepWords.All, begin => Assert.Contains(made, m => m.StartsWith($"{begin} ", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void Page_says_every_word_with_which_a_game_ends()
+    {
+        string page = TestFiles.Read("docs/language.md");
+
+        Assert.All(EndSection.FollowWords.Concat(EndSection.WinnerWords).Concat(ActionsSection.BlockKeys), words => Assert.Contains($"`{words}`", page));
     }
 
     [Theory]
