@@ -1,6 +1,7 @@
 using Rostrum.Play.Counting;
 using Rostrum.Play.Course;
 using Rostrum.Play.Layout;
+using Rostrum.Play.Solving;
 using Rostrum.Sheets.Model;
 using Rostrum.Text;
 
@@ -52,4 +53,17 @@ public sealed class GameTable
         ArgumentOutOfRangeException.ThrowIfNegative(plies);
         return new LineCounter(Plan).Count(plies, distinct);
     }
+
+    /// <summary>By how much the total of the first seat is above that of the second where both play as well as can be.</summary>
+    /// <remarks>Looks at every position that can come about; for games of some ten thousand to a million positions.</remarks>
+    /// <exception cref="NotPlayableException">Not two play, chance or a secret decides somewhere, or a position may come again.</exception>
+    public SolvedGame BestDifference() => GameValue.Difference(Plan);
+
+    /// <summary>Whether the first seat wins, draws or loses where both play as well as can be: 1, 0, -1.</summary>
+    /// <exception cref="NotPlayableException">Not two play, chance or a secret decides somewhere, or a position may come again.</exception>
+    public SolvedGame BestOutcome() => GameValue.Outcome(Plan);
+
+    /// <summary>How likely the first seat wins a game with chance where both play as well as can be.</summary>
+    /// <exception cref="NotPlayableException">Not two play, somebody decides in secret, or there are too many positions.</exception>
+    public SolvedChances BestChances() => WinProbability.Of(Plan);
 }

@@ -41,6 +41,9 @@ internal sealed record LawPlan(Law Law, ImmutableArray<(Node Truth, bool Wanted)
 {
     /// <summary>True where something is asked of what the steps leave.</summary>
     public bool IsAskedAfter => !After.IsEmpty;
+
+    /// <summary>How many choices, from the first on, must be made before the law can be asked: no later one stands in its formulas.</summary>
+    public int Choices { get; init; }
 }
 
 /// <summary>A power made ready for one action.</summary>

@@ -96,7 +96,7 @@ internal sealed class IfAlternative(Node condition, Alternative then, Alternativ
 
 /// <summary>Alternatives that are at hand while a counter is below a limit.</summary>
 /// <param name="inner">The alternatives.</param>
-/// <param name="counter">The number slot that counts how often one was taken.</param>
+/// <param name="counter">The number slot that counts how often one was taken; -1 where there is no limit.</param>
 /// <param name="most">How often; null for any number of times.</param>
 /// <param name="isDuty">True where the order cannot be ended while one of them is possible and none was taken.</param>
 internal sealed class CountedAlternative(Alternative inner, int counter, Node? most, bool isDuty) : Alternative

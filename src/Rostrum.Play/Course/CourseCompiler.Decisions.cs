@@ -190,7 +190,7 @@ internal sealed partial class CourseCompiler
 
         foreach (ActionPlan joining in _actions.Where(a => name is not null && a.Facts.Joins == name))
         {
-            counted.Add(Joining(joining, leaves, counters));
+            counted.Add(Joining(joining, leaves));
         }
 
         var ending = new EndingAlternative("done", name ?? Said(step));
@@ -203,25 +203,30 @@ internal sealed partial class CourseCompiler
         ForgetAll([.. counters], []);
     }
 
+    // What may be taken any number of times is not counted: how often it was taken makes no difference.
     private CountedAlternative Counted(Step member, FrameMap frame, List<Leaf> leaves, List<int> counters)
     {
-        int counter = Number();
-        counters.Add(counter);
         var own = new List<Leaf>();
         bool isMay = member.Kind == StepKind.May;
         Alternative inner = isMay || member.Kind == StepKind.Must ? Any(member.Inner, frame, own) : Build(member, frame, own);
-        leaves.AddRange(own.Select(l => l with { Emit = () => EmitCounted(l.Emit, counter) }));
         Node? most = isMay ? Optional(member.Terms[0], frame.Inner()) : new Constant(1);
+        if (most is null)
+        {
+            leaves.AddRange(own);
+            return new CountedAlternative(inner, -1, null, false);
+        }
+
+        int counter = Number();
+        counters.Add(counter);
+        leaves.AddRange(own.Select(l => l with { Emit = () => EmitCounted(l.Emit, counter) }));
         return new CountedAlternative(inner, counter, most, !isMay);
     }
 
-    private CountedAlternative Joining(ActionPlan joining, List<Leaf> leaves, List<int> counters)
+    private CountedAlternative Joining(ActionPlan joining, List<Leaf> leaves)
     {
-        int counter = Number();
-        counters.Add(counter);
         (CallAlternative call, FrameMap frame) = MakeCall(joining, [.. joining.Choices.Select(_ => (Node?)null)]);
-        leaves.Add(new Leaf(call, () => EmitCounted(() => EmitCall(call, frame), counter)));
-        return new CountedAlternative(call, counter, null, false);
+        leaves.Add(new Leaf(call, () => EmitCall(call, frame)));
+        return new CountedAlternative(call, -1, null, false);
     }
 
     private void EmitCounted(Action steps, int counter)

@@ -74,7 +74,7 @@ internal sealed partial class CourseCompiler
     private void BindLaws(ActionPlan action, ImmutableArray<PowerPlan> powers)
     {
         FrameMap frame = _frames[action.Facts.Action.Index];
-        action.Laws = [.. _sheet.Laws.Where(l => l.Binds.Contains(action.Facts.Action)).Select(l => Ready(l, action.Facts.Action, frame))];
+        action.Laws = [.. _sheet.Laws.Where(l => l.Binds.Contains(action.Facts.Action)).Select(l => Ready(l, action, frame))];
         action.Powers = [.. powers.Where(p => (p.Power.For is null || ReferenceEquals(p.Power.For, action.Facts.Action)) && (p.Power.Lifts.IsEmpty || action.Laws.Any(l => p.Power.Lifts.Contains(l.Law.Name))))];
         action.MayOverfill = !_layout.Limited.IsEmpty && !action.Facts.Choices.IsEmpty && MovesThings(action.Facts, []);
     }
@@ -87,10 +87,11 @@ internal sealed partial class CourseCompiler
         || (step.Action is { } called && MovesThings(_sheet.Actions[called.Index], asked))
         || step.Inner.Concat(step.Otherwise).Any(s => MovesThings(s, asked));
 
-    private LawPlan Ready(Law law, ActionName action, FrameMap frame)
+    private LawPlan Ready(Law law, ActionPlan action, FrameMap frame)
     {
-        LawBody body = law.Bodies[law.Choice is null ? 0 : _readings(law.Choice)][law.Binds.IndexOf(action)];
-        FrameMap own = frame.Inner();
+        LawBody body = law.Bodies[law.Choice is null ? 0 : _readings(law.Choice)][law.Binds.IndexOf(action.Facts.Action)];
+        HashSet<int> asked = [];
+        FrameMap own = frame.Inner(asked);
         var before = ImmutableArray.CreateBuilder<(Node, bool)>();
         var after = ImmutableArray.CreateBuilder<(Node, bool)>();
         foreach (LawDemand demand in body.Demands)
@@ -99,7 +100,14 @@ internal sealed partial class CourseCompiler
             (isAfter ? after : before).Add((Compile(demand.Truth, own), demand.Kind is DemandKind.Needs or DemandKind.MustLeave));
         }
 
-        return new LawPlan(law, before.ToImmutable(), after.ToImmutable(), body.Unless is null ? null : Compile(body.Unless, own));
+        Node? unless = body.Unless is null ? null : Compile(body.Unless, own);
+        int choices = action.Choices.Length;
+        while (choices > 0 && !asked.Contains(action.Choices[choices - 1].Letter))
+        {
+            choices--;
+        }
+
+        return new LawPlan(law, before.ToImmutable(), after.ToImmutable(), unless) { Choices = choices };
     }
 
     private PowerPlan ReadyPower(Power power)

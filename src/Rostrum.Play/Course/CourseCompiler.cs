@@ -65,6 +65,11 @@ internal sealed partial class CourseCompiler
         }
 
         EmitGame();
+
+        // Formulas that ask what somebody can do are compiled before the calls of which they ask.
+        ImmutableArray<ScorePlan> score = [.. _sheet.Score.Select(ReadyScore)];
+        ImmutableArray<(TieBreak, Node?)> ties = [.. _sheet.TieBreaks.Select(t => (t, t.Number is null ? null : _formulas.Number(t.Number, _formulas.Frame())))];
+        Node? next = _sheet.NextToPlay is { } follows ? _formulas.Compile(follows, _formulas.Frame()) : null;
         EmitAsked();
         return new CoursePlan(_layout)
         {
@@ -74,9 +79,9 @@ internal sealed partial class CourseCompiler
             LineNames = [.. _layout.Holders.SelectMany(h => h.Board?.Families ?? []).SelectMany(f => f.Lines.Select(l => $"{f.Name} {l.Label}"))],
             DirectionName = _formulas.DirectionName,
             Ends = _ends,
-            Score = [.. _sheet.Score.Select(ReadyScore)],
-            Ties = [.. _sheet.TieBreaks.Select(t => (t, t.Number is null ? null : _formulas.Number(t.Number, _formulas.Frame())))],
-            NextToPlay = _sheet.NextToPlay is { } next ? _formulas.Compile(next, _formulas.Frame()) : null,
+            Score = score,
+            Ties = ties,
+            NextToPlay = next,
             Actions = _actions,
             Resets = (Resets("turn"), Resets("round")),
             Counts = (_asksTurn, _asksRound),

@@ -63,6 +63,11 @@ internal sealed class OptionFinder(Machine machine)
     private bool Try(Search search, int at)
     {
         ActionPlan action = search.Action;
+        if (action.Powers.IsEmpty && !IsKeptAt(action, at))
+        {
+            return false;
+        }
+
         if (at == action.Choices.Length)
         {
             return Judge(search);
@@ -162,7 +167,7 @@ internal sealed class OptionFinder(Machine machine)
         _sets = 0;
         bool isThing = choice.Facts.From.Sort.Element?.Kind == SortKind.Thing;
         var seen = isThing ? new HashSet<string>() : null;
-        foreach (int[] set in Subsets(domain, fewest, Math.Min(most, domain.Length)))
+        foreach (int[] set in Subsets.Of(domain, fewest, Math.Min(most, domain.Length)))
         {
             if (++_sets > MostSets)
             {
@@ -186,51 +191,23 @@ internal sealed class OptionFinder(Machine machine)
         return false;
     }
 
-    // Smaller sets first; each in the order of the domain.
-    private static IEnumerable<int[]> Subsets(int[] domain, int fewest, int most)
+    // A law is asked as soon as all choices are made that stand in it: where it is broken, no later choice mends that.
+    private bool IsKeptAt(ActionPlan action, int choices)
     {
-        for (int size = fewest; size <= most; size++)
+        foreach (LawPlan law in action.Laws)
         {
-            int[] at = [.. Enumerable.Range(0, size)];
-            while (size <= domain.Length)
+            if (law.Choices == choices && !IsKeptBefore(law))
             {
-                yield return [.. at.Select(i => domain[i])];
-                int last = size - 1;
-                while (last >= 0 && at[last] == domain.Length - size + last)
-                {
-                    last--;
-                }
-
-                if (last < 0)
-                {
-                    break;
-                }
-
-                at[last]++;
-                for (int i = last + 1; i < size; i++)
-                {
-                    at[i] = at[i - 1] + 1;
-                }
+                return false;
             }
         }
+
+        return true;
     }
 
     private bool Judge(Search search)
     {
-        List<LawPlan>? broken = null;
-        foreach (LawPlan law in search.Action.Laws)
-        {
-            if (!IsKeptBefore(law))
-            {
-                if (search.Action.Powers.IsEmpty)
-                {
-                    return false;
-                }
-
-                (broken ??= []).Add(law);
-            }
-        }
-
+        List<LawPlan>? broken = search.Action.Powers.IsEmpty ? null : Broken(search.Action);
         Option option = Made(search);
         if (search.Action.IsTried)
         {
@@ -251,6 +228,21 @@ internal sealed class OptionFinder(Machine machine)
         }
 
         return search.OnlyOne && search.Into.Count > 0;
+    }
+
+    // With powers, which laws are broken decides which power helps.
+    private List<LawPlan>? Broken(ActionPlan action)
+    {
+        List<LawPlan>? broken = null;
+        foreach (LawPlan law in action.Laws)
+        {
+            if (!IsKeptBefore(law))
+            {
+                (broken ??= []).Add(law);
+            }
+        }
+
+        return broken;
     }
 
     /// <summary>True where a law is kept by the choices that stand in the letters, as far as it is asked before the action.</summary>

@@ -7,6 +7,7 @@ namespace Rostrum.Play.Formulas;
 internal sealed class FrameMap(LetterCounter letters)
 {
     private readonly Dictionary<int, Spot> _spots = [];
+    private HashSet<int>? _asked;
 
     /// <summary>Where one frame position is kept.</summary>
     /// <param name="IsState">True for a number (or set) that the state keeps from step to step; false for a letter of the run.</param>
@@ -15,9 +16,10 @@ internal sealed class FrameMap(LetterCounter letters)
     internal readonly record struct Spot(bool IsState, int At, bool IsMany);
 
     /// <summary>A copy to which positions are added without changing this one.</summary>
-    public FrameMap Inner()
+    /// <param name="asked">Gets every letter of the run that is asked for there; null to note none, but what this one notes is noted on.</param>
+    public FrameMap Inner(HashSet<int>? asked = null)
     {
-        var inner = new FrameMap(letters);
+        var inner = new FrameMap(letters) { _asked = asked ?? _asked };
         foreach ((int slot, Spot spot) in _spots)
         {
             inner._spots[slot] = spot;
@@ -43,7 +45,16 @@ internal sealed class FrameMap(LetterCounter letters)
     public void Keep(int slot, int at, bool isMany) => _spots[slot] = new Spot(true, at, isMany);
 
     /// <summary>Where a frame position is kept.</summary>
-    public Spot Of(int slot) => _spots.TryGetValue(slot, out Spot spot) ? spot : throw new InvalidOperationException($"Nothing is kept at frame position {slot}.");
+    public Spot Of(int slot)
+    {
+        Spot spot = _spots.TryGetValue(slot, out Spot known) ? known : throw new InvalidOperationException($"Nothing is kept at frame position {slot}.");
+        if (!spot.IsState)
+        {
+            _asked?.Add(spot.At);
+        }
+
+        return spot;
+    }
 }
 
 /// <summary>Counts the letters of a plan.</summary>
