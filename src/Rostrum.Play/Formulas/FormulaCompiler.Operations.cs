@@ -28,6 +28,7 @@ internal sealed partial class FormulaCompiler
         Op.SpacesOf => Spaces(apply.Argument(0), frame),
         Op.ThingsIn => Things(apply.Argument(0), null, frame),
         Op.SlotsOf => Slots(apply.Argument(0), frame),
+        Op.SeatBeside => new BesideNode(At(apply, 0, frame), apply.Argument(1) is Term.DirectionNamed { Direction.Name: "left" } ? 1 : layout.Seats - 1, layout.Seats),
         _ => throw new InvalidOperationException($"No meaning is known for '{apply.Operation.Name}'."),
     };
 

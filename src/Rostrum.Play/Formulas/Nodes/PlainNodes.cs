@@ -23,6 +23,13 @@ internal sealed class MeNode : Node
     public override int Value(Run run) => run.Me;
 }
 
+/// <summary>Who sits beside a player; seats are counted clockwise, so who sits to the left comes next.</summary>
+internal sealed class BesideNode(Node player, int steps, int seats) : Node
+{
+    /// <inheritdoc />
+    public override int Value(Run run) => player.Value(run) is var seat && seat == Nothing ? Nothing : (seat + steps) % seats;
+}
+
 /// <summary>An entry of a table by the seat that <c>me</c> is.</summary>
 internal sealed class OfMe(int[] table) : Node
 {
