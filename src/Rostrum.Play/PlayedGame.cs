@@ -80,19 +80,21 @@ public sealed class PlayedGame
                 Turns++;
                 return null;
             default:
-                Result = ResultOf(_machine);
+                Result = ResultOf(_machine, Turns);
                 return null;
         }
     }
 
-    private GameResult ResultOf(Machine machine)
+    /// <summary>How a game that is over came out.</summary>
+    internal static GameResult ResultOf(Machine machine, int turns)
     {
         Result result = Reckoning.Of(machine);
+        var names = new PlayNames(machine.Plan);
         Sheet sheet = machine.Plan.Sheet;
         EndRule? end = result.End is { } index ? sheet.Ends[index] : null;
         return new GameResult(
             end?.Name, end?.Says, end?.Cite,
-            [.. result.Totals.Select((t, s) => new SeatResult(s, _names.Seat(s), sheet.Score.IsEmpty ? null : t, result.Ranks[s], result.Winners.Contains(s)))],
-            result.TieBreak, Turns);
+            [.. result.Totals.Select((t, s) => new SeatResult(s, names.Seat(s), sheet.Score.IsEmpty ? null : t, result.Ranks[s], result.Winners.Contains(s)))],
+            result.TieBreak, turns);
     }
 }

@@ -16,6 +16,9 @@ internal abstract class Alternative
     /// <summary>Adds its legal options.</summary>
     /// <returns>True where it has one.</returns>
     public abstract bool Collect(OptionFinder finder, List<Option> into);
+
+    /// <summary>The calls of actions that are at hand now, whether or not the laws leave them an option.</summary>
+    public virtual IEnumerable<CallAlternative> Calls(OptionFinder finder) => [];
 }
 
 /// <summary>A call of an action: the gaps that are given, and where the choices are kept for its steps.</summary>
@@ -40,6 +43,8 @@ internal sealed class CallAlternative(ActionPlan action, ImmutableArray<Node?> g
     public Dictionary<PowerPlan, Label> Prices { get; } = [];
 
     public override bool Collect(OptionFinder finder, List<Option> into) => finder.Collect(this, into);
+
+    public override IEnumerable<CallAlternative> Calls(OptionFinder finder) => [this];
 }
 
 /// <summary>A step that is no call, told by its own words.</summary>
@@ -69,6 +74,8 @@ internal sealed class AnyAlternative(ImmutableArray<Alternative> among) : Altern
 
         return any;
     }
+
+    public override IEnumerable<CallAlternative> Calls(OptionFinder finder) => among.SelectMany(a => a.Calls(finder));
 }
 
 /// <summary>The first of several that has a legal option.</summary>
@@ -86,12 +93,16 @@ internal sealed class FirstAlternative(ImmutableArray<Alternative> among) : Alte
 
         return false;
     }
+
+    public override IEnumerable<CallAlternative> Calls(OptionFinder finder) => among.FirstOrDefault(a => a.Collect(finder, []))?.Calls(finder) ?? [];
 }
 
 /// <summary>Alternatives under a condition.</summary>
 internal sealed class IfAlternative(Node condition, Alternative then, Alternative otherwise) : Alternative
 {
     public override bool Collect(OptionFinder finder, List<Option> into) => (finder.Holds(condition) ? then : otherwise).Collect(finder, into);
+
+    public override IEnumerable<CallAlternative> Calls(OptionFinder finder) => (finder.Holds(condition) ? then : otherwise).Calls(finder);
 }
 
 /// <summary>Alternatives that are at hand while a counter is below a limit.</summary>
@@ -104,8 +115,11 @@ internal sealed class CountedAlternative(Alternative inner, int counter, Node? m
     /// <summary>True where the order cannot be ended while one of them is possible and none was taken.</summary>
     public bool IsDuty => isDuty;
 
-    public override bool Collect(OptionFinder finder, List<Option> into) =>
-        (most is null || finder.Count(counter) < finder.Number(most)) && inner.Collect(finder, into);
+    public override bool Collect(OptionFinder finder, List<Option> into) => IsAtHand(finder) && inner.Collect(finder, into);
+
+    public override IEnumerable<CallAlternative> Calls(OptionFinder finder) => IsAtHand(finder) ? inner.Calls(finder) : [];
+
+    private bool IsAtHand(OptionFinder finder) => most is null || finder.Count(counter) < finder.Number(most);
 }
 
 /// <summary>Declining what may be done, or ending a free order.</summary>
@@ -129,8 +143,8 @@ internal sealed class EndingAlternative(string words, string of) : Alternative
 /// <summary>Which element of a loop comes next, where the player chooses the order.</summary>
 /// <param name="list">The set slot of the elements that are left.</param>
 /// <param name="letter">The number slot that gets the element.</param>
-/// <param name="isThing">True where they are things, so that those that look alike are one option.</param>
-internal sealed class NextAlternative(int list, int letter, bool isThing) : Alternative
+/// <param name="sort">What the elements are; things that look alike are one option.</param>
+internal sealed class NextAlternative(int list, int letter, SortKind sort) : Alternative
 {
     /// <summary>The set slot of the elements that are left.</summary>
     public int List => list;
@@ -138,8 +152,11 @@ internal sealed class NextAlternative(int list, int letter, bool isThing) : Alte
     /// <summary>The number slot that gets the element.</summary>
     public int Letter => letter;
 
+    /// <summary>What the elements are.</summary>
+    public SortKind Sort => sort;
+
     /// <summary>True where the elements are things.</summary>
-    public bool IsThing => isThing;
+    public bool IsThing => sort == SortKind.Thing;
 
     public override bool Collect(OptionFinder finder, List<Option> into) => finder.Collect(this, into);
 }

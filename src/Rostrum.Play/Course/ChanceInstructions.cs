@@ -36,7 +36,7 @@ internal sealed class DealOne(int left, int from, Target to, bool? faceUp, Label
         }
 
         var deal = new DealEvent(state, spot, landing, faceUp, left);
-        if (deal.Weights.Length > 1)
+        if (deal.Weights.Length > 1 || machine.StopsAtEveryDeal)
         {
             machine.Moment = new Moment.Chance(deal);
             return Wait;
@@ -57,7 +57,7 @@ internal sealed class DealEvent : ChanceEvent
 
     public DealEvent(TableState state, int from, int to, bool? faceUp, int left)
     {
-        (_to, _faceUp, _left) = (to, faceUp, left);
+        (From, _to, _faceUp, _left) = (from, to, faceUp, left);
         if (state.Known(from) > 0)
         {
             (_things, Weights) = ([state.Top(from)], [1]);
@@ -86,6 +86,9 @@ internal sealed class DealEvent : ChanceEvent
     }
 
     public override ImmutableArray<long> Weights { get; }
+
+    /// <summary>The spot from which it is dealt.</summary>
+    public int From { get; }
 
     /// <summary>The spot to which it is dealt.</summary>
     public int To => _to;
@@ -145,6 +148,14 @@ internal sealed class RollEvent : ChanceEvent
 
     /// <summary>Each die with the 0-based face that it shows.</summary>
     public IEnumerable<(int Die, int Face)> Faces(int outcome) => _groups.SelectMany(g => g).Zip(_outcomes[outcome]);
+
+    /// <summary>The outcome in which the dice, in their order, show these faces; -1 where they cannot.</summary>
+    /// <param name="faces">By die: the 0-based face.</param>
+    public int Showing(int[] faces)
+    {
+        int[] wanted = [.. _groups.SelectMany(g => g.Select(d => faces[Dice.IndexOf(d)]).Order())];
+        return _outcomes.ToList().FindIndex(o => o.AsSpan().SequenceEqual(wanted));
+    }
 
     public override void Carry(TableState state, int outcome)
     {

@@ -85,6 +85,8 @@ internal sealed partial class CourseCompiler
             throw new NotPlayableException($"'{action.Name}' calls itself: {string.Join(", ", _inside.Reverse().Select(a => a.Name).Append(action.Name))}.", action.DeclaredAt);
         }
 
+        string block = _block;
+        _block = action.Name;
         _inside.Push(action);
         EmitPrices(call, frame);
         Mark(call.Entry);
@@ -105,6 +107,7 @@ internal sealed partial class CourseCompiler
             EmitAsked(EndMoment.AfterEachAction);
         }
 
+        _block = block;
         _inside.Pop();
         _open.Remove(action);
     }

@@ -96,7 +96,7 @@ internal sealed partial class CourseCompiler
         bool isChosen = step.Terms[3] is Term.Truth { IsYes: true };
         if (isChosen)
         {
-            var next = new NextAlternative(list, letter, isThing);
+            var next = new NextAlternative(list, letter, element.Kind);
             Add(new DecideNext(next, done, At(step)));
             Mark(next.Entry);
         }
@@ -134,7 +134,7 @@ internal sealed partial class CourseCompiler
         int runLetter = own.Letter(step.Slot, Sort.Player);
         bool onlyOthers = step.Terms[4] is Term.Truth { IsYes: true };
         Node players = new SeatsFrom(Optional(step.Terms[0], frame.Inner()), onlyOthers);
-        Add(new BeginElements(players, Optional(step.Terms[1], own), Optional(step.Terms[2], own), runLetter, list, index, At(step)));
+        Add(new BeginElements(players, Optional(step.Terms[1], own), Optional(step.Terms[2], own), runLetter, list, index, At(step)) { AsMe = true });
         Add(new SetActing(null, kept, Slots.Me, At(step)));
         FrameMap inner = frame.Inner();
         inner.Keep(step.Slot, letter, false);

@@ -18,6 +18,7 @@ internal sealed partial class CourseCompiler
     private readonly LetterCounter _letters = new();
     private readonly FormulaCompiler _formulas;
     private readonly List<Instruction> _code = [];
+    private readonly List<string> _blocks = [];
     private readonly HashSet<int> _thingNumbers = [];
     private readonly HashSet<int> _thingSets = [];
     private readonly List<int> _startAsNothing = [];
@@ -74,10 +75,12 @@ internal sealed partial class CourseCompiler
         return new CoursePlan(_layout)
         {
             Code = [.. _code],
+            Blocks = [.. _blocks],
             MarkBase = _markBase,
             Blank = Blank(),
             LineNames = [.. _layout.Holders.SelectMany(h => h.Board?.Families ?? []).SelectMany(f => f.Lines.Select(l => $"{f.Name} {l.Label}"))],
             DirectionName = _formulas.DirectionName,
+            FitSpaces = _formulas.FitsKnown.Spaces,
             Ends = _ends,
             Score = score,
             Ties = ties,
@@ -146,6 +149,7 @@ internal sealed partial class CourseCompiler
         {
             end.Steps = new Label();
             Mark(end.Steps);
+            _block = end.Rule.Name;
             Emit(end.Rule.Steps, _formulas.Frame());
             Add(new GoTo(closing));
         }
@@ -156,19 +160,20 @@ internal sealed partial class CourseCompiler
     }
 
     private Label? _endOfTurn;
+    private string _block = "set-up";
 
     private void EmitBlock(string name, Label? endOfTurn = null)
     {
-        Label? outer = _endOfTurn;
-        _endOfTurn = endOfTurn ?? outer;
+        (Label? outer, string block) = (_endOfTurn, _block);
+        (_endOfTurn, _block) = (endOfTurn ?? outer, name);
         EmitHooked(name, null, null, () =>
         {
-            foreach (Block block in _sheet.Blocks.Where(b => b.Name == name))
+            foreach (Block steps in _sheet.Blocks.Where(b => b.Name == name))
             {
-                Emit(block.Steps, _formulas.Frame());
+                Emit(steps.Steps, _formulas.Frame());
             }
         });
-        _endOfTurn = outer;
+        (_endOfTurn, _block) = (outer, block);
     }
 
     // Hooks and ends that are asked before or after a block stand round its steps.
@@ -196,10 +201,14 @@ internal sealed partial class CourseCompiler
 
     private void EmitHooks(Hook[] hooks, HookWhen when, FrameMap? frame)
     {
+        string block = _block;
         foreach (Hook hook in hooks.Where(h => h.When == when))
         {
+            _block = hook.Key;
             Emit(hook.Steps, frame ?? _formulas.Frame());
         }
+
+        _block = block;
     }
 
     private void EmitAsked(EndMoment moment, string block)
@@ -213,6 +222,7 @@ internal sealed partial class CourseCompiler
     private int Add(Instruction instruction)
     {
         _code.Add(instruction);
+        _blocks.Add(_block);
         return _code.Count - 1;
     }
 

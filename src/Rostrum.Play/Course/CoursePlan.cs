@@ -11,6 +11,9 @@ internal sealed record CoursePlan(TableLayout Layout)
     /// <summary>The instructions; the first is where a game begins.</summary>
     public required ImmutableArray<Instruction> Code { get; init; }
 
+    /// <summary>By instruction: the block of the sheet in whose course it stands, such as <c>turn</c>, <c>after turn</c> or an action.</summary>
+    public required ImmutableArray<string> Blocks { get; init; }
+
     /// <summary>True where the game goes by turns; false where the sheet has a course of its own.</summary>
     public required bool HasTurns { get; init; }
 
@@ -58,6 +61,9 @@ internal sealed record CoursePlan(TableLayout Layout)
 
     /// <summary>The name of a direction, by its number at play.</summary>
     public required Func<int, string> DirectionName { get; init; }
+
+    /// <summary>The spaces of a fit of a drawing, by its number at play.</summary>
+    public required Func<int, int[]> FitSpaces { get; init; }
 
     /// <summary>The sheet.</summary>
     public Sheet Sheet => Layout.Sheet;

@@ -12,8 +12,7 @@ namespace Rostrum.Play.Course;
 /// <param name="at">Where the step stands.</param>
 internal sealed class Decide(Alternative among, EndingAlternative? declining, bool isSecret, Label none, SourceSpan? at) : Instruction(at)
 {
-    /// <summary>What may be done.</summary>
-    public Alternative Among => among;
+    public override IEnumerable<Alternative> Alternatives => [among];
 
     public override int Do(Machine machine, int here)
     {
@@ -36,6 +35,8 @@ internal sealed class Decide(Alternative among, EndingAlternative? declining, bo
 /// <param name="at">Where the step stands.</param>
 internal sealed class DecideOrder(ImmutableArray<CountedAlternative> among, EndingAlternative ending, Label done, SourceSpan? at) : Instruction(at)
 {
+    public override IEnumerable<Alternative> Alternatives => among;
+
     public override int Do(Machine machine, int here)
     {
         var options = new List<Option>();

@@ -86,22 +86,35 @@ internal sealed class NextElement(int list, int index, int letter, bool player, 
 /// <param name="at">Where the loop stands.</param>
 internal sealed class BeginElements(Node domain, Node? where, Node? order, int letter, int list, int index, SourceSpan? at) : Instruction(at)
 {
+    /// <summary>True where the elements are players, each of whom is <c>me</c> when it is asked.</summary>
+    public bool AsMe { get; init; }
+
     public override int Do(Machine machine, int here)
     {
         int[] elements = machine.Elements(domain);
         if (where is not null)
         {
-            elements = [.. elements.Where(e => machine.HoldsFor(where, letter, e))];
+            elements = [.. elements.Where(e => As(machine, e, () => machine.HoldsFor(where, letter, e)))];
         }
 
         if (order is not null)
         {
-            elements = [.. elements.OrderBy(e => machine.NumberFor(order, letter, e))];
+            elements = [.. elements.OrderBy(e => As(machine, e, () => machine.NumberFor(order, letter, e)))];
         }
 
         machine.State.Sets[list] = elements;
         machine.State.Numbers[index] = 0;
         return here + 1;
+    }
+
+    private T As<T>(Machine machine, int element, Func<T> asked)
+    {
+        ref int me = ref machine.State.Numbers[Slots.Me];
+        int acting = me;
+        me = AsMe ? element : acting;
+        T answer = asked();
+        me = acting;
+        return answer;
     }
 }
 

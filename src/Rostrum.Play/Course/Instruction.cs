@@ -12,6 +12,9 @@ internal abstract class Instruction(SourceSpan? at)
     /// <summary>Where the step stands in the sheet; null for steps of the usual course.</summary>
     public SourceSpan? At { get; } = at;
 
+    /// <summary>For a decision: what may stand at it; empty for every other step.</summary>
+    public virtual IEnumerable<Alternative> Alternatives => [];
+
     /// <summary>Carries it out on the machine's state.</summary>
     /// <returns>The position of the next instruction, or <see cref="Wait"/>.</returns>
     public abstract int Do(Machine machine, int here);

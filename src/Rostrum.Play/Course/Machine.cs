@@ -38,6 +38,12 @@ internal sealed class Machine
     /// <summary>True where play also waits between two turns.</summary>
     public bool StopsAfterTurns { get; set; }
 
+    /// <summary>True where play also waits where only one thing can be dealt.</summary>
+    public bool StopsAtEveryDeal { get; set; }
+
+    /// <summary>Told when a deck is shuffled, with its spot; null for nobody.</summary>
+    public Action<int>? Shuffled { get; set; }
+
     /// <summary>Why play waits.</summary>
     public Moment? Moment { get; set; }
 

@@ -7,13 +7,9 @@ using Rostrum.Sheets.Model;
 namespace Rostrum.Play.Course;
 
 /// <summary>Finds every legal option of a decision: goes through the choices of an action, later ones after earlier ones, and asks the laws.</summary>
-internal sealed class OptionFinder(Machine machine)
+internal sealed partial class OptionFinder(Machine machine)
 {
-    /// <summary>How many sets of things to choose are tried at the most.</summary>
-    public const int MostSets = 100_000;
-
     private readonly Trial _trial = new(machine);
-    private int _sets;
 
     /// <summary>True where a truth holds in the state, for the seat that acts.</summary>
     public bool Holds(Node truth) => machine.Holds(truth);
@@ -57,13 +53,19 @@ internal sealed class OptionFinder(Machine machine)
     private readonly record struct Search(CallAlternative Call, List<Option> Into, bool OnlyOne)
     {
         public ActionPlan Action => Call.Action;
+
+        /// <summary>Where candidates go that the laws may refuse; null where only legal options are looked for.</summary>
+        public List<Candidate>? Candidates { get; init; }
+
+        /// <summary>Which candidates are wanted.</summary>
+        public Func<Option, bool>? Wanted { get; init; }
     }
 
     // True where the search may stop.
     private bool Try(Search search, int at)
     {
         ActionPlan action = search.Action;
-        if (action.Powers.IsEmpty && !IsKeptAt(action, at))
+        if (action.Powers.IsEmpty && search.Candidates is null && !IsKeptAt(action, at))
         {
             return false;
         }
@@ -155,42 +157,6 @@ internal sealed class OptionFinder(Machine machine)
         return state.Layout.SpotHolder[spot].IsOrdered ? (spot, -1 - thing) : (spot, state.LookCode(thing));
     }
 
-    private bool TrySets(Search search, int at, ChoicePlan choice, int[] domain)
-    {
-        (int fewest, int most) = choice.Facts.Amount switch
-        {
-            ChoiceAmount.Exactly => ((int)choice.Facts.Number, (int)choice.Facts.Number),
-            ChoiceAmount.UpTo => (0, (int)choice.Facts.Number),
-            ChoiceAmount.Some => (1, domain.Length),
-            _ => (0, domain.Length),
-        };
-        _sets = 0;
-        bool isThing = choice.Facts.From.Sort.Element?.Kind == SortKind.Thing;
-        var seen = isThing ? new HashSet<string>() : null;
-        foreach (int[] set in Subsets.Of(domain, fewest, Math.Min(most, domain.Length)))
-        {
-            if (++_sets > MostSets)
-            {
-                throw new NotPlayableException($"There are more than {MostSets:N0} ways to choose '{choice.Facts.Words}'.", choice.Facts.At);
-            }
-
-            if (seen is not null && !seen.Add(string.Join(' ', set.Select(Likeness).Order())))
-            {
-                continue;
-            }
-
-            Elements list = machine.Run.Rent();
-            list.AddRange(set);
-            machine.Run.Letters[choice.Letter] = machine.Run.Keep(list);
-            if (Try(search, at + 1))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
     // A law is asked as soon as all choices are made that stand in it: where it is broken, no later choice mends that.
     private bool IsKeptAt(ActionPlan action, int choices)
     {
@@ -207,6 +173,12 @@ internal sealed class OptionFinder(Machine machine)
 
     private bool Judge(Search search)
     {
+        if (search.Candidates is not null)
+        {
+            Weigh(search, search.Candidates);
+            return false;
+        }
+
         List<LawPlan>? broken = search.Action.Powers.IsEmpty ? null : Broken(search.Action);
         Option option = Made(search);
         if (search.Action.IsTried)

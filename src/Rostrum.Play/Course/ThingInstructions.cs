@@ -176,7 +176,9 @@ internal sealed class Shuffle(Node place, SourceSpan? at) : Instruction(at)
     {
         if (machine.Number(place) is var holder && holder != Node.Nothing)
         {
-            machine.State.SetKnown(machine.Plan.Layout.Holders[holder].First, 0);
+            int spot = machine.Plan.Layout.Holders[holder].First;
+            machine.State.SetKnown(spot, 0);
+            machine.Shuffled?.Invoke(spot);
         }
 
         return here + 1;

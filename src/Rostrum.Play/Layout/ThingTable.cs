@@ -77,8 +77,8 @@ internal sealed class ThingTable
 
         if (kind.Supply.Total is not { } total || fixedOnes.Length > 0)
         {
-            string how = fixedOnes.Length > 0 ? $"how many {kind.Kind.Plural} of each {fixedOnes[0].Attribute.Name}" : $"how many {kind.Kind.Plural}";
-            throw new NotPlayableException($"The sheet does not say {how} there are; to play, write 'count'.", kind.Kind.DeclaredAt);
+            string of = fixedOnes.Length > 0 ? $" of each {fixedOnes[0].Attribute.Name}" : "";
+            throw new NotPlayableException($"The sheet does not say how many {kind.Kind.Plural}{of} there are; to play, write 'count{of}'.", kind.Kind.DeclaredAt);
         }
 
         Make(kind, [.. kind.Attributes.Select(_ => -1)], null, seat, total);

@@ -21,8 +21,12 @@ internal sealed class StateReader(TableLayout layout, int markBase)
     /// <param name="position">What lies where; everything must be given.</param>
     /// <param name="state">A state in which every thing is still nowhere.</param>
     /// <param name="markBase">The position of the first mark among its numbers.</param>
+    /// <param name="otherwise">How the things lie, and what the marks hold, that the position does not give; null where everything must be given.</param>
     /// <exception cref="NotPlayableException">Something is not given, or more things lie there than there are.</exception>
-    public static void Read(TableLayout layout, Position position, TableState state, int markBase) => new StateReader(layout, markBase).Read(position, state);
+    public static void Read(TableLayout layout, Position position, TableState state, int markBase, TableState? otherwise = null) =>
+        new StateReader(layout, markBase) { _otherwise = otherwise }.Read(position, state);
+
+    private TableState? _otherwise;
 
     private static Queue<int>[] Left(TableLayout layout)
     {
@@ -51,6 +55,11 @@ internal sealed class StateReader(TableLayout layout, int markBase)
             }
         }
 
+        if (_otherwise is not null)
+        {
+            LayOtherwise(position, state, _otherwise);
+        }
+
         PutAway(state);
         foreach (Mark mark in layout.Sheet.Marks)
         {
@@ -68,7 +77,7 @@ internal sealed class StateReader(TableLayout layout, int markBase)
 
     private void Lay(Stack? content, Holder holder, int part, TableState state)
     {
-        if (content is null)
+        if (content is null || (!content.IsGiven && _otherwise is not null))
         {
             return;
         }
@@ -87,6 +96,42 @@ internal sealed class StateReader(TableLayout layout, int markBase)
         foreach (Thing thing in content.Things)
         {
             state.Place(Take(thing, holder, part, state), spot);
+        }
+    }
+
+    // A thing that the position has elsewhere is not there any more.
+    private void LayOtherwise(Position position, TableState state, TableState otherwise)
+    {
+        foreach (Holder holder in layout.Holders)
+        {
+            foreach (int spot in Enumerable.Range(holder.First, holder.Length).Where(s => ContentOf(position, holder, s - holder.First) is not { IsGiven: true }))
+            {
+                if (otherwise.Known(spot) > 0)
+                {
+                    state.SetKnown(spot, otherwise.Known(spot));
+                }
+
+                for (int thing = otherwise.Bottom(spot); thing != TableState.None; thing = otherwise.Above(thing))
+                {
+                    LayLike(thing, spot, state, otherwise);
+                }
+
+                state.RestoreKnown(spot, Math.Min(otherwise.Known(spot), state.Count(spot)));
+            }
+        }
+    }
+
+    private void LayLike(int thing, int spot, TableState state, TableState otherwise)
+    {
+        ThingClass of = layout.Class(thing);
+        if (_left[of.Number].TryDequeue(out int taken))
+        {
+            for (int i = 0; i < of.States.Length; i++)
+            {
+                state.SetState(taken, i, otherwise.StateOf(thing, i));
+            }
+
+            state.Place(taken, spot);
         }
     }
 
@@ -160,6 +205,13 @@ internal sealed class StateReader(TableLayout layout, int markBase)
         ImmutableArray<long?> given = position.Marks[mark.Index];
         for (int at = 0; at < given.Length; at++)
         {
+            if (given[at] is null && _otherwise is not null)
+            {
+                int slot = markBase + layout.MarkStart[mark.Index] + at;
+                state.Numbers[slot] = _otherwise.Numbers[slot];
+                continue;
+            }
+
             long held = given[at] ?? throw new NotPlayableException($"To play on, everything must be given: nobody says '{mark.Name}'{Whose(mark, at)}.", mark.DeclaredAt);
             state.Numbers[markBase + layout.MarkStart[mark.Index] + at] = MarkTable.ToState(layout, mark, at, held);
         }

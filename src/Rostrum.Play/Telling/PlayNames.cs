@@ -1,9 +1,11 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Rostrum.Play.Course;
 using Rostrum.Play.Formulas;
 using Rostrum.Play.Layout;
 using Rostrum.Rulings.Positions;
 using Rostrum.Sheets.Model;
+using Rostrum.Text;
 
 namespace Rostrum.Play.Telling;
 
@@ -36,11 +38,61 @@ internal sealed class PlayNames(CoursePlan plan)
             SortKind.Player => Seat(value),
             SortKind.Truth => value != 0 ? "yes" : "no",
             SortKind.Value => _layout.Values.All[value].Name,
-            SortKind.Place => _layout.Holders[value].Place.Name,
+            SortKind.Place => Place(_layout.Holders[value], among),
             SortKind.Direction => plan.DirectionName(value),
             SortKind.Line => plan.LineNames[value],
+            SortKind.Fit => Prose.And(Fit(value).Select(s => Space(s, []))),
             _ => value.ToString(CultureInfo.InvariantCulture),
         };
+    }
+
+    /// <summary>Every name by which a value may be called, the longest included; some may be the names of others too.</summary>
+    public IEnumerable<string> Every(TableState state, int value, SortKind sort)
+    {
+        if (value == Node.Nothing)
+        {
+            return ["nothing"];
+        }
+
+        return sort switch
+        {
+            SortKind.Thing => EveryOfThing(state, value),
+            SortKind.Space => OnBoard(value) is var (name, board) ? [name, $"{name} of {board}"] : [],
+            SortKind.Slot => [Slot(value), NumberOf(value)],
+            SortKind.Player => [Seat(value), string.Create(CultureInfo.InvariantCulture, $"seat {value + 1}")],
+            SortKind.Line => [plan.LineNames[value], plan.LineNames[value].Split(' ')[^1]],
+            SortKind.Place => [_layout.Holders[value].Place.Name, Place(_layout.Holders[value])],
+            _ => [Of(state, value, sort, [])],
+        };
+    }
+
+    /// <summary>The spaces of a fit of a drawing, column by column from the left, each from below.</summary>
+    public IEnumerable<int> Fit(int fit) => plan.FitSpaces(fit).OrderBy(s => At(s).Column).ThenBy(s => At(s).Row);
+
+    private BoardSpace At(int spot) => _layout.SpotHolder[spot] is { Board: { } board } holder ? board.Spaces[spot - holder.First] : throw new ArgumentOutOfRangeException(nameof(spot));
+
+    private IEnumerable<string> EveryOfThing(TableState state, int thing)
+    {
+        string[] looks = [Look(state, thing), .. Numerals(state, thing)];
+        string[] spots = [Spot(state.Spot(thing)), .. Every(state, state.Spot(thing), KindOfSpot(state.Spot(thing)))];
+        return looks.Concat(looks.SelectMany(l => spots.Distinct().Select(s => $"{l} on {s}")));
+    }
+
+    private SortKind KindOfSpot(int spot) => _layout.SpotHolder[spot].Form switch
+    {
+        PlaceForm.Board => SortKind.Space,
+        PlaceForm.Row => SortKind.Slot,
+        _ => SortKind.Any,
+    };
+
+    // A die is called by what it shows: '5', '5 salt die' or 'salt die 5'.
+    private IEnumerable<string> Numerals(TableState state, int thing)
+    {
+        ThingClass of = _layout.Class(thing);
+        ImmutableArray<int?> values = PlayThings.Of(state, thing).Values;
+        return of.Card is not null ? [] : of.Kind.Attributes.Where(a => !a.HoldsPlayer && values[a.Attribute.Index] is not null)
+            .Select(a => a.Values[values[a.Attribute.Index]!.Value]).Where(v => v.Number is not null)
+            .SelectMany(v => (IEnumerable<string>)[v.Name, $"{v.Name} {of.Kind.Kind.Name}", $"{of.Kind.Kind.Name} {v.Name}"]);
     }
 
     /// <summary>What a thing looks like, in words.</summary>
@@ -53,8 +105,21 @@ internal sealed class PlayNames(CoursePlan plan)
     private string Thing(TableState state, int thing, int[] among)
     {
         string look = Look(state, thing);
-        bool isClear = among.All(t => t == thing || Look(state, t) != look || state.Spot(t) == state.Spot(thing));
+        bool isClear = among.Concat(Beside(state, thing)).All(t => t == thing || state.Spot(t) == state.Spot(thing) || Look(state, t) != look);
         return isClear ? look : $"{look} on {Spot(state.Spot(thing))}";
+    }
+
+    // What lies on the same board or row is told apart too: those who hear the phrase see it all, not only what is legal.
+    private static IEnumerable<int> Beside(TableState state, int thing)
+    {
+        Holder holder = state.Layout.SpotHolder[state.Spot(thing)];
+        for (int spot = holder.First; spot < holder.First + holder.Length; spot++)
+        {
+            for (int there = state.Bottom(spot); there != TableState.None; there = state.Above(there))
+            {
+                yield return there;
+            }
+        }
     }
 
     /// <summary>A space, slot or place by its name.</summary>
@@ -65,22 +130,32 @@ internal sealed class PlayNames(CoursePlan plan)
         {
             PlaceForm.Board => Space(spot, []),
             PlaceForm.Row => Slot(spot),
-            _ => holder.Seat >= 0 ? $"{Seat(holder.Seat)}'s {holder.Place.Name}" : $"the {holder.Place.Name}",
+            _ => Place(holder),
         };
     }
+
+    private string Place(Holder holder, int[] among) => among.Any(h => h != holder.Number && ReferenceEquals(_layout.Holders[h].Place, holder.Place)) ? Place(holder) : holder.Place.Name;
+
+    private string Place(Holder holder) => holder.Seat >= 0 ? $"{Seat(holder.Seat)}'s {holder.Place.Name}" : $"the {holder.Place.Name}";
 
     // Candidates on several boards, or on boards of several players, are told apart by their board.
     private string Space(int spot, int[] among)
     {
+        (string name, string board) = OnBoard(spot);
+        return among.All(_layout.SpotHolder[spot].Holds) ? name : $"{name} of {board}";
+    }
+
+    private (string Name, string Board) OnBoard(int spot)
+    {
         Holder holder = _layout.SpotHolder[spot];
-        string name = holder.Board!.Spaces[spot - holder.First].Name.Name;
-        return among.All(s => holder.Holds(s)) ? name : holder.Seat >= 0 ? $"{name} of {Seat(holder.Seat)}'s {holder.Place.Name}" : $"{name} of {holder.Place.Name}";
+        return (At(spot).Name.Name, holder.Seat >= 0 ? $"{Seat(holder.Seat)}'s {holder.Place.Name}" : holder.Place.Name);
     }
 
     private string Slot(int spot)
     {
         Holder holder = _layout.SpotHolder[spot];
-        string noun = holder.Facts?.SlotNoun?.Name ?? holder.Place.Name;
-        return $"{noun} {(spot - holder.First + 1).ToString(CultureInfo.InvariantCulture)}";
+        return $"{holder.Facts?.SlotNoun?.Name ?? holder.Place.Name} {NumberOf(spot)}";
     }
+
+    private string NumberOf(int slot) => (slot - _layout.SpotHolder[slot].First + 1).ToString(CultureInfo.InvariantCulture);
 }

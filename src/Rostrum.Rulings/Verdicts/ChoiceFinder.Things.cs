@@ -27,7 +27,7 @@ internal sealed partial class ChoiceFinder
         }
 
         var evaluator = new Evaluator(_position, _position.Me, Setting.First, new SortedSet<int>());
-        Value[] all = [.. domain.Members.Select(m => m.Value).Where(v => !taken.Contains(v) && (on is null || _naming.SpacesOf(v) is [var space] && Same(space, on)))];
+        Value[] all = [.. domain.Members.Select(m => m.Value).Where(v => !taken.Contains(v) && (on is null || On(v).Any(spot => Same(spot, on))))];
         Value[] there = [.. all.Where(v => domain.Members.Any(m => m.IsCertain && m.Value == v) && evaluator.HasLook(v, look).Is == Kleene.Yes)];
         string[] kinds = [.. there.Select(Told).Distinct()];
         if (kinds.Length > 1)
@@ -39,6 +39,11 @@ internal sealed partial class ChoiceFinder
         Value? perhaps = all.FirstOrDefault(v => v is Value.ThingAt { Index: >= 0, Spot.Kind: SpotKind.Slot } && evaluator.HasLook(v, look).Is == Kleene.Unknown);
         return there.Length > 0 ? there[0] : on is not null ? null : perhaps is Value.ThingAt at ? TakenFor(at, look) : AtHand(choice, look, domain, taken.Count);
     }
+
+    // What a thing lies on: its space, or its slot.
+    private IEnumerable<string> On(Value thing) => thing is Value.ThingAt { Spot: { Kind: SpotKind.Slot } at } && Sheet.Places[at.Place].Slots > 0
+        ? Names(new Value.SlotAt(at.Place, at.Seat, at.Part))
+        : _naming.SpacesOf(thing) is [var space] ? [space] : [];
 
     // 'the ash bowl on A2' names a thing by its space.
     private static (string Words, string? On) Placed(string named)

@@ -52,7 +52,7 @@ internal sealed partial class ChoiceFinder(PhraseMatch match, Position position,
             return One(choice, words, domain, []);
         }
 
-        ImmutableArray<SourceSpan> names = Listed(words);
+        ImmutableArray<SourceSpan> names = choice.Amount is ChoiceAmount.AnyNumber or ChoiceAmount.UpTo && Same("none", Prose.Fold(words.Text)) ? [] : Listed(words);
         if (choice.Amount == ChoiceAmount.Exactly && names.Length != choice.Number)
         {
             problems.Add(RulingProblems.WrongNumber(at, choice.Name, choice.Number, names.Length));

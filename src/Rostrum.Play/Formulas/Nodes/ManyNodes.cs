@@ -60,11 +60,17 @@ internal sealed class ManyState(int at) : TableMany
     public override ReadOnlySpan<int> Table(Run run) => run.State.Sets[at];
 }
 
-/// <summary>A node of the course that fills a list.</summary>
+/// <summary>A set or list that is itself an element or a name, such as the second of several groups; empty where there is none.</summary>
 internal sealed class LooseMany(Node inner) : ManyNode
 {
     /// <inheritdoc />
-    public override void Fill(Run run, Elements into) => inner.Fill(run, into);
+    public override void Fill(Run run, Elements into)
+    {
+        if (inner.Value(run) is var list && list != Nothing)
+        {
+            into.AddRange(run.List(list).Span);
+        }
+    }
 }
 
 /// <summary>Several formulas as a list.</summary>
