@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Rostrum.Play.Layout;
 using Rostrum.Rulings.Positions;
 using Rostrum.Rulings.Telling;
 using Rostrum.Sheets.Model;
+using Rostrum.Text;
 
 namespace Rostrum.Play.Positions;
 
@@ -11,8 +13,10 @@ namespace Rostrum.Play.Positions;
 /// known in that order.</remarks>
 /// <param name="layout">The numbering; its sheet and number of players are those of the position.</param>
 /// <param name="markBase">The position of the first mark among the numbers of a state.</param>
-internal sealed class StateReader(TableLayout layout, int markBase)
+/// <param name="assumed">Gets what is taken for granted where a place or mark is not given; null where everything must be given.</param>
+internal sealed class StateReader(TableLayout layout, int markBase, List<string>? assumed = null)
 {
+    private readonly HashSet<Holder> _open = [];
     private readonly Queue<int>[] _left = Left(layout);
     private Naming _naming = new(layout.Sheet, 0);
 
@@ -21,8 +25,11 @@ internal sealed class StateReader(TableLayout layout, int markBase)
     /// <param name="position">What lies where; everything must be given.</param>
     /// <param name="state">A state in which every thing is still nowhere.</param>
     /// <param name="markBase">The position of the first mark among its numbers.</param>
+    /// <param name="assumed">Gets a sentence for each place or mark that is not given: an open place is empty, a bag or deck holds what would begin there and
+    /// lies nowhere else, a mark is as at first (as the state has it). Null where everything must be given.</param>
     /// <exception cref="NotPlayableException">Something is not given, or more things lie there than there are.</exception>
-    public static void Read(TableLayout layout, Position position, TableState state, int markBase) => new StateReader(layout, markBase).Read(position, state);
+    public static void Read(TableLayout layout, Position position, TableState state, int markBase, List<string>? assumed = null) =>
+        new StateReader(layout, markBase, assumed).Read(position, state);
 
     private static Queue<int>[] Left(TableLayout layout)
     {
@@ -73,6 +80,12 @@ internal sealed class StateReader(TableLayout layout, int markBase)
             return;
         }
 
+        if (!content.IsGiven && assumed is not null && holder.Board is null)
+        {
+            Assume(holder, part);
+            return;
+        }
+
         if (!content.IsGiven)
         {
             throw new NotPlayableException($"To play on, everything must be given: nobody says what lies {Where(holder, part)}.");
@@ -87,6 +100,19 @@ internal sealed class StateReader(TableLayout layout, int markBase)
         foreach (Thing thing in content.Things)
         {
             state.Place(Take(thing, holder, part, state), spot);
+        }
+    }
+
+    private void Assume(Holder holder, int part)
+    {
+        if (holder.IsUnseen && holder.Facts is { StartsEmpty: false })
+        {
+            _open.Add(holder);
+            assumed!.Add($"{Prose.Sentence(_naming.Place(holder.Place, Math.Max(0, holder.Seat)))} holds what begins there and lies nowhere else.");
+        }
+        else
+        {
+            assumed!.Add($"Nothing lies {Where(holder, part)}.");
         }
     }
 
@@ -140,7 +166,8 @@ internal sealed class StateReader(TableLayout layout, int markBase)
         {
             foreach (int thing in _left[of.Number])
             {
-                state.Place(thing, layout.SupplyOf(of.Owner).First);
+                Holder home = StartTable.Home(layout, of);
+                state.Place(thing, _open.Contains(home) ? home.First : layout.SupplyOf(of.Owner).First);
                 for (int i = 0; i < of.States.Length; i++)
                 {
                     state.SetState(thing, i, FirstState(of, of.States[i].Attribute));
@@ -160,6 +187,14 @@ internal sealed class StateReader(TableLayout layout, int markBase)
         ImmutableArray<long?> given = position.Marks[mark.Index];
         for (int at = 0; at < given.Length; at++)
         {
+            if (given[at] is null && assumed is not null)
+            {
+                string first = MarkTable.ToPosition(layout, mark, at, state.Numbers[markBase + layout.MarkStart[mark.Index] + at]) is var number && mark.Sort.Kind == SortKind.Truth ? (number == 1 ? "yes" : "no")
+                    : mark.Sort.Kind == SortKind.Number ? number.ToString(CultureInfo.InvariantCulture) : "as at the beginning";
+                assumed.Add($"{Prose.Sentence(mark.Name)}{Whose(mark, at)} is {first}.");
+                continue;
+            }
+
             long held = given[at] ?? throw new NotPlayableException($"To play on, everything must be given: nobody says '{mark.Name}'{Whose(mark, at)}.", mark.DeclaredAt);
             state.Numbers[markBase + layout.MarkStart[mark.Index] + at] = MarkTable.ToState(layout, mark, at, held);
         }
