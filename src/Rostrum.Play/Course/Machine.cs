@@ -38,6 +38,9 @@ internal sealed class Machine
     /// <summary>True where play also waits between two turns.</summary>
     public bool StopsAfterTurns { get; set; }
 
+    /// <summary>Told of each decision that had to be made and in which nothing was possible; null where nobody wants to know.</summary>
+    public Action<Instruction>? Impossible { get; set; }
+
     /// <summary>Why play waits.</summary>
     public Moment? Moment { get; set; }
 
