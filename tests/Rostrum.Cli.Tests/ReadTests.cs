@@ -19,7 +19,7 @@ public class ReadTests
 
         Assert.Contains("With Climbing Chamber\n---------------------\n", output);
         Assert.Contains("changed: Scoring, full", output);
-        Assert.Matches(@"Nothing else changes: \d+ other entries of the sheet are the same,\s+word for word\.", output);
+        Assert.Matches(@"Nothing else changes: \d+ other entries of the sheet are the same,\s+word\s+for\s+word\.", output);
     }
 
     [Fact]

@@ -46,7 +46,7 @@ internal sealed class Bounds(TableLayout layout)
     // How many elements there can be; null where nobody can say.
     private long? Most(Term? many) => many switch
     {
-        Term.Within { Container: var container, Look: { SpotNoun: null } look } => Narrowed(Things(look), container),
+        Term.Within { Container: var container, Look: { SpotNoun: null } look } => Narrowed(look, container),
         Term.Within { Container: Term.PlaceOf { Place.Form: PlaceForm.Board } board, Look.SpotNoun: not null } => layout.Sheet.Board(board.Place).Spaces.Length,
         Term.PlaceOf { Place.Form: PlaceForm.Board } board => layout.Sheet.Board(board.Place).Spaces.Length,
         Term.AllOf all => Things(all.Look),
@@ -54,8 +54,10 @@ internal sealed class Bounds(TableLayout layout)
         _ => null,
     };
 
-    private long? Narrowed(long things, Term container) => container is Term.PlaceOf { Place: { Form: PlaceForm.Board } place } && layout.Sheet.Board(place) is { MostInSpace: { } most } board
-        ? Math.Min(things, most * (long)board.Spaces.Length) : things;
+    // A limit of the spaces binds the kinds that it names, or all.
+    private long Narrowed(Look look, Term container) => container is Term.PlaceOf { Place: { Form: PlaceForm.Board } place }
+        && layout.Sheet.Board(place) is { MostInSpace: { } most } board && (board.Holds.IsEmpty || board.Holds.Any(k => ReferenceEquals(k, look.Kind)))
+        ? Math.Min(Things(look), most * (long)board.Spaces.Length) : Things(look);
 
     /// <summary>How many things there are of a look, states left out; of what each player has, one player's where the look says whose.</summary>
     public long Things(Look look) => layout.ClassOf.Count(c => Fits(layout.Classes[c], look));
