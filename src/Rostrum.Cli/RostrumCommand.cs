@@ -87,6 +87,7 @@ public static class RostrumCommand
             new RuleCommand(desk),
             new CountCommand(desk),
             new PlayCommand(desk),
+            new ThreatsCommand(desk),
             new DrawCommand(desk),
             new LessonCommand(desk),
             new PackCommand(desk),

@@ -1,7 +1,9 @@
 using Rostrum.Play.Counting;
 using Rostrum.Play.Course;
+using Rostrum.Play.Ending;
 using Rostrum.Play.Layout;
 using Rostrum.Play.Solving;
+using Rostrum.Rulings.Positions;
 using Rostrum.Sheets.Model;
 using Rostrum.Text;
 
@@ -43,6 +45,16 @@ public sealed class GameTable
     /// <summary>A seat by its name, or by its number counted from 1.</summary>
     /// <param name="seat">0-based.</param>
     public string NameOf(int seat) => new Telling.PlayNames(Plan).Seat(seat);
+
+    /// <summary>Who can end the game with the next turn, and how: each seat is asked as if it were to move now.</summary>
+    /// <param name="position">The table between two turns, of this sheet and this number of players; boards must be given wholly.</param>
+    /// <returns>One answer for each seat, in order. What a position cannot tell is taken as at the beginning: nothing was done before, the first seat started.</returns>
+    /// <exception cref="NotPlayableException">The position or the sheet leaves something out.</exception>
+    public Threats Threats(Position position)
+    {
+        ArgumentNullException.ThrowIfNull(position);
+        return new ThreatFinder(Plan).Of(position);
+    }
 
     /// <summary>Counts lines of play and positions, ply by ply; a ply is a turn with all that is decided in it (without turns, a decision).</summary>
     /// <param name="plies">The last ply; at least 0.</param>

@@ -2,7 +2,9 @@ using Rostrum.Play.Chance;
 using Rostrum.Play.Course;
 using Rostrum.Play.Layout;
 using Rostrum.Play.Players;
+using Rostrum.Play.Positions;
 using Rostrum.Play.Telling;
+using Rostrum.Rulings.Positions;
 using Rostrum.Sheets.Model;
 
 namespace Rostrum.Play;
@@ -10,7 +12,7 @@ namespace Rostrum.Play;
 /// <summary>One game that plays itself, move by move; equal for equal seed and players.</summary>
 public sealed class PlayedGame
 {
-    /// <summary>A game stops after so many decisions and chance events; a course may have no end.</summary>
+    /// <summary>A game stops after so many decisions, chance events and turns; a course may have no end.</summary>
     public const int MostMoves = 100_000;
 
     private readonly Machine _machine;
@@ -42,7 +44,25 @@ public sealed class PlayedGame
     /// <summary>How the game came out; null while it goes on.</summary>
     public GameResult? Result { get; private set; }
 
+    /// <summary>The table as it is now, to be tallied or drawn; what lies in the supply or in the box is left out, as in every position.</summary>
+    public Position Position => StateWriter.Write(State, $"turn {Turns}", State.Numbers[Slots.Turn], _machine.Plan.MarkBase);
+
     internal TableState State => _machine.State;
+
+    /// <summary>The game stops after so many decisions, chance events and turns.</summary>
+    internal int Most { get; init; } = MostMoves;
+
+    /// <summary>Told of each decision that had to be made and in which nothing was possible, with who had to make it.</summary>
+    internal Action<Instruction, string> Impossible
+    {
+        set => _machine.Impossible = step =>
+        {
+            if (step is Decide decide && decide.Alternatives.Single() is not FirstAlternative)
+            {
+                value(step, _names.Seat(State.Numbers[Slots.Me]));
+            }
+        };
+    }
 
     /// <summary>Plays on; each move is told as it happens.</summary>
     /// <exception cref="NotPlayableException">The sheet leaves out what comes next, or the game goes on and on.</exception>
@@ -50,9 +70,9 @@ public sealed class PlayedGame
     {
         for (int moves = 0; Result is null; moves++)
         {
-            if (moves == MostMoves)
+            if (moves == Most)
             {
-                throw new NotPlayableException($"The game has not ended after {MostMoves:N0} decisions and chance events.");
+                throw new NotPlayableException($"The game has not ended after {Most:N0} decisions, chance events and turns.");
             }
 
             if (Next() is { } move)

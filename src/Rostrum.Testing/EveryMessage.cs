@@ -51,6 +51,7 @@ public static class EveryMessage
             _ when wanted == typeof(bool) => round % 2 == 0,
             _ when wanted == typeof(int) => round,
             _ when wanted == typeof(long) => (long)round,
+            _ when wanted == typeof(ulong) => (ulong)round,
             _ when wanted.IsAssignableFrom(typeof(Kind)) && wanted != typeof(object) => Stone,
             _ when wanted == typeof(Sheets.Model.Attribute) => new Sheets.Model.Attribute("colour", Stone, false, 0, null),
             _ when wanted == typeof(Place) => new Place("hand", PlaceForm.Hand, true, 0, null),

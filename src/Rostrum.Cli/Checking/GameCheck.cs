@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Rostrum.Lessons;
 using Rostrum.Pictures.Positions;
+using Rostrum.Play.Checking;
 using Rostrum.Rulings.Games;
 using Rostrum.Rulings.Positions;
 using Rostrum.Sheets.Loading;
@@ -31,7 +32,7 @@ internal sealed class GameCheck(Game game, CancellationToken stop)
         Task<LessonReport?> lesson = Task.Run(() => basis.IsSound ? LessonCheck.Of(game) : null, stop);
         ImmutableArray<VariantFacts> offered = basis.Sheet?.Variants ?? [];
         IEnumerable<ImmutableArray<string>> sets = offered.Take(MostVariants).Select(v => ImmutableArray.Create(v.Name)).Append(variants);
-        foreach (SheetProblem problem in new SheetCheck(game, AppearanceCheck.Of).Of(sets.Where(s => !s.IsEmpty), stop))
+        foreach (SheetProblem problem in new SheetCheck(game, s => AppearanceCheck.Of(s).Concat(PlayCheck.Of(s))).Of(sets.Where(s => !s.IsEmpty), stop))
         {
             _problems.Add([problem.Problem], Told(problem.Variants));
         }

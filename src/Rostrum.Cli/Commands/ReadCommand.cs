@@ -101,7 +101,7 @@ internal sealed class ReadCommand : GameCommand
                where !sheet.VariantsOn.Contains(variant.Name)
                let with = request.Game.Sheet(request.Variants.Add(variant.Name))
                where with.IsSound
-               select new VariantStory(variant.Name, variant.Says, SheetReadBack.Differences(sheet, with.Sheet!)),
+               select VariantStory.Of(variant, sheet, with.Sheet!),
         ]);
 
     private static SheetStory Only(SheetStory story, string section) => story with
@@ -126,6 +126,7 @@ internal sealed class ReadCommand : GameCommand
                 sheet.VariantsOn,
                 [.. story.Clauses.Select(ClauseItem.Of)],
                 [.. story.Variants.SelectMany(v => v.Differences.Select(d => DifferenceItem.Of(v.Name, d)))],
+                [.. story.Variants.Select(v => new UnchangedItem(v.Name, v.Rest.Same, v.Rest.Untold))],
                 [.. story.Sources.Select(SourceItem.Of)]),
             r => r.ReadReport);
     }

@@ -10,6 +10,7 @@ internal sealed record ReadReport(
     IReadOnlyList<string> Variants,
     IReadOnlyList<ClauseItem> Clauses,
     IReadOnlyList<DifferenceItem> Differences,
+    IReadOnlyList<UnchangedItem> Unchanged,
     IReadOnlyList<SourceItem> Sources);
 
 /// <summary>A clause; <c>status</c> is <c>settled</c>, <c>open</c>, <c>decided</c> or <c>notModelled</c>.</summary>
@@ -75,6 +76,12 @@ internal sealed record DifferenceItem(string Variant, string Section, string Nam
             difference.After is { } after ? ClauseItem.Of(after) : null);
     }
 }
+
+/// <summary>What a variant leaves as it is.</summary>
+/// <param name="Variant">The variant.</param>
+/// <param name="Entries">How many entries of the sheet are the same, word for word.</param>
+/// <param name="Untold">Entries that are written differently though no clause reads differently.</param>
+internal sealed record UnchangedItem(string Variant, int Entries, IReadOnlyList<string> Untold);
 
 /// <summary>A source; a rank of 1 weighs most, null where the sheet does not say.</summary>
 internal sealed record SourceItem(string Name, string Title, string? Printing, string? Date, int? Pages, int? Rank)

@@ -20,6 +20,7 @@ namespace Rostrum.Cli.Reports;
 [JsonSerializable(typeof(NewReport))]
 [JsonSerializable(typeof(CountReport))]
 [JsonSerializable(typeof(PlayReport))]
+[JsonSerializable(typeof(ThreatsReport))]
 internal sealed partial class ReportJson : JsonSerializerContext
 {
     /// <summary>The version of the shape, the value of <c>format</c> in every report.</summary>

@@ -77,7 +77,12 @@ internal sealed class ReadScreen
             Told(difference.Before is null ? "" : "now: ", difference.After);
         }
 
-        _paper.Line("Nothing else changes.");
+        if (!variant.Rest.Untold.IsEmpty)
+        {
+            _paper.Wrapped($"Written differently, though it reads the same: {Prose.And(variant.Rest.Untold.Select(u => $"'{u}'"))}.", 0);
+        }
+
+        _paper.Wrapped($"Nothing else changes: {Prose.Count(variant.Rest.Same, "other entry of the sheet is", "other entries of the sheet are")} the same, word for word.", 0);
     }
 
     private void Told(string how, ReadClause? clause)

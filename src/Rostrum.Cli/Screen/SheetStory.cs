@@ -14,5 +14,14 @@ internal sealed record SheetStory(string Title, ImmutableArray<ReadClause> Claus
 /// <summary>What a variant changes.</summary>
 /// <param name="Name">The variant.</param>
 /// <param name="Says">The author's sentence, or null.</param>
-/// <param name="Differences">New, changed and gone clauses; nothing else changes.</param>
-internal sealed record VariantStory(string Name, string? Says, ImmutableArray<ReadDifference> Differences);
+/// <param name="Differences">New, changed and gone clauses; no other clause changes.</param>
+/// <param name="Rest">What stays the same, by what is written.</param>
+internal sealed record VariantStory(string Name, string? Says, ImmutableArray<ReadDifference> Differences, ReadRest Rest)
+{
+    /// <summary>The story of a variant.</summary>
+    public static VariantStory Of(VariantFacts variant, Sheet sheet, Sheet with)
+    {
+        ImmutableArray<ReadDifference> differences = SheetReadBack.Differences(sheet, with);
+        return new VariantStory(variant.Name, variant.Says, differences, ReadRest.Of(sheet, with, differences));
+    }
+}

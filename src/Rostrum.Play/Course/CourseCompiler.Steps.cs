@@ -204,6 +204,11 @@ internal sealed partial class CourseCompiler
         Add(new SetActing(null, kept, Slots.Me, At(step)));
         Add(new FindPlayer(Optional(step.Terms[0], frame.Inner()), true, among, letter, done, At(step)));
         Mark(loop);
+        if (_sheet.Blocks.Any(b => b.Name == "course" && b.Steps.Contains(step)))
+        {
+            _turnStarts.Add(loop);
+        }
+
         Label? outer = _endOfTurn;
         _endOfTurn = over;
         Emit(step.Inner, frame.Inner());

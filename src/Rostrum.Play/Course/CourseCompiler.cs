@@ -25,6 +25,7 @@ internal sealed partial class CourseCompiler
     private readonly HashSet<ActionName> _open = [];
     private readonly Label _over = new();
     private readonly Label _turnOver = new();
+    private readonly List<Label> _turnStarts = [];
     private readonly int _markBase = Slots.Count;
     private ImmutableArray<FrameMap> _frames = [];
     private ImmutableArray<ActionPlan> _actions = [];
@@ -89,6 +90,7 @@ internal sealed partial class CourseCompiler
             Resets = (Resets("turn"), Resets("round")),
             Counts = (_asksTurn, _asksRound),
             ThingSlots = ([.. _thingNumbers], [.. _thingSets]),
+            TurnStart = _turnStarts is [var only] ? only.At : null,
             HasTurns = _sheet.Blocks.All(b => b.Name != "course"),
             Numbers = _numbers,
             Sets = _sets,
@@ -133,6 +135,7 @@ internal sealed partial class CourseCompiler
         var turn = new Label();
         var over = new Label();
         Mark(turn);
+        _turnStarts.Add(turn);
         Add(new BeginTurn());
         EmitBlock("turn", over);
         Mark(over);

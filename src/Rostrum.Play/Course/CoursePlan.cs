@@ -17,6 +17,9 @@ internal sealed record CoursePlan(TableLayout Layout)
     /// <summary>True where the game goes by turns; false where the sheet has a course of its own.</summary>
     public required bool HasTurns { get; init; }
 
+    /// <summary>Where a turn begins, once whose turn it is stands in the state; null where the course has no one such place.</summary>
+    public required int? TurnStart { get; init; }
+
     /// <summary>How many numbers a state keeps.</summary>
     public required int Numbers { get; init; }
 

@@ -19,6 +19,11 @@ internal sealed class Decide(Alternative among, EndingAlternative? declining, bo
         var options = new List<Option>();
         if (!among.Collect(machine.Finder, options))
         {
+            if (declining is null)
+            {
+                machine.Impossible?.Invoke(this);
+            }
+
             return none.At;
         }
 

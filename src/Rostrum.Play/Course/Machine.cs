@@ -44,6 +44,9 @@ internal sealed class Machine
     /// <summary>Told when a deck is shuffled, with its spot; null for nobody.</summary>
     public Action<int>? Shuffled { get; set; }
 
+    /// <summary>Told of each decision that had to be made and in which nothing was possible; null where nobody wants to know.</summary>
+    public Action<Instruction>? Impossible { get; set; }
+
     /// <summary>Why play waits.</summary>
     public Moment? Moment { get; set; }
 

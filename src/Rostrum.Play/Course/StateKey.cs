@@ -137,7 +137,7 @@ internal sealed class StateKey(CoursePlan plan)
 
         while (value > 127)
         {
-            _bytes[_length++] = (byte)(value | 128);
+            _bytes[_length++] = unchecked((byte)(value | 128));
             value >>= 7;
         }
 

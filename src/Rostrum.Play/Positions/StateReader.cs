@@ -11,8 +11,11 @@ namespace Rostrum.Play.Positions;
 /// known in that order.</remarks>
 /// <param name="layout">The numbering; its sheet and number of players are those of the position.</param>
 /// <param name="markBase">The position of the first mark among the numbers of a state.</param>
-internal sealed class StateReader(TableLayout layout, int markBase)
+/// <param name="otherwise">How the things lie, and what the marks hold, that the position does not give; null for none.</param>
+/// <param name="assumed">Gets what is taken for granted where a place or mark is not given; null where nothing is.</param>
+internal sealed partial class StateReader(TableLayout layout, int markBase, TableState? otherwise, List<string>? assumed)
 {
+    private readonly HashSet<Holder> _open = [];
     private readonly Queue<int>[] _left = Left(layout);
     private Naming _naming = new(layout.Sheet, 0);
 
@@ -21,12 +24,12 @@ internal sealed class StateReader(TableLayout layout, int markBase)
     /// <param name="position">What lies where; everything must be given.</param>
     /// <param name="state">A state in which every thing is still nowhere.</param>
     /// <param name="markBase">The position of the first mark among its numbers.</param>
-    /// <param name="otherwise">How the things lie, and what the marks hold, that the position does not give; null where everything must be given.</param>
+    /// <param name="otherwise">How the things lie, and what the marks hold, that the position does not give; null for none.</param>
+    /// <param name="assumed">Gets a sentence for each place or mark that is not given: an open place is empty, a bag or deck holds what would begin there and
+    /// lies nowhere else, a mark is as at first (as the state has it). Null, without <paramref name="otherwise"/>, where everything must be given.</param>
     /// <exception cref="NotPlayableException">Something is not given, or more things lie there than there are.</exception>
-    public static void Read(TableLayout layout, Position position, TableState state, int markBase, TableState? otherwise = null) =>
-        new StateReader(layout, markBase) { _otherwise = otherwise }.Read(position, state);
-
-    private TableState? _otherwise;
+    public static void Read(TableLayout layout, Position position, TableState state, int markBase, TableState? otherwise = null, List<string>? assumed = null) =>
+        new StateReader(layout, markBase, otherwise, assumed).Read(position, state);
 
     private static Queue<int>[] Left(TableLayout layout)
     {
@@ -55,9 +58,9 @@ internal sealed class StateReader(TableLayout layout, int markBase)
             }
         }
 
-        if (_otherwise is not null)
+        if (otherwise is not null)
         {
-            LayOtherwise(position, state, _otherwise);
+            LayOtherwise(position, state, otherwise);
         }
 
         PutAway(state);
@@ -77,8 +80,14 @@ internal sealed class StateReader(TableLayout layout, int markBase)
 
     private void Lay(Stack? content, Holder holder, int part, TableState state)
     {
-        if (content is null || (!content.IsGiven && _otherwise is not null))
+        if (content is null || (!content.IsGiven && otherwise is not null))
         {
+            return;
+        }
+
+        if (!content.IsGiven && assumed is not null && holder.Board is null)
+        {
+            Assume(holder, part);
             return;
         }
 
@@ -96,42 +105,6 @@ internal sealed class StateReader(TableLayout layout, int markBase)
         foreach (Thing thing in content.Things)
         {
             state.Place(Take(thing, holder, part, state), spot);
-        }
-    }
-
-    // A thing that the position has elsewhere is not there any more.
-    private void LayOtherwise(Position position, TableState state, TableState otherwise)
-    {
-        foreach (Holder holder in layout.Holders)
-        {
-            foreach (int spot in Enumerable.Range(holder.First, holder.Length).Where(s => ContentOf(position, holder, s - holder.First) is not { IsGiven: true }))
-            {
-                if (otherwise.Known(spot) > 0)
-                {
-                    state.SetKnown(spot, otherwise.Known(spot));
-                }
-
-                for (int thing = otherwise.Bottom(spot); thing != TableState.None; thing = otherwise.Above(thing))
-                {
-                    LayLike(thing, spot, state, otherwise);
-                }
-
-                state.RestoreKnown(spot, Math.Min(otherwise.Known(spot), state.Count(spot)));
-            }
-        }
-    }
-
-    private void LayLike(int thing, int spot, TableState state, TableState otherwise)
-    {
-        ThingClass of = layout.Class(thing);
-        if (_left[of.Number].TryDequeue(out int taken))
-        {
-            for (int i = 0; i < of.States.Length; i++)
-            {
-                state.SetState(taken, i, otherwise.StateOf(thing, i));
-            }
-
-            state.Place(taken, spot);
         }
     }
 
@@ -185,7 +158,8 @@ internal sealed class StateReader(TableLayout layout, int markBase)
         {
             foreach (int thing in _left[of.Number])
             {
-                state.Place(thing, layout.SupplyOf(of.Owner).First);
+                Holder home = StartTable.Home(layout, of);
+                state.Place(thing, _open.Contains(home) ? home.First : layout.SupplyOf(of.Owner).First);
                 for (int i = 0; i < of.States.Length; i++)
                 {
                     state.SetState(thing, i, FirstState(of, of.States[i].Attribute));
@@ -205,10 +179,8 @@ internal sealed class StateReader(TableLayout layout, int markBase)
         ImmutableArray<long?> given = position.Marks[mark.Index];
         for (int at = 0; at < given.Length; at++)
         {
-            if (given[at] is null && _otherwise is not null)
+            if (given[at] is null && FromElsewhere(mark, at, state))
             {
-                int slot = markBase + layout.MarkStart[mark.Index] + at;
-                state.Numbers[slot] = _otherwise.Numbers[slot];
                 continue;
             }
 

@@ -31,7 +31,7 @@ public static partial class SheetReadBack
         foreach (ReadClause clause in after)
         {
             ReadClause? old = before.FirstOrDefault(b => b.Section == clause.Section && b.Name == clause.Name);
-            if (old is null || old.Says != clause.Says || old.Meaning != clause.Meaning || old.StatusInWords != clause.StatusInWords)
+            if (old is null || old.Says != clause.Says || old.Meaning != clause.Meaning || old.StatusInWords != clause.StatusInWords || Citation.Tell(old.Cite) != Citation.Tell(clause.Cite))
             {
                 differences.Add(new ReadDifference(old, clause));
             }
