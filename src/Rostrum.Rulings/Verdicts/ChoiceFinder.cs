@@ -113,7 +113,7 @@ internal sealed partial class ChoiceFinder(PhraseMatch match, Position position,
     {
         string words = Prose.Fold(span.Text);
         int before = problems.Count;
-        Value? named = domain.Members.Select(m => m.Value).FirstOrDefault(v => Names(v).Any(n => Same(n, words)))
+        Value? named = domain.Members.Select(m => m.Value).FirstOrDefault(v => Names(v).Any(n => Same(n, words)) || IsFit(v, span))
             ?? OfSort(choice.From.Sort.Element ?? choice.Sort, words, domain)
             ?? Thing(choice, span, domain, taken);
         if (named is null && problems.Count == before)
@@ -123,6 +123,11 @@ internal sealed partial class ChoiceFinder(PhraseMatch match, Position position,
 
         return named;
     }
+
+    // The spaces on which a drawing lies may be named in any order.
+    private bool IsFit(Value value, SourceSpan words) =>
+        value is Value.FitAt fit && fit.Placement.Spaces.Select(s => _naming.Space(fit.Board, fit.Seat, s)).ToHashSet(StringComparer.OrdinalIgnoreCase)
+            .SetEquals(Listed(words).Select(w => Prose.Fold(w.Text)));
 
     private static bool Same(string name, string words) => string.Equals(name, words, StringComparison.OrdinalIgnoreCase);
 

@@ -54,7 +54,7 @@ public sealed class SentenceTests
         PositionFile file = PositionReader.Read(sheet, new SourceText("case.yaml", text), problems);
         IEnumerable<Diagnostic> unmet = file.Position is null ? [] : ExpectationCheck.Of(file.Position, file.Expectations);
         string[] missing = isExpecting && file.Expectations.IsEmpty ? ["nothing is expected"] : [];
-        return (file.Position, [.. problems.InOrder().Concat(unmet).Select(p => p.Message), .. missing]);
+        return (file.Position, [.. problems.InOrder().Concat(unmet).Select(p => $"{p.Message} {p.Hint}"), .. missing]);
     }
 
     private static IEnumerable<string> OfTranscript(Sheet sheet, SentenceCase sentence)
