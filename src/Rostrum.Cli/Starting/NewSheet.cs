@@ -183,8 +183,8 @@ internal sealed class NewSheet(NewGame game)
     private void Turn()
     {
         (string name, string says, string condition) = game.Board is null
-            ? ($"last {First.Name}", $"When the last {First.Name} is taken, finish the round.", $"no({First.Plural} in supply)")
-            : ($"full {Board}", $"When your {Board} is full or nothing is left to place, finish the round.", $"my {Board} is full or no(supply)");
+            ? ($"last {First.Name}", $"When the last {First.Name} is taken, the game is over.", $"no({First.Plural} in supply)")
+            : ($"full {Board}", $"When your {Board} is full or nothing is left to place, the game is over.", $"my {Board} is full or no(supply)");
         Add($"""
             # What a player does in a turn: 'rostrum count' and 'rostrum play' carry it out, one player after the other.
             turn: {(game.Board is null ? "collect" : "place")}
@@ -195,7 +195,7 @@ internal sealed class NewSheet(NewGame game)
                 says: {says}
                 cite: book 1
                 if: {condition}
-                then: finish the round
+                then: at once
             """);
     }
 
