@@ -88,7 +88,7 @@ public sealed class PlayedGame
         {
             case Moment.Decision decision:
                 Option option = decision.Options[(int)_players[decision.Seat].Below((uint)decision.Options.Length)];
-                var move = new PlayedMove(Turns, decision.Seat, _names.Seat(decision.Seat), _phrases.Phrase(State, option, decision.Options), decision.Options.Length, (option.Alternative as CallAlternative)?.Action.Facts.Cite);
+                var move = new PlayedMove(Turns, decision.Seat, _names.Seat(decision.Seat), _phrases.Phrase(State, option, decision.Options), decision.Options.Length, (option.Alternative as CallAlternative)?.Action.Facts.Cite) { About = (option.Alternative as EndingAlternative)?.Of };
                 _machine.Choose(option);
                 return move;
             case Moment.Chance chance:

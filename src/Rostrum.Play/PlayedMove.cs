@@ -10,7 +10,11 @@ namespace Rostrum.Play;
 /// <param name="Words">The phrase of the decision, or how chance came out.</param>
 /// <param name="Options">How many legal options there were, or how many outcomes.</param>
 /// <param name="Cite">Where the rules give the action; null for chance and where the sheet names no page.</param>
-public sealed record PlayedMove(int Turn, int? Seat, string? Player, string Words, int Options, Citation? Cite);
+public sealed record PlayedMove(int Turn, int? Seat, string? Player, string Words, int Options, Citation? Cite)
+{
+    /// <summary>What was declined or ended, in words, where the phrase is only <c>no</c> or <c>done</c>; null for all others.</summary>
+    public string? About { get; init; }
+}
 
 /// <summary>How a game came out.</summary>
 /// <param name="End">The name of the end that came; null where the course was simply done.</param>

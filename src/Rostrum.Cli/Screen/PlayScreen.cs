@@ -25,12 +25,15 @@ internal static class PlayScreen
                 paper.Line(turn == 0 ? "before the first turn" : $"turn {turn.ToString(CultureInfo.InvariantCulture)}");
             }
 
-            paper.Edges($"{move.Player ?? "chance"}: {move.Words}", move.Cite is null ? "" : Citation.Tell(move.Cite), Indent);
+            paper.Edges($"{move.Player ?? "chance"}: {move.Words}{About(move)}", move.Cite is null ? "" : Citation.Tell(move.Cite), Indent);
         }
 
         Result(paper, result);
         return paper.ToString();
     }
+
+    // 'no' and 'done' alone would leave open what was left undone.
+    private static string About(PlayedMove move) => move.About is null ? "" : move.Words == "no" ? $" (to {move.About})" : $" (with {move.About})";
 
     private static void Result(Paper paper, GameResult result)
     {

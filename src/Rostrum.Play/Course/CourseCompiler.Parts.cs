@@ -123,6 +123,9 @@ internal sealed partial class CourseCompiler
         return new PowerPlan(power, power.If is null ? null : Compile(power.If, frame), used);
     }
 
+    // What counts the uses of powers that come back with a turn or a round.
+    private IEnumerable<MarkReset> Uses(LimitPer per) => _powers.Where(p => p.Used >= 0 && p.Power.LimitPer == per).Select(p => new MarkReset(p.Used, _layout.Seats, 0));
+
     private EndPlan ReadyEnd(EndRule rule)
     {
         FrameMap frame = _formulas.Frame();

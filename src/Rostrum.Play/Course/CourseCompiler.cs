@@ -87,7 +87,7 @@ internal sealed partial class CourseCompiler
             Ties = ties,
             NextToPlay = next,
             Actions = _actions,
-            Resets = (Resets("turn"), Resets("round")),
+            Resets = ([.. Resets("turn"), .. Uses(LimitPer.Turn)], [.. Resets("round"), .. Uses(LimitPer.Round)]),
             Counts = (_asksTurn, _asksRound),
             ThingSlots = ([.. _thingNumbers], [.. _thingSets]),
             TurnStart = _turnStarts is [var only] ? only.At : null,

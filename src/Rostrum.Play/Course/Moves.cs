@@ -18,19 +18,23 @@ internal static class Moves
         Holder to = layout.SpotHolder[spot];
         state.Move(thing, spot);
         bool? becomes = faceUp ?? (from.IsOpen && to.IsOpen ? null : to.IsOpen);
-        if (becomes is { } up)
+        if (becomes is { } up && layout.Class(thing).Card is not null)
         {
             Turn(state, thing, up);
         }
     }
 
-    /// <summary>Shows or hides the face of a card; other things have none.</summary>
+    /// <summary>Shows or hides the face of a card; a piece goes to the other value of its only state of two.</summary>
+    /// <param name="state">Where it is.</param>
+    /// <param name="thing">Which.</param>
+    /// <param name="faceUp">The face that is said; null to turn it over.</param>
     public static void Turn(TableState state, int thing, bool? faceUp)
     {
         ThingClass of = state.Layout.Class(thing);
+        int flipped = of.Kind.FlipState?.Attribute.Index ?? -1;
         for (int i = 0; i < of.States.Length; i++)
         {
-            if (of.States[i].Attribute < 0)
+            if (of.States[i].Attribute == flipped)
             {
                 state.SetState(thing, i, faceUp is { } up ? (up ? 1 : 0) : 1 - state.StateOf(thing, i));
             }

@@ -22,7 +22,7 @@ internal sealed class DecisionPhrases(CoursePlan plan, TableState state, Immutab
     {
         CallAlternative call => Filled(option, call.Action) + (option.Power is { } power ? $" by {power.Power.Name}" : ""),
         EndingAlternative ending => ending.Words,
-        StepAlternative step => Prose.Begun(step.Step.Sentence),
+        StepAlternative step => Prose.Fold(step.Step.At.Text),
         NextAlternative next => $"next {Shortest(null, 0, option.Chosen[0], next.Sort)}",
         _ => "",
     };

@@ -24,9 +24,9 @@ internal static class ThingWords
     public static string Look(KindFacts kind, Thing thing, bool plural = false, bool tellsGaps = true)
     {
         AttributeFacts? noun = NounOf(kind);
-        // States come behind the attributes, so reading backwards puts them first: `cracked copper jug`.
-        IEnumerable<string> words = kind.Attributes.Reverse().Where(a => a != noun && (ThingSpot.IsSaid(a, thing) || !a.Attribute.IsState))
-            .Select(a => ValueOf(a, thing)?.Name).OfType<string>().Append(Noun(kind, noun, thing, plural));
+        // States come behind the attributes, so reading backwards puts them first: `cracked copper jug`. A numeral stands behind the noun: `number card 4`.
+        AttributeValue[] values = [.. kind.Attributes.Reverse().Where(a => a != noun && (ThingSpot.IsSaid(a, thing) || !a.Attribute.IsState)).Select(a => ValueOf(a, thing)).OfType<AttributeValue>()];
+        IEnumerable<string> words = values.Where(v => v.Number is null).Select(v => v.Name).Append(Noun(kind, noun, thing, plural)).Concat(values.Where(v => v.Number is not null).Select(v => v.Name));
         string[] gaps = [.. kind.Attributes.Where(a => tellsGaps && !a.HoldsPlayer && thing.Values[a.Attribute.Index] is null).Select(a => a.Attribute.Name)];
         string look = string.Join(' ', words);
         return gaps.Length == 0 ? look : $"{look} whose {Prose.And(gaps)} {(gaps.Length == 1 ? "is" : "are")} not given";

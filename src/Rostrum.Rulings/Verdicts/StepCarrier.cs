@@ -140,6 +140,8 @@ internal sealed partial class StepCarrier(Position before, int me, Setting setti
         Thing? changed = becomes switch
         {
             Value.Truth truth => at.Thing with { IsFaceUp = truth.Is == Kleene.Yes },
+            Value.Nothing when at.Thing.Kind is { } kind && _position.Sheet.KindOf(kind).FlipState is { } state =>
+                at.Thing with { Values = at.Thing.Values.SetItem(state.Attribute.Index, 1 - at.Thing.Values[state.Attribute.Index]) },
             Value.Nothing => at.Thing with { IsFaceUp = !at.Thing.IsFaceUp },
             Value.PlayerAt player => ChangedSides(at.Thing, player.Seat),
             Value.AttributeIs value when at.Thing.Kind is not null => at.Thing with { Values = at.Thing.Values.SetItem(value.Which.Attribute.Index, value.Which.Index) },

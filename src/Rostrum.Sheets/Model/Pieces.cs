@@ -105,6 +105,9 @@ public sealed class Column(string name, Kind kind, Sort sort, int index, SourceS
 /// <param name="Cite">Where the rules say so.</param>
 public sealed record KindFacts(Kind Kind, ImmutableArray<AttributeFacts> Attributes, Supply Supply, Citation? Cite)
 {
+    /// <summary>The state between whose two values <c>flip</c> turns a piece: the only one of two values; null where there is none, and for cards and dice.</summary>
+    public AttributeFacts? FlipState => Kind.Family == KindFamily.Piece && Attributes.Where(a => a.Attribute.IsState && !a.HoldsPlayer && a.Values.Length == 2).Take(2).ToArray() is [var only] ? only : null;
+
     /// <summary>Things of this kind have a shape that lies on several spaces; null for the usual piece on one space.</summary>
     public PieceShape? Shape { get; init; }
 }

@@ -100,6 +100,7 @@ internal sealed class StepBinder(Declarations declared, Scope scope, DiagnosticB
         Term thing = Movables(step.Parts[0]!);
         if (step.Parts[1] is not { } becomes)
         {
+            CheckFlip(step, thing);
             return [thing, step.FaceUp is { } up ? new Term.Truth(up, At(step)) : Nothing(step)];
         }
 
@@ -114,6 +115,16 @@ internal sealed class StepBinder(Declarations declared, Scope scope, DiagnosticB
         }
 
         return [thing, value];
+    }
+
+    // A card shows its face or its back; a piece is turned from one value of its state to the other.
+    private void CheckFlip(StepSyntax step, Term thing)
+    {
+        if ((thing.Sort.Element ?? thing.Sort).Of is Kind { Family: KindFamily.Piece } piece && declared.Kinds.TryGetValue(piece, out KindFacts? facts)
+            && (step.FaceUp is not null || facts.FlipState is null))
+        {
+            problems.Add(StepProblems.NothingToFlip(step.Span, piece));
+        }
     }
 
     // A word that is a value and something else is meant as the value.

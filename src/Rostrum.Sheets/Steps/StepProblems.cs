@@ -79,4 +79,8 @@ internal static class StepProblems
 
     public static Diagnostic NotUnseen(SourceSpan at, Place place) => new(
         "ROS0322", Severity.Error, at, $"Everything in '{place.Name}' is seen, so nothing is dealt from there.", "Write 'move', and say which things.");
+
+    public static Diagnostic NothingToFlip(SourceSpan at, Kind kind) => new(
+        "ROS0323", Severity.Error, at, $"{Prose.Sentence(Prose.A(kind.Name))} cannot be turned over: it has no state of two values.",
+        $"Give '{kind.Name}' one, such as 'states: {{side: [light, dark]}}'; 'flip' then goes from one to the other. Or write 'change … to' and the value.");
 }
