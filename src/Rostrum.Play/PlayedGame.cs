@@ -52,6 +52,9 @@ public sealed class PlayedGame
     /// <summary>The game stops after so many decisions, chance events and turns.</summary>
     internal int Most { get; init; } = MostMoves;
 
+    /// <summary>False where nobody reads the words of the moves, which then are empty.</summary>
+    internal bool IsTold { get; init; } = true;
+
     /// <summary>Told of each decision that had to be made and in which nothing was possible, with who had to make it.</summary>
     internal Action<Instruction, string> Impossible
     {
@@ -88,12 +91,12 @@ public sealed class PlayedGame
         {
             case Moment.Decision decision:
                 Option option = decision.Options[(int)_players[decision.Seat].Below((uint)decision.Options.Length)];
-                var move = new PlayedMove(Turns, decision.Seat, _names.Seat(decision.Seat), _phrases.Phrase(State, option, decision.Options), decision.Options.Length, (option.Alternative as CallAlternative)?.Action.Facts.Cite) { About = (option.Alternative as EndingAlternative)?.Of };
+                var move = new PlayedMove(Turns, decision.Seat, _names.Seat(decision.Seat), IsTold ? _phrases.Phrase(State, option, decision.Options) : "", decision.Options.Length, (option.Alternative as CallAlternative)?.Action.Facts.Cite) { About = (option.Alternative as EndingAlternative)?.Of };
                 _machine.Choose(option);
                 return move;
             case Moment.Chance chance:
                 int outcome = _table.Weighted(chance.Event.Weights);
-                string words = _chance.Of(State, chance.Event, outcome);
+                string words = IsTold ? _chance.Of(State, chance.Event, outcome) : "";
                 _machine.Choose(chance.Event, outcome);
                 return new PlayedMove(Turns, null, null, words, chance.Event.Weights.Length, null);
             case Moment.TurnOver:

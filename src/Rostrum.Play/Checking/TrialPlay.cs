@@ -40,7 +40,7 @@ internal static class TrialPlay
     // Duties that could not be done, in turns that passed without any other decision and after which the game went on.
     private static List<(Instruction Step, int Turn, string Player)> Missed(GameTable table, ulong seed, ref int work)
     {
-        var game = new PlayedGame(table, [.. Enumerable.Repeat(PlayerKind.Random, table.Seats)], seed) { Most = MostMoves };
+        var game = new PlayedGame(table, [.. Enumerable.Repeat(PlayerKind.Random, table.Seats)], seed) { Most = MostMoves, IsTold = false };
         var missed = new List<(Instruction Step, int Turn, string Player)>();
         game.Impossible = (step, player) => missed.Add((step, game.Turns, player));
         HashSet<int> decided = [];
