@@ -3,6 +3,7 @@ using Rostrum.Play.Formulas;
 using Rostrum.Play.Formulas.Nodes;
 using Rostrum.Play.Layout;
 using Rostrum.Sheets.Model;
+using Rostrum.Text;
 
 namespace Rostrum.Play.Course;
 
@@ -30,6 +31,8 @@ internal sealed partial class CourseCompiler
 
         return (new CallAlternative(plan, given, slots.ToImmutable()), frame);
     }
+
+    private (CallAlternative Call, FrameMap Frame) MakeCall(ActionPlan plan) => MakeCall(plan, [.. plan.Choices.Select(_ => (Node?)null)]);
 
     private (CallAlternative Call, FrameMap Frame) MakeCall(Step step, FrameMap frame)
     {
@@ -60,16 +63,22 @@ internal sealed partial class CourseCompiler
         }
 
         (CallAlternative call, FrameMap own) = MakeCall(step, frame);
+        EmitAskedCall(call, own, At(step));
+    }
+
+    // A call by itself: a player decides what is open, the laws are asked, and where nothing is legal it does nothing.
+    private void EmitAskedCall(CallAlternative call, FrameMap own, SourceSpan? at)
+    {
         var done = new Label();
         bool isOpen = call.Action.Choices.Where((c, i) => call.Given[i] is null && c.Facts.Amount != ChoiceAmount.Given).Any();
         bool isBound = call.Action.Choices.Length > 0 || _sheet.Laws.Any(l => l.Binds.Contains(call.Action.Facts.Action));
         if (isOpen)
         {
-            Add(new Decide(call, null, _isSecret, done, At(step)));
+            Add(new Decide(call, null, _isSecret, done, at));
         }
         else if (isBound)
         {
-            Add(new TakeOnly(call, done, At(step)));
+            Add(new TakeOnly(call, done, at));
         }
 
         EmitCall(call, own);
@@ -227,7 +236,7 @@ internal sealed partial class CourseCompiler
 
     private CountedAlternative Joining(ActionPlan joining, List<Leaf> leaves)
     {
-        (CallAlternative call, FrameMap frame) = MakeCall(joining, [.. joining.Choices.Select(_ => (Node?)null)]);
+        (CallAlternative call, FrameMap frame) = MakeCall(joining);
         leaves.Add(new Leaf(call, () => EmitCall(call, frame)));
         return new CountedAlternative(call, -1, null, false);
     }

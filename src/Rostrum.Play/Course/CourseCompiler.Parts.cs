@@ -144,10 +144,9 @@ internal sealed partial class CourseCompiler
     private ImmutableArray<int> Blank()
     {
         int[] blank = new int[_numbers];
-        var run = new Run(_letters.Count) { State = new TableState(_layout, _numbers, _sets) };
         foreach (Mark mark in _sheet.Marks)
         {
-            Array.Fill(blank, StartOf(mark, run), _markBase + _layout.MarkStart[mark.Index], _layout.MarkSize(mark));
+            Array.Fill(blank, StartOf(mark), _markBase + _layout.MarkStart[mark.Index], _layout.MarkSize(mark));
         }
 
         foreach (int thing in _thingNumbers)
@@ -166,18 +165,24 @@ internal sealed partial class CourseCompiler
 
     private MarkFacts? FactsOf(Mark mark) => _sheet.MarkFacts.FirstOrDefault(f => ReferenceEquals(f.Mark, mark));
 
-    private int StartOf(Mark mark, Run run) => FactsOf(mark)?.Starts is { } starts ? Compile(starts, _formulas.Frame()).Value(run) : mark.Sort.Kind switch
+    private int StartOf(Mark mark)
     {
-        SortKind.Number => (int)(mark.Lowest ?? 0),
-        SortKind.Truth => 0,
-        _ => Node.Nothing,
-    };
+        if (FactsOf(mark)?.Starts is { } starts)
+        {
+            Node first = Compile(starts, _formulas.Frame());
+            return first.Value(new Run(_letters.Count) { State = new TableState(_layout, _numbers, _sets) });
+        }
 
-    private ImmutableArray<MarkReset> Resets(string block)
-    {
-        var run = new Run(_letters.Count + 100) { State = new TableState(_layout, _numbers, _sets) };
-        return [.. _sheet.Marks.Where(m => FactsOf(m)?.Lasts == block).Select(m => new MarkReset(_markBase + _layout.MarkStart[m.Index], _layout.MarkSize(m), StartOf(m, run)))];
+        return mark.Sort.Kind switch
+        {
+            SortKind.Number => (int)(mark.Lowest ?? 0),
+            SortKind.Truth => 0,
+            _ => Node.Nothing,
+        };
     }
+
+    private ImmutableArray<MarkReset> Resets(string block) =>
+        [.. _sheet.Marks.Where(m => FactsOf(m)?.Lasts == block).Select(m => new MarkReset(_markBase + _layout.MarkStart[m.Index], _layout.MarkSize(m), StartOf(m)))];
 }
 
 /// <summary>A mark forgets at the end of a block.</summary>

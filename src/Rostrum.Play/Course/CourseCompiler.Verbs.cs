@@ -102,15 +102,8 @@ internal sealed partial class CourseCompiler
     // What refills the place is tried once; where it brings nothing, dealing ends.
     private void EmitWhenShort(ActionName whenShort, int from, Label loop)
     {
-        (CallAlternative call, FrameMap own) = MakeCall(_actions[whenShort.Index], [.. _actions[whenShort.Index].Choices.Select(_ => (Node?)null)]);
-        var refused = new Label();
-        if (call.Action.Choices.IsEmpty)
-        {
-            Add(new AskBlock(call, refused, whenShort.DeclaredAt));
-        }
-
-        EmitCall(call, own);
-        Mark(refused);
+        (CallAlternative call, FrameMap own) = MakeCall(_actions[whenShort.Index]);
+        EmitAskedCall(call, own, whenShort.DeclaredAt);
         Add(new UnlessEmpty(from, loop));
     }
 

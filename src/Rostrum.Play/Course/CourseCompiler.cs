@@ -78,7 +78,6 @@ internal sealed partial class CourseCompiler
             Code = [.. _code],
             Blocks = [.. _blocks],
             MarkBase = _markBase,
-            Blank = Blank(),
             LineNames = [.. _layout.Holders.SelectMany(h => h.Board?.Families ?? []).SelectMany(f => f.Lines.Select(l => $"{f.Name} {l.Label}"))],
             DirectionName = _formulas.DirectionName,
             FitSpaces = _formulas.FitsKnown.Spaces,
@@ -89,7 +88,9 @@ internal sealed partial class CourseCompiler
             Actions = _actions,
             Resets = ([.. Resets("turn"), .. Uses(LimitPer.Turn)], [.. Resets("round"), .. Uses(LimitPer.Round)]),
             Counts = (_asksTurn, _asksRound),
-            ThingSlots = ([.. _thingNumbers], [.. _thingSets]),
+            // What formulas remember is known once all of them are compiled.
+            Blank = Blank(),
+            ThingSlots = ([.. Enumerable.Range(0, _numbers).Select(_thingNumbers.Contains)], [.. Enumerable.Range(0, _sets).Select(_thingSets.Contains)]),
             TurnStart = _turnStarts is [var only] ? only.At : null,
             HasTurns = _sheet.Blocks.All(b => b.Name != "course"),
             Numbers = _numbers,

@@ -32,8 +32,8 @@ internal sealed record CoursePlan(TableLayout Layout)
     /// <summary>Where the marks begin among the numbers of a state.</summary>
     public required int MarkBase { get; init; }
 
-    /// <summary>The positions among the numbers of a state that hold things; those of the sets likewise.</summary>
-    public required (ImmutableHashSet<int> Numbers, ImmutableHashSet<int> Sets) ThingSlots { get; init; }
+    /// <summary>By position among the numbers of a state: true where it holds a thing; for the sets likewise.</summary>
+    public required (ImmutableArray<bool> Numbers, ImmutableArray<bool> Sets) ThingSlots { get; init; }
 
     /// <summary>The numbers of a state when a game begins; choices and names of steps are forgotten by becoming these again.</summary>
     public required ImmutableArray<int> Blank { get; init; }

@@ -105,12 +105,6 @@ internal sealed class DecideNext(NextAlternative next, Label done, SourceSpan? a
     }
 }
 
-/// <summary>Asks the laws of a block that chooses nothing; where one forbids it, it does nothing.</summary>
-internal sealed class AskBlock(CallAlternative call, Label refused, SourceSpan? at) : Instruction(at)
-{
-    public override int Do(Machine machine, int here) => machine.Finder.HasOption(call) ? here + 1 : refused.At;
-}
-
 /// <summary>Keeps a choice that follows from a call, where nobody decides.</summary>
 internal sealed class TakeOnly(CallAlternative call, Label none, SourceSpan? at) : Instruction(at)
 {

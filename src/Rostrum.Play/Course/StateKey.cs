@@ -37,12 +37,12 @@ internal sealed class StateKey(CoursePlan plan)
         Put((uint)(last + 1));
         for (int i = 0; i <= last; i++)
         {
-            WriteNumber(state, state.Numbers[i], plan.ThingSlots.Numbers.Contains(i));
+            WriteNumber(state, state.Numbers[i], plan.ThingSlots.Numbers[i]);
         }
 
         for (int i = 0; i < state.Sets.Length; i++)
         {
-            WriteSet(state, state.Sets[i], plan.ThingSlots.Sets.Contains(i));
+            WriteSet(state, state.Sets[i], plan.ThingSlots.Sets[i]);
         }
 
         return _bytes.AsSpan(0, _length);
@@ -159,7 +159,7 @@ internal sealed class StateKey(CoursePlan plan)
         int count = (int)Take(bytes, ref at);
         for (int i = 0; i < count; i++)
         {
-            state.Numbers[i] = ReadNumber(state, bytes, ref at, plan.ThingSlots.Numbers.Contains(i));
+            state.Numbers[i] = ReadNumber(state, bytes, ref at, plan.ThingSlots.Numbers[i]);
         }
 
         for (int i = 0; i < state.Sets.Length; i++)
@@ -168,7 +168,7 @@ internal sealed class StateKey(CoursePlan plan)
             state.Sets[i] = length < 0 ? null : new int[length];
             for (int k = 0; k < length; k++)
             {
-                state.Sets[i]![k] = ReadNumber(state, bytes, ref at, plan.ThingSlots.Sets.Contains(i));
+                state.Sets[i]![k] = ReadNumber(state, bytes, ref at, plan.ThingSlots.Sets[i]);
             }
         }
 

@@ -16,13 +16,13 @@ internal static class StartTable
             state.Place(thing, home.First);
             for (int i = 0; i < of.States.Length; i++)
             {
-                state.SetState(thing, i, FirstState(layout, of, of.States[i].Attribute, home));
+                state.SetState(thing, i, FirstState(of, of.States[i].Attribute, home));
             }
         }
     }
 
     /// <summary>What a changing value of a thing is at first.</summary>
-    public static int FirstState(TableLayout layout, ThingClass of, int attribute, Holder home)
+    public static int FirstState(ThingClass of, int attribute, Holder home)
     {
         if (attribute < 0)
         {

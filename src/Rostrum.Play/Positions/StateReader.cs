@@ -159,20 +159,15 @@ internal sealed partial class StateReader(TableLayout layout, int markBase, Tabl
             foreach (int thing in _left[of.Number])
             {
                 Holder home = StartTable.Home(layout, of);
-                state.Place(thing, _open.Contains(home) ? home.First : layout.SupplyOf(of.Owner).First);
+                home = _open.Contains(home) ? home : layout.SupplyOf(of.Owner);
+                state.Place(thing, home.First);
                 for (int i = 0; i < of.States.Length; i++)
                 {
-                    state.SetState(thing, i, FirstState(of, of.States[i].Attribute));
+                    state.SetState(thing, i, StartTable.FirstState(of, of.States[i].Attribute, home));
                 }
             }
         }
     }
-
-    // As in the supply before the game: a card's back is seen, a die shows nothing, other states are at their first value.
-    private static int FirstState(ThingClass of, int attribute) =>
-        attribute < 0 ? 0
-        : of.Kind.Attributes[attribute] is { HoldsPlayer: true } ? of.Owner
-        : of.Kind.Kind.Family == KindFamily.Die ? TableState.None : 0;
 
     private void SetMarks(Mark mark, Position position, TableState state)
     {

@@ -3,6 +3,7 @@ using System.Globalization;
 using Rostrum.Play.Course;
 using Rostrum.Play.Formulas;
 using Rostrum.Play.Layout;
+using Rostrum.Play.Positions;
 using Rostrum.Rulings.Positions;
 using Rostrum.Sheets.Model;
 using Rostrum.Text;
@@ -89,7 +90,7 @@ internal sealed class PlayNames(CoursePlan plan)
     private IEnumerable<string> Numerals(TableState state, int thing)
     {
         ThingClass of = _layout.Class(thing);
-        ImmutableArray<int?> values = PlayThings.Of(state, thing).Values;
+        ImmutableArray<int?> values = StateWriter.ThingOf(state, thing).Values;
         return of.Card is not null ? [] : of.Kind.Attributes.Where(a => !a.HoldsPlayer && values[a.Attribute.Index] is not null)
             .Select(a => a.Values[values[a.Attribute.Index]!.Value]).Where(v => v.Number is not null)
             .SelectMany(v => (IEnumerable<string>)[v.Name, $"{v.Name} {of.Kind.Kind.Name}", $"{of.Kind.Kind.Name} {v.Name}"]);
@@ -99,7 +100,7 @@ internal sealed class PlayNames(CoursePlan plan)
     public string Look(TableState state, int thing)
     {
         ThingClass of = _layout.Class(thing);
-        return of.Card is { } card ? card.Name : ThingWords.Look(of.Kind, PlayThings.Of(state, thing), tellsGaps: false);
+        return of.Card is { } card ? card.Name : ThingWords.Look(of.Kind, StateWriter.ThingOf(state, thing), tellsGaps: false);
     }
 
     private string Thing(TableState state, int thing, int[] among)

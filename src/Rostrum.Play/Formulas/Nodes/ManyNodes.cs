@@ -27,22 +27,6 @@ internal sealed class TabledMany(Node of, Func<int[][]> tables) : TableMany
     }
 }
 
-/// <summary>Lists that never change, as elements.</summary>
-internal sealed class ConstantLists(Elements[] lists) : ManyNode
-{
-    /// <inheritdoc />
-    public override void Fill(Run run, Elements into)
-    {
-        foreach (Elements list in lists)
-        {
-            into.Add(run.Keep(list));
-        }
-    }
-
-    /// <inheritdoc />
-    public override int Count(Run run) => lists.Length;
-}
-
 /// <summary>A set or list that a letter stands for.</summary>
 internal sealed class ManyLetter(int at) : TableMany
 {
