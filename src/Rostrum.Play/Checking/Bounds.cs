@@ -7,6 +7,8 @@ namespace Rostrum.Play.Checking;
 /// <param name="layout">The components, for as many players as the sheet allows.</param>
 internal sealed class Bounds(TableLayout layout)
 {
+    private readonly ILookup<int, int> _ofClass = layout.ClassOf.ToLookup(c => c);
+
     /// <summary>Why a condition can never hold, in words; null where it may.</summary>
     public string? WhyNever(Term truth) => truth switch
     {
@@ -60,7 +62,7 @@ internal sealed class Bounds(TableLayout layout)
         ? Math.Min(Things(look), most * (long)board.Spaces.Length) : Things(look);
 
     /// <summary>How many things there are of a look, states left out; of what each player has, one player's where the look says whose.</summary>
-    public long Things(Look look) => layout.ClassOf.Count(c => Fits(layout.Classes[c], look));
+    public long Things(Look look) => layout.Classes.Select((c, i) => Fits(c, look) ? _ofClass[i].Count() : 0).Sum();
 
     private static bool Fits(ThingClass of, Look look)
     {

@@ -1,5 +1,6 @@
 using Rostrum.Play.Formulas;
 using Rostrum.Play.Layout;
+using Rostrum.Rulings.Verdicts;
 using Rostrum.Sheets.Model;
 
 namespace Rostrum.Play.Course;

@@ -7,6 +7,8 @@ namespace Rostrum.Rulings.Evaluation;
 /// <content>What lies in places, on lines, in slots and on spaces.</content>
 internal sealed partial class Evaluator
 {
+    private SupplyRest? _supplies;
+
     /// <summary>A value as a set or list; unknown is any set.</summary>
     internal static Value.Many AsMany(Value value) => value switch
     {
@@ -101,7 +103,10 @@ internal sealed partial class Evaluator
         int at = _index.PlaceOf(place.Place);
         if (at < 0)
         {
-            return Value.Open(Blame.Of(new Blank(new Spot(SpotKind.Outside, place.Place.Index, place.Seat, 0), 0, Aspect.Content)), isList: true);
+            var outside = new Spot(SpotKind.Outside, place.Place.Index, place.Seat, 0);
+            return place.Place.Form == PlaceForm.Supply
+                ? (_supplies ??= new SupplyRest(position)).In(outside, place.Seat)
+                : Value.Open(Blame.Of(new Blank(outside, 0, Aspect.Content)), isList: true);
         }
 
         IEnumerable<Value> parts = Enumerable.Range(0, position.Places[at][place.Seat].Length).Select(i => new Value.SlotAt(at, place.Seat, i));

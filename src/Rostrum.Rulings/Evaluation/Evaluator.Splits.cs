@@ -21,7 +21,21 @@ internal sealed partial class Evaluator
         return many.IsCertain ? Split(apply, Elements(many), frame).Sets : [];
     }
 
-    private SplitFound Split(Term.Apply apply, Value[] elements, Value[] frame) => Remembered(apply, elements, () =>
+    private SplitFound Split(Term.Apply apply, Value[] elements, Value[] frame)
+    {
+        SplitMemory.Answer answer = SplitMemory.Of(position).Ask(apply.Argument(0), me, setting, elements, () =>
+        {
+            var own = new SortedSet<int>();
+            var asked = new Evaluator(position, me, setting, own);
+            SplitFound found = asked.Search(apply, elements, [.. frame]);
+            _steps += asked._steps;
+            return new SplitMemory.Answer(found, [.. own]);
+        });
+        touched.UnionWith(answer.Touched);
+        return answer.Found;
+    }
+
+    private SplitFound Search(Term.Apply apply, Value[] elements, Value[] frame)
     {
         if (elements.Length > MostSplit)
         {
@@ -30,7 +44,7 @@ internal sealed partial class Evaluator
 
         SplitWorths worths = WorthsOf(apply, elements, frame);
         return worths.Ask() ? BestOf(worths) : SplitFound.Refused($"the best split is not worked out above {SplitWorths.MostSets:N0} different sets");
-    });
+    }
 
     private static SplitFound BestOf(SplitWorths worths)
     {
@@ -67,13 +81,5 @@ internal sealed partial class Evaluator
             && (!reads.LooksAtFaces || one.IsFaceUp == other.IsFaceUp)
             && Sheet.KindOf(one.Kind!).Attributes.All(f => (!reads.LooksAtOwners && !reads.Attributes.Contains(f.Attribute)) || IndexOf(one, f.Attribute) == IndexOf(other, f.Attribute))
             && reads.Columns.All(c => CellOf(c, a) is var cell && cell.IsSettled && cell.Equals(CellOf(c, b)));
-    }
-
-    /// <summary>A best split.</summary>
-    /// <param name="Worth">What it is worth, or its bounds.</param>
-    /// <param name="Sets">Its sets; empty where the worth is not certain.</param>
-    private sealed record SplitFound(Value.Number Worth, ImmutableArray<(ImmutableArray<Value> Elements, long Worth)> Sets)
-    {
-        public static SplitFound Refused(string limit) => new(Value.Between(null, null, Blame.Of(GapKind.Limit, limit)), []);
     }
 }

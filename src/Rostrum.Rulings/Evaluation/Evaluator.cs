@@ -73,7 +73,7 @@ internal sealed partial class Evaluator(Position position, int me, Setting setti
             Term.Joining => throw new InvalidOperationException("A joining word stands inside an operation only."),
             Term.AllOf all => AllOf(all),
             Term.Done or Term.LastChoice => new Value.Unknown(Blame.Of(GapKind.NotGiven, "what was done before")),
-            Term.CanDo can => new Value.Unknown(Blame.Of(GapKind.ByPlay, $"whether '{can.Action.Phrase.InWords}' can be done")),
+            Term.CanDo can => CanDo(can, frame),
             _ => Single(term, frame),
         };
     }
@@ -137,7 +137,8 @@ internal sealed partial class Evaluator(Position position, int me, Setting setti
         Term.StartPlayer => _index.SetsStartPlayer ? new Value.Unknown(Blame.Of(GapKind.NotGiven, "who the start player is")) : new Value.PlayerAt(0),
         Term.Counter counter => Value.Between(1, null, Blame.Of(GapKind.NotGiven, $"the number of the {counter.Kind.ToString().ToLowerInvariant()}")),
         Term.SpaceNamed space => OfOwner(space.Owner, frame, seat => new Value.SpaceAt(_index.BoardOf(space.Space.Board), seat, space.Space.Index)),
-        Term.PlaceOf place => OfOwner(place.Owner, frame, seat => new Value.PlaceAt(place.Place, place.Place.EachPlayer ? seat : 0)),
+        Term.PlaceOf { Place.Form: PlaceForm.Supply, Owner: null } place => new Value.PlaceAt(place.Place, Thing.Nobody),
+        Term.PlaceOf place => OfOwner(place.Owner, frame, seat => new Value.PlaceAt(place.Place, place.Place.EachPlayer || place.Place.Form == PlaceForm.Supply ? seat : 0)),
         Term.MarkOf { Mark.EachSpaceOf: { } board } mark => OfSpace(mark, board, frame),
         Term.MarkOf mark => OfOwner(mark.Owner, frame, seat => MarkOf(mark.Mark, mark.Mark.EachPlayer ? seat : 0)),
         Term.LineOf line => LineOf(line, frame),

@@ -14,8 +14,13 @@ internal sealed class SheetIndex
     private readonly Dictionary<Place, int> _places = [];
     private readonly Dictionary<Rostrum.Sheets.Model.Attribute, AttributeFacts> _attributes = [];
 
+    private readonly Sheet _sheet;
+    private readonly Lazy<HashSet<ActionName>> _inCircle;
+
     private SheetIndex(Sheet sheet)
     {
+        _sheet = sheet;
+        _inCircle = new Lazy<HashSet<ActionName>>(() => [.. sheet.Actions.Select(a => a.Action).Where(IsInCircle)]);
         SetsStartPlayer = sheet.StepLists.Any(steps => steps.Any(Sets));
         Geometry = [.. sheet.Boards.Select(BoardGeometry.Of)];
         for (int i = 0; i < sheet.Boards.Length; i++)
@@ -51,6 +56,56 @@ internal sealed class SheetIndex
 
     /// <summary>The values of an attribute.</summary>
     public AttributeFacts Facts(Rostrum.Sheets.Model.Attribute attribute) => _attributes[attribute];
+
+    /// <summary>True where somebody would have to know whether an action can be done in order to say whether it can be done.</summary>
+    public bool AsksItself(ActionName action) => _inCircle.Value.Contains(action);
+
+    private bool IsInCircle(ActionName action)
+    {
+        var met = new HashSet<ActionName>();
+        var open = new Stack<ActionName>(Asked(action));
+        while (open.TryPop(out ActionName? next))
+        {
+            if (ReferenceEquals(next, action))
+            {
+                return true;
+            }
+
+            if (met.Add(next))
+            {
+                Asked(next).ToList().ForEach(open.Push);
+            }
+        }
+
+        return false;
+    }
+
+    // The actions of which the choices and laws of one ask whether they can be done.
+    private IEnumerable<ActionName> Asked(ActionName action)
+    {
+        IEnumerable<Term> demands = _sheet.Laws.Where(l => l.Binds.Contains(action)).SelectMany(l => l.Bodies.Select(b => b[l.Binds.IndexOf(action)]))
+            .SelectMany(b => b.Demands.Select(d => d.Truth).Append(b.Unless)).OfType<Term>();
+        return InMeanings(_sheet.Actions[action.Index].Choices.Select(c => c.From).Concat(demands)).OfType<Term.CanDo>().Select(c => c.Action).Distinct();
+    }
+
+    // All terms inside some, through the meanings of words.
+    private List<Term> InMeanings(IEnumerable<Term> terms)
+    {
+        var words = new HashSet<Word>();
+        var all = new List<Term>();
+        var open = new Stack<Term>(terms);
+        while (open.TryPop(out Term? term))
+        {
+            all.Add(term);
+            TermParts.Of(term).ToList().ForEach(open.Push);
+            if (term is Term.Call call && words.Add(call.Word) && _sheet.Meanings[call.Word.Index].Body is { } body)
+            {
+                open.Push(body);
+            }
+        }
+
+        return all;
+    }
 
     private static bool Sets(Step step) => step is { Kind: StepKind.Set, Terms: [Term.StartPlayer, ..] } || step.Inner.Any(Sets) || step.Otherwise.Any(Sets);
 }

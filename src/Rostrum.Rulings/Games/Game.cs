@@ -8,7 +8,7 @@ using Rostrum.Text;
 
 namespace Rostrum.Rulings.Games;
 
-/// <summary>A game's folder at work: its sheet, read once for each set of variants, and its positions by name.</summary>
+/// <summary>A game's folder at work: its sheet, read once for each set of variants, and its positions by name, each read once.</summary>
 /// <remarks>May be asked from several threads at once.</remarks>
 /// <param name="folder">The game's files.</param>
 /// <param name="idioms">The idiom library.</param>
@@ -18,6 +18,9 @@ public sealed class Game(GameFolder folder, IdiomLibrary idioms)
     private const string Ending = ".yaml";
 
     private readonly ConcurrentDictionary<string, Lazy<SheetReading>> _sheets = new(StringComparer.Ordinal);
+
+    // The check of positions and the lesson ask for the same ones.
+    private readonly ConcurrentDictionary<(string File, string Content, string AlsoOn), Lazy<OpenedPosition>> _positions = [];
 
     /// <summary>The game's files.</summary>
     public GameFolder Folder => folder;
@@ -46,6 +49,13 @@ public sealed class Game(GameFolder folder, IdiomLibrary idioms)
     /// <param name="file">Its text.</param>
     /// <param name="alsoOn">Variants that the caller wants on as well.</param>
     public OpenedPosition Open(SourceText file, params IEnumerable<string> alsoOn)
+    {
+        ArgumentNullException.ThrowIfNull(file);
+        string[] also = [.. alsoOn];
+        return _positions.GetOrAdd((file.Name, file.Content, string.Join('\n', also)), _ => new Lazy<OpenedPosition>(() => Read(file, also))).Value;
+    }
+
+    private OpenedPosition Read(SourceText file, string[] alsoOn)
     {
         var problems = new DiagnosticBag();
         ImmutableArray<string> variants = PositionReader.VariantsOf(file, problems);

@@ -31,9 +31,23 @@ internal sealed class ActionJudge(Proposal proposal, Setting setting, ISet<int> 
 
     private Position Position => proposal.Position;
 
-    /// <summary>The judgement; all breaches are told, never only the first. Where a law asks what the action leaves, and a step hangs on chance or on what is
-    /// decided later, the action is never called legal.</summary>
+    /// <summary>The judgement; all breaches are told, never only the first. What keeps every law is illegal all the same where the turn lets something else come first.</summary>
     public Judgement Judge()
+    {
+        Judgement judged = JudgeAlone();
+        if (judged.Is != Kleene.Yes || new TurnOrder(proposal, setting, touched).ComesFirst() is not var (first, way))
+        {
+            return judged;
+        }
+
+        string says = $"{Prose.Sentence(first.Action.Name)} comes first where it can be done.";
+        _breaches.Add(new Breach("turn", says, Position.Sheet.Blocks.First(b => b.Name is "turn" or "course").Cite ?? first.Cite, $"'{way}' can be done", []));
+        return Illegal();
+    }
+
+    /// <summary>The judgement by choices, laws and powers, whatever the turn puts first. Where a law asks what the action leaves, and a step hangs on chance or on what is
+    /// decided later, the action is never called legal.</summary>
+    public Judgement JudgeAlone()
     {
         Judgement judged = JudgeWords();
         Step[] open = [.. proposal.Action.Steps.Where(s => !s.IsCarriedOut)];

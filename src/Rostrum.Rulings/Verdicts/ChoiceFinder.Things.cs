@@ -89,7 +89,9 @@ internal sealed partial class ChoiceFinder
     {
         Thing thing = look.Card is { } card ? Things.Card(Sheet, card) : Things.Fresh(Sheet, look.Kind!, look.Values, _position.Me);
         Spot spot = Source(choice.From, isCard: look.Card is not null, isOpen: domain.More != 0 || domain.Members.Any(m => !m.IsCertain));
-        string? reason = WhyNot(choice, look, spot);
+        var evaluator = new Evaluator(_position, _position.Me, Setting.First, new SortedSet<int>());
+        bool isNoneLeft = spot is { Kind: SpotKind.Outside, IsBox: false } && domain.IsCertain && domain.Members.All(m => evaluator.HasLook(m.Value, look).Is == Kleene.No);
+        string? reason = WhyNot(choice, look, spot) ?? (isNoneLeft ? $"no {(look.Card is null ? _naming.Look(thing) : look.Card.Name)} is left in {_naming.PlaceOf(spot)}" : null);
         if (reason is not null)
         {
             _impossible.Add(match.Action.Choices.IndexOf(choice), reason);

@@ -45,6 +45,7 @@ internal sealed record PhraseMatch(ActionFacts Action, ImmutableDictionary<strin
     private static bool[][] Open(ImmutableArray<PhrasePart> parts, ImmutableArray<SourceSpan> tokens)
     {
         bool[][] isOpen = [.. Enumerable.Range(0, parts.Length + 1).Select(_ => new bool[tokens.Length + 1])];
+        string[] texts = [.. tokens.Select(t => t.Text)];
         isOpen[^1][tokens.Length] = true;
         for (int part = parts.Length - 1; part >= 0; part--)
         {
@@ -52,15 +53,15 @@ internal sealed record PhraseMatch(ActionFacts Action, ImmutableDictionary<strin
             bool isGap = parts[part].IsGap;
             for (int at = tokens.Length - 1; at >= 0; at--)
             {
-                isOpen[part][at] = isGap ? isOpen[part + 1][at + 1] || isOpen[part][at + 1] : Stands(said, tokens, at) && isOpen[part + 1][at + said.Length];
+                isOpen[part][at] = isGap ? isOpen[part + 1][at + 1] || isOpen[part][at + 1] : Stands(said, texts, at) && isOpen[part + 1][at + said.Length];
             }
         }
 
         return isOpen;
     }
 
-    private static bool Stands(string[] said, ImmutableArray<SourceSpan> tokens, int at) =>
-        at + said.Length <= tokens.Length && !said.Where((w, i) => !string.Equals(w, tokens[at + i].Text, StringComparison.OrdinalIgnoreCase)).Any();
+    private static bool Stands(string[] said, string[] texts, int at) =>
+        at + said.Length <= texts.Length && said.AsSpan().SequenceEqual(texts.AsSpan(at, said.Length), StringComparer.OrdinalIgnoreCase);
 
     private static IEnumerable<ImmutableDictionary<string, SourceSpan>> Fit(
         ImmutableArray<PhrasePart> parts, int part, ImmutableArray<SourceSpan> tokens, int at, bool[][] isOpen, ImmutableDictionary<string, SourceSpan> gaps)

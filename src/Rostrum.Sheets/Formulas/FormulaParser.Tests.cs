@@ -167,7 +167,7 @@ internal sealed partial class FormulaParser
 
     private Syntax ReadCan(Syntax subject)
     {
-        if (CallAhead([.. _names.All.Select(n => n.Symbol).OfType<ActionName>().Distinct()]) is not { } call)
+        if (CallAhead([.. _names.Actions]) is not { } call)
         {
             int length = _names.Match(_tokens, _at).Length;
             return Fail(length == 0 && Current.Kind == TokenKind.Word ? NameHelp.Unknown(_names, _tokens, _at) : FormulaProblems.Expected(Current.Span, Current.Text, "an action"));

@@ -16,6 +16,7 @@ public sealed class Vocabulary
     // A tree of words, so that a thousand cards called `Task 1` to `Task 1000` cost no more than other names.
     private readonly Branch _root = new();
     private readonly List<Branch> _inOrder = [];
+    private readonly List<ActionName> _actions = [];
     private readonly Vocabulary? _outer;
 
     /// <summary>An empty vocabulary.</summary>
@@ -50,6 +51,10 @@ public sealed class Vocabulary
         if (!branch.Senses.Any(s => ReferenceEquals(s.Symbol, symbol)))
         {
             branch.Senses = branch.Senses.Add(new NameSense(symbol, isPlural));
+            if (symbol is ActionName action)
+            {
+                _actions.Add(action);
+            }
         }
     }
 
@@ -63,6 +68,9 @@ public sealed class Vocabulary
     /// <summary>Every name that is known, for suggestions.</summary>
     public IEnumerable<(string Words, Named Symbol)> All =>
         _inOrder.SelectMany(e => e.Senses.Select(s => (e.Words, s.Symbol))).Concat(_outer?.All ?? []);
+
+    /// <summary>The actions that are known, each once.</summary>
+    internal IEnumerable<ActionName> Actions => _actions.Concat(_outer?.Actions ?? []).Distinct();
 
     /// <summary>Every name of so many words, for suggestions; the names of a scope before those round it.</summary>
     internal IEnumerable<string> OfLength(int words) => _inOrder.Where(b => b.Length == words).Select(b => b.Words).Concat(_outer?.OfLength(words) ?? []);

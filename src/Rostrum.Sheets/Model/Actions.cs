@@ -225,7 +225,7 @@ public sealed record Step(StepKind Kind, string Sentence, ImmutableArray<Term> T
             or StepKind.Let or StepKind.Nothing or StepKind.Again or StepKind.EndTurn or StepKind.Show or StepKind.If or StepKind.ForEach
         && Inner.Concat(Otherwise).All(s => s.IsCarriedOut) && !Terms.Any(NeedsRecord);
 
-    // A position does not hold what was done before, and what somebody could do is found by playing.
+    // A position does not hold what was done before.
     private static bool NeedsRecord(Term? term) =>
-        term is Term.Done or Term.LastChoice or Term.CanDo or Term.Counter or Term.NotYet || (term is Term.Apply apply && apply.Arguments.Any(NeedsRecord));
+        term is Term.Done or Term.LastChoice or Term.Counter or Term.NotYet || (term is Term.Apply apply && apply.Arguments.Any(NeedsRecord));
 }

@@ -55,7 +55,7 @@ public static partial class Operations
         },
         new(Op.Can, "can", OperationForm.Test, [Value("player", Sort.Player), Value("action", Sort.Text)], "a truth", "Yes where the player has a legal way to do the action, with what is given for its first gaps. Play works it out; a position by itself does not.")
         {
-            Reads = Reads.Contents, Example = Ex("me can lay", "by play"), Refused = Ex("me can lya", "ROS0201"),
+            Reads = Reads.Contents, Example = Ex("me can lay", "yes"), Refused = Ex("me can lya", "ROS0201"),
         },
     ];
 

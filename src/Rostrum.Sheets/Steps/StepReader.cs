@@ -27,7 +27,7 @@ internal sealed class StepReader
         _scope = scope;
         _problems = problems;
         _binder = new StepBinder(declared, scope, problems);
-        _actions = [.. names.All.Select(n => n.Symbol).OfType<ActionName>().Distinct()];
+        _actions = [.. names.Actions];
     }
 
     /// <summary>The steps of a value: one step, a list, a head with steps below it, or <c>{cite: …, do: …}</c>.</summary>

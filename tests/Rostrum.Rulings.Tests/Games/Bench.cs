@@ -85,7 +85,6 @@ internal static class Bench
         Value.Number { IsKnown: true, Low: < 0 and var low } => $"minus {-low}",
         Value.Number { IsKnown: true, Low: var low } => $"{low}",
         Value.Nothing => "nothing",
-        _ when value.WhyUnknown.Gaps.Any(g => g.Kind == GapKind.ByPlay) => "by play",
         _ when value.WhyUnknown.IsAny => "not given",
         _ => value.ToString(),
     };

@@ -1,13 +1,13 @@
-using Rostrum.Sheets.Model;
-
-namespace Rostrum.Play.Checking;
+namespace Rostrum.Sheets.Model;
 
 /// <summary>The terms of which a term is made.</summary>
-internal static class TermParts
+public static class TermParts
 {
     /// <summary>The terms right below one, meanings of words left out.</summary>
+    /// <param name="term">The term.</param>
     public static IEnumerable<Term> Of(Term term)
     {
+        ArgumentNullException.ThrowIfNull(term);
         IEnumerable<Term?> parts = term switch
         {
             Term.Apply apply => [.. InPick(apply.Pick), .. apply.Arguments],
@@ -38,6 +38,10 @@ internal static class TermParts
         };
         return parts.OfType<Term>();
     }
+
+    /// <summary>A term and every term inside it, meanings of words left out.</summary>
+    /// <param name="term">The term.</param>
+    public static IEnumerable<Term> All(Term term) => Of(term).SelectMany(All).Prepend(term);
 
     private static IEnumerable<Term?> InPick(Pick? pick) => pick is null ? [] : [pick.Domain, pick.Where];
 }

@@ -1,13 +1,14 @@
-namespace Rostrum.Play.Course;
+namespace Rostrum.Rulings.Verdicts;
 
 /// <summary>The sets that a player may choose from.</summary>
 internal static class Subsets
 {
     /// <summary>The subsets of some elements; smaller ones first, each in the order of the elements.</summary>
+    /// <typeparam name="T">An element.</typeparam>
     /// <param name="domain">The elements.</param>
     /// <param name="fewest">The size of the smallest.</param>
     /// <param name="most">The size of the largest.</param>
-    public static IEnumerable<int[]> Of(int[] domain, int fewest, int most)
+    public static IEnumerable<T[]> Of<T>(T[] domain, int fewest, int most)
     {
         for (int size = fewest; size <= most; size++)
         {
