@@ -26,6 +26,9 @@ internal sealed record CoursePlan(TableLayout Layout)
     /// <summary>How many sets a state keeps.</summary>
     public required int Sets { get; init; }
 
+    /// <summary>The choices and names of steps among the numbers and the sets of a state, all forgotten at the end of a turn.</summary>
+    public required (Range Numbers, Range Sets) Locals { get; init; }
+
     /// <summary>How many letters a run needs.</summary>
     public required int Letters { get; init; }
 
