@@ -48,7 +48,7 @@ public sealed class GameTable
 
     /// <summary>Who can end the game with the next turn, and how: each seat is asked as if it were to move now.</summary>
     /// <param name="position">The table between two turns, of this sheet and this number of players; boards must be given wholly.</param>
-    /// <returns>One answer for each seat, in order. What a position cannot tell is taken as at the beginning: nothing was done before, the first seat started.</returns>
+    /// <returns>One answer for each seat, in order. What a position does not tell is taken as at the beginning: without a record nothing was done before, the first seat started.</returns>
     /// <exception cref="NotPlayableException">The position or the sheet leaves something out.</exception>
     public Threats Threats(Position position)
     {

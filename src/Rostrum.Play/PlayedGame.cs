@@ -45,7 +45,7 @@ public sealed class PlayedGame
     public GameResult? Result { get; private set; }
 
     /// <summary>The table as it is now, to be tallied or drawn; what lies in the supply or in the box is left out, as in every position.</summary>
-    public Position Position => StateWriter.Write(State, $"turn {Turns}", State.Numbers[Slots.Turn], _machine.Plan.MarkBase);
+    public Position Position => StateWriter.Write(_machine.Plan, State, $"turn {Turns}", State.Numbers[Slots.Turn]);
 
     internal TableState State => _machine.State;
 

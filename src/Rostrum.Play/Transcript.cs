@@ -15,7 +15,7 @@ public static class Transcript
     /// <summary>Plays a game by its lines, up to the first that is refused.</summary>
     /// <param name="table">The game.</param>
     /// <param name="lines">The lines.</param>
-    /// <param name="from">Where play begins, with whose turn it is; what is not given there is as after the set-up. Null for the set-up itself.</param>
+    /// <param name="from">Where play begins, with whose turn it is; what is not given there is as after the set-up, and without a record nothing was done. Null for the set-up itself.</param>
     /// <exception cref="NotPlayableException">The sheet leaves out what comes next, or the position has more things than there are.</exception>
     public static TranscriptResult Play(GameTable table, IEnumerable<string> lines, Position? from = null)
     {

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Rostrum.Play.Formulas;
 using Rostrum.Play.Layout;
+using Rostrum.Play.Positions;
 using Rostrum.Sheets.Model;
 using Rostrum.Text;
 
@@ -83,6 +84,7 @@ internal sealed partial class CourseCompiler
             LineNames = [.. _layout.Holders.SelectMany(h => h.Board?.Families ?? []).SelectMany(f => f.Lines.Select(l => $"{f.Name} {l.Label}"))],
             DirectionName = _formulas.DirectionName,
             FitSpaces = _formulas.FitsKnown.Spaces,
+            Values = new StateValues(_layout, _formulas.Boards, _formulas.Lines, _formulas.FitsKnown),
             Ends = _ends,
             Score = score,
             Ties = ties,

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Rostrum.Play.Formulas;
 using Rostrum.Play.Layout;
+using Rostrum.Play.Positions;
 using Rostrum.Sheets.Model;
 
 namespace Rostrum.Play.Course;
@@ -70,6 +71,9 @@ internal sealed record CoursePlan(TableLayout Layout)
 
     /// <summary>The spaces of a fit of a drawing, by its number at play.</summary>
     public required Func<int, int[]> FitSpaces { get; init; }
+
+    /// <summary>What numbers of a state stand for.</summary>
+    public required StateValues Values { get; init; }
 
     /// <summary>The sheet.</summary>
     public Sheet Sheet => Layout.Sheet;

@@ -102,7 +102,7 @@ internal sealed class TranscriptPlayer
     private Refusal? Now(string words)
     {
         int me = _machine.State.Numbers[_machine.Moment is Moment.GameOver ? Slots.Turn : Slots.Me];
-        RulingAnswer answer = Ruling.On(StateWriter.Write(_machine.State, "transcript", me, _plan.MarkBase), words);
+        RulingAnswer answer = Ruling.On(StateWriter.Write(_plan, _machine.State, "transcript", me), words);
         return answer.Ruling switch
         {
             Ruling.Yes => null,
