@@ -8,7 +8,8 @@ namespace Rostrum.Play;
 /// <remarks>
 /// The lines are <c>North: put at B2</c>, <c>rolled: 3, 4</c>, <c>shuffled deck: ash, elm</c>, <c>dealt from bag: ash, elm</c>, <c>now: B2 is empty</c> and
 /// <c>over: North</c>. A line of chance stands before the next decision line, or before the one that leads to the chance; chance that no line tells comes out
-/// in the first of its ways.
+/// in the first of its ways. <c>North: take back</c> undoes North's last decision, as far back as the last chance, something newly seen, another player's
+/// decision or a final action.
 /// </remarks>
 public static class Transcript
 {

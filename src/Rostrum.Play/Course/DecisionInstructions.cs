@@ -126,6 +126,7 @@ internal sealed class Remember(CallAlternative call) : Instruction(null)
 {
     public override int Do(Machine machine, int here)
     {
+        machine.Finished?.Invoke(call.Action.Facts);
         ActionMemory memory = call.Action.Memory;
         if (!memory.IsAsked)
         {

@@ -28,8 +28,23 @@ internal sealed partial class Evaluator
     }
 
     private Value Last(Term.LastChoice last) => position.Record is { } record
-        ? Proposal.Again(record.Last(last.Action, last.Choice, last.Mine ? me : null), position)
+        ? Found(record.Last(last.Action, last.Choice, last.Mine ? me : null))
         : new Value.Unknown(GameRecord.NotGiven);
+
+    // The steps of an action may have moved a thing from where the record has it; then nobody says here which one it is.
+    private Value Found(Value chosen) => chosen switch
+    {
+        Value.ThingAt { Spot.Kind: SpotKind.Space or SpotKind.Slot } at when !Lies(at) => new Value.Unknown(Blame.Of(GapKind.NotYet, "where the thing of before lies afterwards")),
+        Value.Many many when many.Members.Any(m => Found(m.Value) is Value.Unknown) => Found(many.Members.First(m => Found(m.Value) is Value.Unknown).Value),
+        _ => Proposal.Again(chosen, position),
+    };
+
+    private bool Lies(Value.ThingAt at)
+    {
+        Stack there = at.Spot.In(position);
+        return at.Index >= 0 && at.Index < there.Things.Length && there.Things[at.Index] is var thing && ReferenceEquals(thing.Kind, at.Thing.Kind) && ReferenceEquals(thing.Card, at.Thing.Card)
+            && at.Thing.Values.Zip(thing.Values).All(v => v.First is null || v.First == v.Second);
+    }
 
     private static Value.Truth Known(Kleene holds, Blame why) => holds == Kleene.Unknown ? Value.Maybe(why) : Value.Of(holds == Kleene.Yes);
 }

@@ -1,6 +1,8 @@
+using Rostrum.Play.Counting;
 using Rostrum.Play.Course;
 using Rostrum.Play.Ending;
 using Rostrum.Play.Layout;
+using Rostrum.Play.Players;
 using Rostrum.Play.Positions;
 using Rostrum.Play.Tests.Outside;
 using Rostrum.Rulings.Positions;
@@ -111,20 +113,36 @@ public sealed class RecordTests
         Assert.Equal("To play on, everything must be given: nobody says which 'loudness' the last 'croak' had.", Why("this turn: croak ? times"));
     }
 
+    private static readonly GameTable Calls = TableOf.Written("""
+        rule sheet: 1
+        game: Calls
+        players: 2
+        boards: {row: {squares: 2 across 1 up}}
+        turn: call
+        actions: {call: {phrase: call (n), choose: {n: a number from 1 to 3}, do: nothing}}
+        laws: {next: {says: Call the next number., binds: call, needs: n is 1 + n of last call}}
+        end: {three: {if: n of last call is 3, winner: me}}
+        """);
+
+    [Theory]
+    [InlineData("the turn before: call 2", 1, 1)]
+    [InlineData("the turn before: call 1", 2, 2)]
+    public void Lines_and_games_begin_from_what_was_done(string done, int plies, int turns)
+    {
+        Position from = Read(Calls.Sheet, $"row: {{}}\nturn of: seat 1\ndone:\n  {done}");
+        PlyCount[] counted = [.. Calls.Count(5, from: from)];
+        var game = new PlayedGame(Calls, [PlayerKind.Random], 1, from: from);
+
+        Assert.Equal(Enumerable.Repeat((UInt128)1, plies + 1), counted.Select(c => c.Lines));
+        Assert.Equal((UInt128)1, counted[^1].Ended);
+        Assert.Equal(plies, game.Moves().Count());
+        Assert.Equal(turns, game.Result!.Turns);
+    }
+
     [Fact]
     public void Threats_know_what_was_done()
     {
-        GameTable table = TableOf.Written("""
-            rule sheet: 1
-            game: Calls
-            players: 2
-            boards: {row: {squares: 2 across 1 up}}
-            turn: call
-            actions: {call: {phrase: call (n), choose: {n: a number from 1 to 3}, do: nothing}}
-            laws: {next: {says: Call the next number., binds: call, needs: n is 1 + n of last call}}
-            end: {three: {if: n of last call is 3, winner: me}}
-            """);
-        CanEnd[] Asked(string done) => [.. table.Threats(Read(table.Sheet, $"row: {{}}\nturn of: seat 1\ndone:\n  {done}")).Seats.Select(s => s.CanEnd)];
+        CanEnd[] Asked(string done) => [.. Calls.Threats(Read(Calls.Sheet, $"row: {{}}\nturn of: seat 1\ndone:\n  {done}")).Seats.Select(s => s.CanEnd)];
 
         Assert.Equal([CanEnd.Yes, CanEnd.Yes], Asked("the turn before: call 2"));
         Assert.Equal([CanEnd.No, CanEnd.No], Asked("the turn before: call 1"));
