@@ -16,7 +16,7 @@ internal sealed class BothWorlds(TableLayout layout, Run run, FormulaCompiler co
         sort.IsMany ? ToMany(run.List(number).Span.ToArray(), sort) : _values.ToValue(run.State, number, sort);
 
     /// <summary>The set or list of the reference for the elements of a node.</summary>
-    public Value ToMany(int[] elements, Sort sort) => _values.ToMany(run.State, elements, sort);
+    public Value ToMany(int[] elements, Sort sort) => Value.Certain(elements.Select(e => ToValue(e, sort.Element!)), sort.Kind == SortKind.List);
 
     /// <summary>True where both worlds say the same; a set is the same in any order, a card that is named is any copy of it.</summary>
     public static bool AreSame(Value reference, Value node)

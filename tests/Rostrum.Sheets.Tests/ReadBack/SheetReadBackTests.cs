@@ -37,9 +37,9 @@ public sealed class SheetReadBackTests
     }
 
     [Theory]
-    [InlineData("", false, "Nothing.")]
-    [InlineData(", final: no", false, "Nothing.")]
-    [InlineData(", final: yes", true, "Nothing; final: once done, nothing is taken back.")]
+    [InlineData("", false, "Nothing happens.")]
+    [InlineData(", final: no", false, "Nothing happens.")]
+    [InlineData(", final: yes", true, "Nothing happens; final: once done, nothing is taken back.")]
     public void A_final_action_is_said(string final, bool isFinal, string says)
     {
         Sheet sheet = Loaded.Of($"actions: {{wait: {{do: nothing{final}}}}}").Sheet;
