@@ -48,7 +48,7 @@ public sealed class GameTable
 
     /// <summary>Who can end the game with the next turn, and how: each seat is asked as if it were to move now.</summary>
     /// <param name="position">The table between two turns, of this sheet and this number of players; boards must be given wholly.</param>
-    /// <returns>One answer for each seat, in order. What a position cannot tell is taken as at the beginning: nothing was done before, the first seat started.</returns>
+    /// <returns>One answer for each seat, in order. What a position does not tell is taken as at the beginning: without a record nothing was done before, the first seat started.</returns>
     /// <exception cref="NotPlayableException">The position or the sheet leaves something out.</exception>
     public Threats Threats(Position position)
     {
@@ -59,11 +59,13 @@ public sealed class GameTable
     /// <summary>Counts lines of play and positions, ply by ply; a ply is a turn with all that is decided in it (without turns, a decision).</summary>
     /// <param name="plies">The last ply; at least 0.</param>
     /// <param name="distinct">True to count the positions of the last ply too, which takes more time and memory.</param>
+    /// <param name="from">Where ply 0 stands, with whose turn it is; what is not given there is as after the set-up. Null for the set-up itself.</param>
     /// <returns>From ply 0 on; ends early where every game has ended.</returns>
-    public IEnumerable<PlyCount> Count(int plies, bool distinct = true)
+    /// <exception cref="NotPlayableException">The position or the sheet leaves something out.</exception>
+    public IEnumerable<PlyCount> Count(int plies, bool distinct = true, Position? from = null)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(plies);
-        return new LineCounter(Plan).Count(plies, distinct);
+        return new LineCounter(Plan, from is null ? null : Positions.Beginning.Of(Plan, from)).Count(plies, distinct);
     }
 
     /// <summary>By how much the total of the first seat is above that of the second where both play as well as can be.</summary>

@@ -16,6 +16,7 @@ public sealed class PlayedGame
     public const int MostMoves = 100_000;
 
     private readonly Machine _machine;
+    private readonly TakingBack _back;
     private readonly PhraseWriter _phrases;
     private readonly ChanceWords _chance;
     private readonly PlayNames _names;
@@ -27,12 +28,16 @@ public sealed class PlayedGame
     /// <param name="players">How each seat decides; the last one also decides for the seats that follow.</param>
     /// <param name="seed">The seed of chance.</param>
     /// <param name="game">The number of the game, from 0; others have other chances.</param>
-    public PlayedGame(GameTable table, IReadOnlyList<PlayerKind> players, ulong seed, ulong game = 0)
+    /// <param name="from">Where play begins, with whose turn it is; what is not given there is as after the set-up. Null for the set-up itself.</param>
+    /// <exception cref="NotPlayableException">The position leaves something out.</exception>
+    public PlayedGame(GameTable table, IReadOnlyList<PlayerKind> players, ulong seed, ulong game = 0, Position? from = null)
     {
         ArgumentNullException.ThrowIfNull(table);
         ArgumentNullException.ThrowIfNull(players);
         CoursePlan plan = table.Plan;
-        _machine = new Machine(plan) { State = plan.Start(), StopsAfterTurns = true };
+        _machine = new Machine(plan) { State = from is null ? plan.Start() : Beginning.Of(plan, from), StopsAfterTurns = true };
+        Turns = from is null ? 0 : 1;
+        _back = new TakingBack(_machine);
         (_phrases, _chance, _names) = (new(plan), new(plan), new(plan));
         _table = new Draws(seed, game, 0);
         _players = [.. Enumerable.Range(0, table.Seats).Select(s => new Draws(seed, game, (uint)s + 1))];
@@ -45,7 +50,11 @@ public sealed class PlayedGame
     public GameResult? Result { get; private set; }
 
     /// <summary>The table as it is now, to be tallied or drawn; what lies in the supply or in the box is left out, as in every position.</summary>
-    public Position Position => StateWriter.Write(State, $"turn {Turns}", State.Numbers[Slots.Turn], _machine.Plan.MarkBase);
+    public Position Position => StateWriter.Write(_machine.Plan, State, $"turn {Turns}", State.Numbers[Slots.Turn]);
+
+    /// <summary>How many of the last decisions, all of one player, may be taken back: none beyond chance, something newly seen, another player's decision or a
+    /// final action.</summary>
+    public int MayTakeBack => _back.Count;
 
     internal TableState State => _machine.State;
 
@@ -85,6 +94,16 @@ public sealed class PlayedGame
         }
     }
 
+    /// <summary>Takes the last decision back, if it may be; the game goes on from before it.</summary>
+    /// <returns>Why not; null where it is taken back.</returns>
+    public Refusal? TakeBack()
+    {
+        int turns = Turns;
+        Refusal? refusal = _back.TakeBack(ref turns);
+        (Turns, Result) = (turns, refusal is null ? null : Result);
+        return refusal;
+    }
+
     private PlayedMove? Next()
     {
         switch (_machine.Advance())
@@ -92,11 +111,17 @@ public sealed class PlayedGame
             case Moment.Decision decision:
                 Option option = decision.Options[(int)_players[decision.Seat].Below((uint)decision.Options.Length)];
                 var move = new PlayedMove(Turns, decision.Seat, _names.Seat(decision.Seat), IsTold ? _phrases.Phrase(State, option, decision.Options) : "", decision.Options.Length, (option.Alternative as CallAlternative)?.Action.Facts.Cite) { About = (option.Alternative as EndingAlternative)?.Of };
+                if (IsTold)
+                {
+                    _back.Decided(decision.Seat, option, Turns);
+                }
+
                 _machine.Choose(option);
                 return move;
             case Moment.Chance chance:
                 int outcome = _table.Weighted(chance.Event.Weights);
                 string words = IsTold ? _chance.Of(State, chance.Event, outcome) : "";
+                _back.CameOut(chance.Event, outcome);
                 _machine.Choose(chance.Event, outcome);
                 return new PlayedMove(Turns, null, null, words, chance.Event.Weights.Length, null);
             case Moment.TurnOver:

@@ -8,14 +8,15 @@ namespace Rostrum.Play;
 /// <remarks>
 /// The lines are <c>North: put at B2</c>, <c>rolled: 3, 4</c>, <c>shuffled deck: ash, elm</c>, <c>dealt from bag: ash, elm</c>, <c>now: B2 is empty</c> and
 /// <c>over: North</c>. A line of chance stands before the next decision line, or before the one that leads to the chance; chance that no line tells comes out
-/// in the first of its ways.
+/// in the first of its ways. <c>North: take back</c> undoes North's last decision, as far back as the last chance, something newly seen, another player's
+/// decision or a final action.
 /// </remarks>
 public static class Transcript
 {
     /// <summary>Plays a game by its lines, up to the first that is refused.</summary>
     /// <param name="table">The game.</param>
     /// <param name="lines">The lines.</param>
-    /// <param name="from">Where play begins, with whose turn it is; what is not given there is as after the set-up. Null for the set-up itself.</param>
+    /// <param name="from">Where play begins, with whose turn it is; what is not given there is as after the set-up, and without a record nothing was done. Null for the set-up itself.</param>
     /// <exception cref="NotPlayableException">The sheet leaves out what comes next, or the position has more things than there are.</exception>
     public static TranscriptResult Play(GameTable table, IEnumerable<string> lines, Position? from = null)
     {

@@ -27,6 +27,7 @@ internal sealed class LineCounter
         _machine = new Machine(plan) { StopsAfterTurns = true };
         _keys = new StateKey(plan);
         _level.Add(_keys.Write(from ?? plan.Start()), 1);
+        _isBegun = from is not null;
     }
 
     /// <summary>The counts of ply 0, 1, 2 … up to the last one asked for; ends early where no line goes on.</summary>
@@ -44,10 +45,7 @@ internal sealed class LineCounter
     }
 
     // What stands before the first turn may itself hang on chance or on decisions.
-    private Sum Begin()
-    {
-        return Next(keeps: true);
-    }
+    private Sum Begin() => _isBegun ? new Sum { Lines = 1, Positions = 1 } : Next(keeps: true);
 
     private Sum Next(bool keeps)
     {

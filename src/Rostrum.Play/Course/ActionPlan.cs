@@ -18,8 +18,8 @@ internal sealed record ActionPlan(ActionFacts Facts, ImmutableArray<ChoicePlan> 
     /// <summary>True where its steps may lay one thing too many on a spot with a limit, so that they must be tried.</summary>
     public bool MayOverfill { get; set; }
 
-    /// <summary>Where its last choices and doings are remembered.</summary>
-    public ActionMemory Memory { get; set; } = ActionMemory.None;
+    /// <summary>What a state remembers of it.</summary>
+    public ActionMemory Memory { get; } = new(Facts);
 
     /// <summary>True where something must be asked of what its steps leave.</summary>
     public bool IsTried => MayOverfill || Laws.Any(l => l.IsAskedAfter);
@@ -51,12 +51,3 @@ internal sealed record LawPlan(Law Law, ImmutableArray<(Node Truth, bool Wanted)
 /// <param name="If">When it is at hand; null for always.</param>
 /// <param name="Used">Where the state counts its uses, by seat; -1 where it has no limit.</param>
 internal sealed record PowerPlan(Power Power, Node? If, int Used);
-
-/// <summary>Where the state remembers an action: positions among its numbers and sets; -1 where nobody asks.</summary>
-/// <param name="Done">The first of five bit sets of seats: this turn, the turn before, this round, the round before, ever.</param>
-/// <param name="Choices">By choice: the first position of what was chosen last, by anybody and then by each seat; -1 for none.</param>
-internal sealed record ActionMemory(int Done, ImmutableArray<int> Choices)
-{
-    /// <summary>Nothing is remembered.</summary>
-    public static ActionMemory None { get; } = new(-1, []);
-}

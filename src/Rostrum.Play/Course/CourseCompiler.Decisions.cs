@@ -101,10 +101,7 @@ internal sealed partial class CourseCompiler
         Mark(call.Entry);
         EmitHooked(action.Name, action, frame, () => Emit(call.Action.Facts.Steps, frame));
         Mark(call.Leave);
-        if (_memory >= 0)
-        {
-            Add(new Remember(call));
-        }
+        Add(new Remember(call));
 
         foreach (FrameMap.Spot slot in call.Slots)
         {

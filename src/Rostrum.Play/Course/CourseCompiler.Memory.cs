@@ -9,7 +9,6 @@ namespace Rostrum.Play.Course;
 /// <content>What only the course can answer: what was done and chosen before, what can be done, who starts, which turn it is.</content>
 internal sealed partial class CourseCompiler
 {
-    private readonly Dictionary<int, ActionMemory> _pendingMemory = [];
     private readonly List<(CanDoNode Node, ActionName Action, ImmutableArray<Node> Given)> _asked = [];
 
     // Steps that are only ever tried, to say what could be done.
@@ -31,9 +30,10 @@ internal sealed partial class CourseCompiler
         switch (term)
         {
             case Term.Done done:
-                return new DoneNode(Remembered(done.Action, null).Done + When(done.When), done.By is null ? null : Compile(done.By, frame));
+                return new DoneNode(MemoryOf(done.Action).Done(done.When, done.By is not null), done.By is null ? null : Compile(done.By, frame));
             case Term.LastChoice last:
-                return LastChoice(last);
+                MemorySlot chosen = MemoryOf(last.Action).Chosen(last.Choice, last.Mine);
+                return last.Sort.IsMany ? new LastSetNode(chosen, last.Mine) : new LastNode(chosen, last.Mine);
             case Term.CanDo can:
                 var asked = new CanDoNode(Compile(can.Player, frame));
                 _asked.Add((asked, can.Action, [.. can.Given.Select(g => Compile(g, frame))]));
@@ -48,74 +48,48 @@ internal sealed partial class CourseCompiler
         }
     }
 
-    private static int When(DoneWhen when) => when switch
-    {
-        DoneWhen.ThisTurn => ActionDone.ThisTurn,
-        DoneWhen.TurnBefore => ActionDone.TurnBefore,
-        DoneWhen.ThisRound => ActionDone.ThisRound,
-        DoneWhen.RoundBefore => ActionDone.RoundBefore,
-        _ => ActionDone.Ever,
-    };
+    private ActionMemory MemoryOf(ActionName action) => _actions[action.Index].Memory;
 
-    private Node LastChoice(Term.LastChoice last)
+    // Behind everything else: what formulas ask of the past is known once all of them are compiled.
+    private void LayOutMemory()
     {
-        ActionMemory memory = Remembered(last.Action, last.Choice);
-        int first = memory.Choices[last.Choice];
-        return last.Sort.IsMany ? new LastSetNode(first, last.Mine) : new LastNode(first, last.Mine);
-    }
-
-    // The memory of an action, with one of its choices where that is asked; it grows as formulas ask for more.
-    private ActionMemory Remembered(ActionName action, int? choice)
-    {
-        ActionMemory known = _actions.IsEmpty || _actions[action.Index].Memory == ActionMemory.None ? _pendingMemory.GetValueOrDefault(action.Index, ActionMemory.None) : _actions[action.Index].Memory;
-        ActionFacts facts = _sheet.Actions[action.Index];
-        ImmutableArray<int> choices = known.Choices.IsEmpty ? [.. facts.Choices.Select(_ => -1)] : known.Choices;
-        int done = choice is null ? _memoryOf[action.Index].Number : known.Done;
-        if (choice is { } asked && choices[asked] < 0)
+        foreach (ActionMemory memory in _actions.Select(a => a.Memory))
         {
-            choices = choices.SetItem(asked, Reserved(facts, asked));
-        }
-
-        var memory = new ActionMemory(done, choices);
-        _pendingMemory[action.Index] = memory;
-        if (!_actions.IsEmpty)
-        {
-            _actions[action.Index].Memory = memory;
-        }
-
-        return memory;
-    }
-
-    private int Reserved(ActionFacts facts, int choice)
-    {
-        bool isMany = facts.Choices[choice].Sort.IsMany;
-        int before = facts.Choices.Take(choice).Count(c => c.Sort.IsMany == isMany) * (1 + _layout.Seats);
-        (int number, int set) = _memoryOf[facts.Action.Index];
-        int first = isMany ? set + before : number + ActionDone.Count + before;
-        bool isThing = (facts.Choices[choice].Sort.Element ?? facts.Choices[choice].Sort).Kind == SortKind.Thing;
-        for (int i = first; i <= first + _layout.Seats; i++)
-        {
-            if (!isMany)
+            foreach (MemorySlot done in memory.ByAnybody.Values.Concat(memory.BySeats.Values))
             {
-                _startAsNothing.Add(i);
+                done.At = Number();
             }
 
-            if (isThing)
+            LayOut(memory, memory.Last, 1);
+            LayOut(memory, memory.LastOfSeats, _layout.Seats);
+        }
+    }
+
+    private void LayOut(ActionMemory memory, IEnumerable<KeyValuePair<int, MemorySlot>> chosen, int count)
+    {
+        foreach ((int choice, MemorySlot slot) in chosen)
+        {
+            Sort sort = memory.Facts.Choices[choice].Sort;
+            bool isThing = (sort.Element ?? sort).Kind == SortKind.Thing;
+            slot.At = sort.IsMany ? _sets : _numbers;
+            for (int i = 0; i < count; i++)
             {
-                (isMany ? _thingSets : _thingNumbers).Add(i);
+                int at = sort.IsMany ? Set(isThing) : Number(isThing);
+                if (!sort.IsMany)
+                {
+                    _startAsNothing.Add(at);
+                }
             }
         }
-
-        return first;
     }
 }
 
 /// <summary>Whether an action was done, by anybody or by one player.</summary>
-internal sealed class DoneNode(int slot, Node? by) : Node
+internal sealed class DoneNode(MemorySlot slot, Node? by) : Node
 {
     public override int Value(Run run)
     {
-        int seats = run.State.Numbers[slot];
+        int seats = slot.At < 0 ? 0 : run.State.Numbers[slot.At];
         if (by is null)
         {
             return seats != 0 ? 1 : 0;
@@ -127,15 +101,15 @@ internal sealed class DoneNode(int slot, Node? by) : Node
 }
 
 /// <summary>What was chosen last, by anybody or by the player who is asked.</summary>
-internal sealed class LastNode(int first, bool mine) : Node
+internal sealed class LastNode(MemorySlot slot, bool mine) : Node
 {
-    public override int Value(Run run) => run.State.Numbers[mine ? first + 1 + run.Me : first];
+    public override int Value(Run run) => slot.At < 0 ? Nothing : run.State.Numbers[mine ? slot.At + run.Me : slot.At];
 }
 
 /// <summary>The set that was chosen last.</summary>
-internal sealed class LastSetNode(int first, bool mine) : ManyNode
+internal sealed class LastSetNode(MemorySlot slot, bool mine) : ManyNode
 {
-    public override void Fill(Run run, Elements into) => into.AddRange(run.State.Sets[mine ? first + 1 + run.Me : first] ?? []);
+    public override void Fill(Run run, Elements into) => into.AddRange(slot.At < 0 ? [] : run.State.Sets[mine ? slot.At + run.Me : slot.At] ?? []);
 }
 
 /// <summary>Whether a player has a legal option of an action.</summary>

@@ -2,46 +2,12 @@ using System.Collections.Immutable;
 using Rostrum.Play.Formulas;
 using Rostrum.Play.Layout;
 using Rostrum.Sheets.Model;
-using Rostrum.Text.Outline;
 
 namespace Rostrum.Play.Course;
 
 /// <content>Actions with their choices and laws, powers, ends, scores, marks.</content>
 internal sealed partial class CourseCompiler
 {
-    private int _memory = -1;
-    private int _memorySets = -1;
-    private ImmutableArray<(int Number, int Set)> _memoryOf = [];
-
-    // Memory is laid out only where the sheet speaks of what was done or chosen last.
-    private void ReserveMemory()
-    {
-        bool isAsked = Texts(_sheet.Tree).Any(t => t.Contains("was done", StringComparison.Ordinal) || t.Contains(" last ", StringComparison.Ordinal));
-        if (!isAsked)
-        {
-            return;
-        }
-
-        (_memory, _memorySets) = (_numbers, _sets);
-        var of = ImmutableArray.CreateBuilder<(int, int)>();
-        foreach (ActionFacts action in _sheet.Actions)
-        {
-            of.Add((_numbers, _sets));
-            _numbers += ActionDone.Count + (action.Choices.Count(c => !c.Sort.IsMany) * (1 + _layout.Seats));
-            _sets += action.Choices.Count(c => c.Sort.IsMany) * (1 + _layout.Seats);
-        }
-
-        _memoryOf = of.ToImmutable();
-    }
-
-    private static IEnumerable<string> Texts(OutlineNode node) => node switch
-    {
-        OutlineScalar scalar => [$" {scalar.Text} "],
-        OutlineMapping mapping => mapping.Entries.SelectMany(e => Texts(e.Key).Concat(Texts(e.Value))),
-        OutlineSequence sequence => sequence.Items.SelectMany(Texts),
-        _ => [],
-    };
-
     private void NameActions()
     {
         _frames = [.. _sheet.Actions.Select(_ => _formulas.Frame())];
@@ -58,10 +24,6 @@ internal sealed partial class CourseCompiler
 
         _actions = plans.ToImmutable();
         _actions = [.. _actions.Zip(_frames).Select(p => p.First with { Choices = [.. p.First.Facts.Choices.Select(c => Ready(c, p.Second))] })];
-        foreach (ActionPlan action in _actions)
-        {
-            action.Memory = _pendingMemory.GetValueOrDefault(action.Facts.Action.Index, ActionMemory.None);
-        }
     }
 
     // The letters of a choice's own formula may use the frame position that is the choice's afterwards.
@@ -206,6 +168,7 @@ internal sealed class FirstTurn : Instruction
     public override int Do(Machine machine, int here)
     {
         int[] numbers = machine.State.Numbers;
+        Forgetting.SetUp(machine);
         numbers[Slots.Turn] = numbers[Slots.Start];
         numbers[Slots.Round] = machine.Plan.Counts.Round ? 1 : 0;
         return here + 1;

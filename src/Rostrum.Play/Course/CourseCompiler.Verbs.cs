@@ -48,7 +48,10 @@ internal sealed partial class CourseCompiler
             case StepKind.EndGame:
                 Add(new EndGame(EndNamed(step), _over, At(step)));
                 break;
-            case StepKind.Show or StepKind.Nothing:
+            case StepKind.Show:
+                Add(new ShowSomething(step.At));
+                break;
+            case StepKind.Nothing:
                 break;
             default:
                 throw new NotPlayableException($"'{step.Sentence}' is not played yet.", step.At);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Rostrum.Play.Formulas;
 using Rostrum.Play.Layout;
+using Rostrum.Play.Positions;
 using Rostrum.Sheets.Model;
 using Rostrum.Text;
 
@@ -9,7 +10,7 @@ namespace Rostrum.Play.Course;
 /// <summary>Makes a sheet ready for play: its steps become code, its laws, ends and scores become nodes.</summary>
 /// <remarks>
 /// No block calls itself, so every call is laid out where it stands, with positions of its own for its choices and names; a state needs no stack. Numbers of a
-/// state, in order: those of every course (<see cref="Slots"/>), marks, memory of actions, uses of powers, choices and names of steps.
+/// state, in order: those of every course (<see cref="Slots"/>), marks, uses of powers, choices and names of steps, memory of actions.
 /// </remarks>
 internal sealed partial class CourseCompiler
 {
@@ -55,7 +56,6 @@ internal sealed partial class CourseCompiler
 
     private CoursePlan Plan()
     {
-        ReserveMemory();
         NameActions();
         _powers = [.. _sheet.Powers.Select(ReadyPower)];
         _firstLocal = _numbers;
@@ -73,14 +73,18 @@ internal sealed partial class CourseCompiler
         ImmutableArray<(TieBreak, Node?)> ties = [.. _sheet.TieBreaks.Select(t => (t, t.Number is null ? null : _formulas.Number(t.Number, _formulas.Frame())))];
         Node? next = _sheet.NextToPlay is { } follows ? _formulas.Compile(follows, _formulas.Frame()) : null;
         EmitAsked();
+        (int lastLocal, int lastSet) = (_numbers, _sets);
+        LayOutMemory();
         return new CoursePlan(_layout)
         {
+            Locals = (_firstLocal..lastLocal, _firstSet..lastSet),
             Code = [.. _code],
             Blocks = [.. _blocks],
             MarkBase = _markBase,
             LineNames = [.. _layout.Holders.SelectMany(h => h.Board?.Families ?? []).SelectMany(f => f.Lines.Select(l => $"{f.Name} {l.Label}"))],
             DirectionName = _formulas.DirectionName,
             FitSpaces = _formulas.FitsKnown.Spaces,
+            Values = new StateValues(_layout, _formulas.Boards, _formulas.Lines, _formulas.FitsKnown),
             Ends = _ends,
             Score = score,
             Ties = ties,
@@ -88,7 +92,6 @@ internal sealed partial class CourseCompiler
             Actions = _actions,
             Resets = ([.. Resets("turn"), .. Uses(LimitPer.Turn)], [.. Resets("round"), .. Uses(LimitPer.Round)]),
             Counts = (_asksTurn, _asksRound),
-            // What formulas remember is known once all of them are compiled.
             Blank = Blank(),
             ThingSlots = ([.. Enumerable.Range(0, _numbers).Select(_thingNumbers.Contains)], [.. Enumerable.Range(0, _sets).Select(_thingSets.Contains)]),
             TurnStart = _turnStarts is [var only] ? only.At : null,
@@ -140,7 +143,7 @@ internal sealed partial class CourseCompiler
         Add(new BeginTurn());
         EmitBlock("turn", over);
         Mark(over);
-        Add(new EndTurn(_over, _firstLocal, _firstSet));
+        Add(new EndTurn(_over));
         Add(new BetweenTurns());
         Add(new GoTo(turn));
     }
@@ -160,7 +163,7 @@ internal sealed partial class CourseCompiler
 
         Mark(closing);
         EmitBlock("closing");
-        Add(new Finish(_firstLocal, _firstSet));
+        Add(new Finish());
     }
 
     private Label? _endOfTurn;

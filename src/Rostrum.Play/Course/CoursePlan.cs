@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Rostrum.Play.Formulas;
 using Rostrum.Play.Layout;
+using Rostrum.Play.Positions;
 using Rostrum.Sheets.Model;
 
 namespace Rostrum.Play.Course;
@@ -25,6 +26,9 @@ internal sealed record CoursePlan(TableLayout Layout)
 
     /// <summary>How many sets a state keeps.</summary>
     public required int Sets { get; init; }
+
+    /// <summary>The choices and names of steps among the numbers and the sets of a state, all forgotten at the end of a turn.</summary>
+    public required (Range Numbers, Range Sets) Locals { get; init; }
 
     /// <summary>How many letters a run needs.</summary>
     public required int Letters { get; init; }
@@ -67,6 +71,9 @@ internal sealed record CoursePlan(TableLayout Layout)
 
     /// <summary>The spaces of a fit of a drawing, by its number at play.</summary>
     public required Func<int, int[]> FitSpaces { get; init; }
+
+    /// <summary>What numbers of a state stand for.</summary>
+    public required StateValues Values { get; init; }
 
     /// <summary>The sheet.</summary>
     public Sheet Sheet => Layout.Sheet;

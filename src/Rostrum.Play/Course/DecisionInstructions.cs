@@ -121,63 +121,42 @@ internal sealed class TakeOnly(CallAlternative call, Label none, SourceSpan? at)
     }
 }
 
-/// <summary>Remembers that an action was done, and with which choices.</summary>
+/// <summary>Remembers that an action was done, and with which choices, as far as anybody asks.</summary>
 internal sealed class Remember(CallAlternative call) : Instruction(null)
 {
     public override int Do(Machine machine, int here)
     {
+        machine.Finished?.Invoke(call.Action.Facts);
         ActionMemory memory = call.Action.Memory;
-        int[] numbers = machine.State.Numbers;
-        int me = numbers[Slots.Me];
-        if (memory.Done >= 0)
+        if (!memory.IsAsked)
         {
-            foreach (int when in (ReadOnlySpan<int>)[ActionDone.ThisTurn, ActionDone.ThisRound, ActionDone.Ever])
-            {
-                numbers[memory.Done + when] |= 1 << me;
-            }
+            return here + 1;
         }
 
-        for (int i = 0; i < memory.Choices.Length; i++)
+        int me = machine.State.Numbers[Slots.Me];
+        memory.Note(machine.State.Numbers, me);
+        for (int i = 0; i < call.Slots.Length; i++)
         {
-            if (memory.Choices[i] >= 0)
+            foreach (int to in memory.Keeping(i, me))
             {
-                KeepChoice(machine.State, call.Slots[i], memory.Choices[i], me);
+                Keep(machine.State, call.Slots[i], to);
             }
         }
 
         return here + 1;
     }
 
-    private static void KeepChoice(TableState state, Formulas.FrameMap.Spot from, int to, int me)
+    private static void Keep(TableState state, Formulas.FrameMap.Spot from, int to)
     {
-        foreach (int at in (ReadOnlySpan<int>)[to, to + 1 + me])
+        if (from.IsMany)
         {
-            if (from.IsMany)
-            {
-                state.Sets[at] = state.Sets[from.At];
-            }
-            else
-            {
-                state.Numbers[at] = state.Numbers[from.At];
-            }
+            state.Sets[to] = state.Sets[from.At];
+        }
+        else
+        {
+            state.Numbers[to] = state.Numbers[from.At];
         }
     }
-}
-
-/// <summary>The five bit sets of seats that remember an action.</summary>
-internal static class ActionDone
-{
-    public const int ThisTurn = 0;
-
-    public const int TurnBefore = 1;
-
-    public const int ThisRound = 2;
-
-    public const int RoundBefore = 3;
-
-    public const int Ever = 4;
-
-    public const int Count = 5;
 }
 
 /// <summary>Counts a use of a power.</summary>

@@ -1,5 +1,6 @@
 using Rostrum.Play.Formulas;
 using Rostrum.Play.Layout;
+using Rostrum.Sheets.Model;
 using Rostrum.Text;
 
 namespace Rostrum.Play.Course;
@@ -43,6 +44,12 @@ internal sealed class Machine
 
     /// <summary>Told when a deck is shuffled, with its spot; null for nobody.</summary>
     public Action<int>? Shuffled { get; set; }
+
+    /// <summary>Told when something is shown to somebody; null for nobody.</summary>
+    public Action? Shown { get; set; }
+
+    /// <summary>Told when an action is done; null for nobody.</summary>
+    public Action<ActionFacts>? Finished { get; set; }
 
     /// <summary>Told of each decision that had to be made and in which nothing was possible; null where nobody wants to know.</summary>
     public Action<Instruction>? Impossible { get; set; }

@@ -216,3 +216,13 @@ internal sealed class ChangeMark(int first, Func<Machine, int>? owner, Node valu
         return here + 1;
     }
 }
+
+/// <summary>Something is shown to somebody: nothing moves, and what was decided before cannot be taken back.</summary>
+internal sealed class ShowSomething(SourceSpan? at) : Instruction(at)
+{
+    public override int Do(Machine machine, int here)
+    {
+        machine.Shown?.Invoke();
+        return here + 1;
+    }
+}

@@ -35,15 +35,13 @@ internal sealed class TurnAgain(SourceSpan? at) : Instruction(at)
 
 /// <summary>A turn is over: memory moves on, ends are asked, the next player follows.</summary>
 /// <param name="over">Where the game ends.</param>
-/// <param name="firstLocal">The first number of choices and names of steps, all forgotten now.</param>
-/// <param name="firstSet">The first set of them.</param>
-internal sealed class EndTurn(Label over, int firstLocal, int firstSet) : Instruction(null)
+internal sealed class EndTurn(Label over) : Instruction(null)
 {
     public override int Do(Machine machine, int here)
     {
         TableState state = machine.State;
         int[] numbers = state.Numbers;
-        Forgetting.Locals(machine, firstLocal, firstSet);
+        Forgetting.Locals(machine);
         numbers[Slots.Me] = numbers[Slots.Turn];
         if (numbers[Slots.TurnsLeft] > 0 && numbers[Slots.Extra] == 0)
         {
@@ -121,34 +119,39 @@ internal sealed class EndTurn(Label over, int firstLocal, int firstSet) : Instru
 internal static class Forgetting
 {
     /// <summary>Choices and names of steps.</summary>
-    public static void Locals(Machine machine, int firstLocal, int firstSet)
+    public static void Locals(Machine machine)
     {
-        machine.Plan.Blank.AsSpan()[firstLocal..].CopyTo(machine.State.Numbers.AsSpan(firstLocal));
-        Array.Clear(machine.State.Sets, firstSet, machine.State.Sets.Length - firstSet);
+        (Range numbers, Range sets) = machine.Plan.Locals;
+        machine.Plan.Blank.AsSpan()[numbers].CopyTo(machine.State.Numbers.AsSpan(numbers));
+        machine.State.Sets.AsSpan(sets).Clear();
+    }
+
+    /// <summary>What was done while the game was set up belongs to no turn and to no round.</summary>
+    public static void SetUp(Machine machine)
+    {
+        foreach (ActionPlan action in machine.Plan.Actions)
+        {
+            action.Memory.Begin(machine.State.Numbers);
+        }
     }
 
     public static void AfterTurn(Machine machine)
     {
-        Move(machine, ActionDone.ThisTurn, ActionDone.TurnBefore);
+        Pass(machine, DoneWhen.TurnBefore, DoneWhen.ThisTurn);
         Reset(machine, machine.Plan.Resets.Turn);
     }
 
     public static void AfterRound(Machine machine)
     {
-        Move(machine, ActionDone.ThisRound, ActionDone.RoundBefore);
+        Pass(machine, DoneWhen.RoundBefore, DoneWhen.ThisRound);
         Reset(machine, machine.Plan.Resets.Round);
     }
 
-    private static void Move(Machine machine, int now, int before)
+    private static void Pass(Machine machine, DoneWhen over, DoneWhen atHand)
     {
-        int[] numbers = machine.State.Numbers;
         foreach (ActionPlan action in machine.Plan.Actions)
         {
-            if (action.Memory.Done >= 0)
-            {
-                numbers[action.Memory.Done + before] = numbers[action.Memory.Done + now];
-                numbers[action.Memory.Done + now] = 0;
-            }
+            action.Memory.Pass(machine.State.Numbers, over, atHand);
         }
     }
 
@@ -192,12 +195,17 @@ internal sealed class EndSteps(Label closing) : Instruction(null)
 }
 
 /// <summary>The game is over.</summary>
-internal sealed class Finish(int firstLocal, int firstSet) : Instruction(null)
+internal sealed class Finish : Instruction
 {
+    public Finish()
+        : base(null)
+    {
+    }
+
     public override int Do(Machine machine, int here)
     {
         TableState state = machine.State;
-        Forgetting.Locals(machine, firstLocal, firstSet);
+        Forgetting.Locals(machine);
         state.Numbers[Slots.Over] = 1;
         machine.Moment = new Moment.GameOver();
         return Wait;

@@ -53,6 +53,7 @@ internal sealed class ThreatFinder(CoursePlan plan)
         var state = new TableState(plan.Layout, plan.Numbers, plan.Sets);
         plan.Blank.CopyTo(state.Numbers);
         StateReader.Read(plan.Layout, position, state, plan.MarkBase, assumed: assumed);
+        RecordReader.Read(plan, position, state);
         state.Numbers[Slots.Step] = start;
         state.Numbers[Slots.Round] = plan.Counts.Round ? 1 : 0;
         return state;

@@ -55,6 +55,9 @@ internal sealed class BoardTables(TableLayout layout)
         return _directions.Count - 1;
     }
 
+    /// <summary>The direction of a number.</summary>
+    public Direction Numbered(int number) => _directions[number];
+
     /// <summary>The name of a direction by its number.</summary>
     public string Name(int direction) => _directions[direction].Name;
 

@@ -23,6 +23,9 @@ internal sealed partial class FormulaCompiler(TableLayout layout, LetterCounter 
     /// <summary>The numbering of the table.</summary>
     public TableLayout Layout => layout;
 
+    /// <summary>The shape of all boards, and the directions by number.</summary>
+    public BoardTables Boards => _boards;
+
     /// <summary>The lines of all boards by number.</summary>
     public LineTable Lines => _lines;
 

@@ -23,6 +23,7 @@ internal static class Beginning
         plan.Blank.CopyTo(state.Numbers);
         Array.Copy(before.Numbers, state.Numbers, Slots.Count);
         StateReader.Read(plan.Layout, position, state, plan.MarkBase, before);
+        RecordReader.Read(plan, position, state);
         state.Numbers[Slots.Turn] = state.Numbers[Slots.Me] = position.Me;
         return state;
     }

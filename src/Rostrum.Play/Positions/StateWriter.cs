@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Rostrum.Play.Course;
 using Rostrum.Play.Layout;
 using Rostrum.Rulings.Positions;
 using Rostrum.Sheets.Model;
@@ -8,7 +9,15 @@ namespace Rostrum.Play.Positions;
 /// <summary>Tells a state as a position, for tallies with their reasons and for pictures.</summary>
 internal static class StateWriter
 {
-    /// <summary>The position that a state is; what lies in the supply or in the box is left out, as in every position.</summary>
+    /// <summary>The position that a state of a game is, with what the game remembers.</summary>
+    /// <param name="plan">The game.</param>
+    /// <param name="state">The state; it may be played on, the position stays.</param>
+    /// <param name="name">For messages.</param>
+    /// <param name="me">The 0-based seat whose turn it is.</param>
+    public static Position Write(CoursePlan plan, TableState state, string name, int me) =>
+        Write(state, name, me, plan.MarkBase) with { Record = new KeptRecord(plan, state.Copy()) };
+
+    /// <summary>The position that a state is; what lies in the supply or in the box is left out, as in every position, and what was done before is not given.</summary>
     /// <param name="state">The state.</param>
     /// <param name="name">For messages.</param>
     /// <param name="me">The 0-based seat whose turn it is.</param>

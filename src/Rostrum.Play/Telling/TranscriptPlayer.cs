@@ -10,11 +10,15 @@ namespace Rostrum.Play.Telling;
 /// <summary>Plays the lines of a transcript one after the other. What follows from a decision is carried out once the next line needs it, so that lines of chance may stand before or behind it.</summary>
 internal sealed class TranscriptPlayer
 {
+    // No phrase begins with the word for a step.
+    private const string BackWords = "take back";
+
     private readonly CoursePlan _plan;
     private readonly Machine _machine;
     private readonly ToldChance _chance;
     private readonly PhraseReader _reader;
     private readonly SeatWords _seats;
+    private readonly TakingBack _back;
     private int _turns;
 
     public TranscriptPlayer(CoursePlan plan, Position? from)
@@ -22,6 +26,7 @@ internal sealed class TranscriptPlayer
         (_plan, _seats, _reader) = (plan, new SeatWords(plan.Sheet), new PhraseReader(plan));
         _machine = new Machine(plan) { State = from is null ? plan.Start() : Beginning.Of(plan, from), StopsAfterTurns = true, StopsAtEveryDeal = true };
         _chance = new ToldChance(plan, _machine);
+        _back = new TakingBack(_machine);
     }
 
     /// <summary>How the game came out; null while it goes on.</summary>
@@ -37,7 +42,7 @@ internal sealed class TranscriptPlayer
             {
                 "now" => Advance() ?? Now(words),
                 "over" => Advance() ?? Over(words),
-                _ when _seats.NumberOf(who) is { } seat && seat <= _plan.Layout.Seats => Advance() ?? Decide(seat - 1, words),
+                _ when _seats.NumberOf(who) is { } seat && seat <= _plan.Layout.Seats => Advance() ?? (words == BackWords ? _back.TakeBack(seat - 1, ref _turns) : Decide(seat - 1, words)),
                 _ => new Refusal($"'{who}' is nobody at the table; lines begin with a player, 'rolled', 'shuffled', 'dealt from', 'now' or 'over'.", []),
             };
     }
@@ -59,6 +64,7 @@ internal sealed class TranscriptPlayer
                         return refusal;
                     }
 
+                    _back.CameOut(chance.Event, outcome);
                     _machine.Choose(chance.Event, outcome);
                     break;
                 case Moment.TurnOver:
@@ -86,6 +92,7 @@ internal sealed class TranscriptPlayer
         PhraseReading reading = _reader.Read(_machine, decision.Options, words);
         if (reading.Option is { } option)
         {
+            _back.Decided(seat, option, _turns);
             _machine.Choose(option);
             _machine.Moment = null;
         }
@@ -102,7 +109,7 @@ internal sealed class TranscriptPlayer
     private Refusal? Now(string words)
     {
         int me = _machine.State.Numbers[_machine.Moment is Moment.GameOver ? Slots.Turn : Slots.Me];
-        RulingAnswer answer = Ruling.On(StateWriter.Write(_machine.State, "transcript", me, _plan.MarkBase), words);
+        RulingAnswer answer = Ruling.On(StateWriter.Write(_plan, _machine.State, "transcript", me), words);
         return answer.Ruling switch
         {
             Ruling.Yes => null,

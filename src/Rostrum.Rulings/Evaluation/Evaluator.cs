@@ -72,7 +72,8 @@ internal sealed partial class Evaluator(Position position, int me, Setting setti
             Term.NotYet gap => new Value.Unknown(Blame.Of(GapKind.NotYet, gap.What)),
             Term.Joining => throw new InvalidOperationException("A joining word stands inside an operation only."),
             Term.AllOf all => AllOf(all),
-            Term.Done or Term.LastChoice => new Value.Unknown(Blame.Of(GapKind.NotGiven, "what was done before")),
+            Term.Done done => Done(done, frame),
+            Term.LastChoice last => Last(last),
             Term.CanDo can => CanDo(can, frame),
             _ => Single(term, frame),
         };

@@ -29,6 +29,9 @@ public sealed record Position(
     /// <summary>False where nobody said whose turn it is, and <see cref="Me"/> is a guess.</summary>
     public bool IsTurnSaid { get; init; } = true;
 
+    /// <summary>What was done before; null where that is not given.</summary>
+    public GameRecord? Record { get; init; }
+
     /// <summary>A position in which nothing is given.</summary>
     /// <param name="sheet">Gives the schema.</param>
     /// <param name="name">For messages.</param>

@@ -14,7 +14,18 @@ internal static class PositionHelp
         new("variants", "The variants that are on: [Climbing Chamber].", KeyForm.Texts),
         new("players", "How many sit at the table, where more do than are named.", KeyForm.Number),
         new("turn of", "Whose turn it is, such as 'seat 1'.", KeyForm.Text) { Words = ["seat 1"] },
+        new("done", "What was done before, by time: 'the turn before: lay jug on B2'. What is not listed was not done.", KeyForm.Names),
         new("expect", "What must come out; 'rostrum check' holds it against the sheet.", KeyForm.Keys),
+    ];
+
+    /// <summary>The times at which something was done.</summary>
+    public static ImmutableArray<KeyHelp> Done { get; } =
+    [
+        new("this turn", "What was done in the turn that goes on, by whose turn it is or, behind another seat, by that one: 'seat 2: claim Order 3'.", KeyForm.Anything),
+        new("the turn before", "What was done in the turn just before, by the player to the right unless a seat stands before it.", KeyForm.Anything),
+        new("this round", "What was done in this round, before the turn before.", KeyForm.Anything),
+        new("the round before", "What was done in the round before, before the turn before.", KeyForm.Anything),
+        new("before", "What was done still earlier.", KeyForm.Anything),
     ];
 
     /// <summary>The keys of what is expected of one clause or one action.</summary>

@@ -11,7 +11,7 @@ namespace Rostrum.Rulings.Positions;
 /// <see cref="PositionFile"/>.</remarks>
 public static class PositionPrinter
 {
-    /// <summary>The text of a position: variants, number of players, what lies on the table, then seat by seat, then whose turn it is. Places in
+    /// <summary>The text of a position: variants, number of players, what lies on the table, then seat by seat, then whose turn it is, then what was done before. Places in
     /// which nothing is given are left out.</summary>
     /// <param name="position">What is printed; its name is not part of the text.</param>
     /// <returns>Lines that end in LF.</returns>
@@ -33,7 +33,25 @@ public static class PositionPrinter
             text.Append(places.Length == 0 ? "" : $"{Key(seats.NameOf(seat))}:\n{places}");
         }
 
-        return text.Append(CultureInfo.InvariantCulture, $"turn of: {Key(seats.NameOf(position.Me))}\n").ToString();
+        return text.Append(CultureInfo.InvariantCulture, $"turn of: {Key(seats.NameOf(position.Me))}\n").Append(Done(position, seats)).ToString();
+    }
+
+    // A record that a game keeps knows only what its sheet asks, which no phrase could tell; it is left out.
+    private static string Done(Position position, SeatWords seats)
+    {
+        if (position.Record is not ToldRecord record)
+        {
+            return "";
+        }
+
+        var text = new StringBuilder(record.Deeds.IsEmpty ? "done: {}\n" : "done:\n");
+        foreach ((DoneWhen when, string words) in DoneTimes.All.Where(t => record.Deeds.Any(d => d.When == t.When)))
+        {
+            text.Append(CultureInfo.InvariantCulture, $"  {words}:\n");
+            text.AppendJoin("", record.Deeds.Where(d => d.When == when).Select(d => $"    - {Key(seats.NameOf(d.Seat))}: {Key(d.Words)}\n"));
+        }
+
+        return text.ToString();
     }
 
     /// <summary>A name as a key or a text of an outline: in quotes where a sign in it would mean something.</summary>

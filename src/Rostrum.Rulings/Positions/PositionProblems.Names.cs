@@ -3,7 +3,7 @@ using Rostrum.Text;
 
 namespace Rostrum.Rulings.Positions;
 
-/// <content>Messages about names in a position (ROS0221 to ROS0229).</content>
+/// <content>Messages about names in a position (ROS0221 to ROS0229, ROS0175, ROS0176).</content>
 internal static partial class PositionProblems
 {
     public static Diagnostic UnknownPlace(SourceSpan at, string found, string where, IReadOnlyCollection<string> known) =>
@@ -81,6 +81,12 @@ internal static partial class PositionProblems
 
     public static Diagnostic UnknownExpectation(SourceSpan at, string found, IReadOnlyCollection<string> known) =>
         Near("ROS0229", at, $"'{Prose.Clip(found)}' is not something that can be expected here.", found, known);
+
+    public static Diagnostic UnknownTime(SourceSpan at, string found, IReadOnlyCollection<string> known) =>
+        Near("ROS0175", at, $"'{Prose.Clip(found)}' is no time at which something was done.", found, known);
+
+    public static Diagnostic NobodyDidIt(SourceSpan at, string phrase, string seat) => new(
+        "ROS0176", Severity.Error, at, $"This does not say who did '{Prose.Clip(phrase)}'.", $"Put who it was before it: '{seat}: {phrase}'.");
 
     private static Diagnostic Near(string id, SourceSpan at, string message, string found, IReadOnlyCollection<string> known)
     {

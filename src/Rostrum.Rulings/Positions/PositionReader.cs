@@ -21,7 +21,7 @@ public static class PositionReader
     /// <summary>Reads a position.</summary>
     /// <param name="sheet">The sheet with the position's variants on.</param>
     /// <param name="file">The file; the position is called by its name, folder and ending left out.</param>
-    /// <param name="problems">Receives what is wrong, ids ROS0101 to ROS0123, ROS0131 to ROS0149, ROS0170 to ROS0174, ROS0221 to ROS0229.</param>
+    /// <param name="problems">Receives what is wrong, ids ROS0101 to ROS0123, ROS0131 to ROS0149, ROS0170 to ROS0176, ROS0221 to ROS0229, ROS0241 to ROS0244.</param>
     public static PositionFile Read(Sheet sheet, SourceText file, DiagnosticBag problems)
     {
         ArgumentNullException.ThrowIfNull(sheet);
@@ -88,7 +88,8 @@ public static class PositionReader
         }
 
         draft.Grow(seats.WithOwners(draft.Seats));
-        return draft.Finish(name, seats.Me()) with { IsTurnSaid = seats.IsTurnSaid(draft.Seats) };
+        Position position = draft.Finish(name, seats.Me()) with { IsTurnSaid = seats.IsTurnSaid(draft.Seats) };
+        return tree.Find("done") is { } done ? position with { Record = new DoneReader(reading, position).Read(done.Value) } : position;
     }
 
     private static void ReadSeat(PositionReading reading, OutlineEntry entry, PlacesReader places)

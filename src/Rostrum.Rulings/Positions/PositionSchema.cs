@@ -16,7 +16,8 @@ public static class PositionSchema
     {
         JsonObject schema = SchemaForms.Head("Position", "What lies on the table at a moment of a game, as Rostrum reads it. What it marks is wrong; 'rostrum check' finds much more.");
         schema["type"] = new JsonArray("object", "null");
-        JsonObject top = SchemaForms.Properties(PositionHelp.Top.Where(h => h.Key != "expect"), []);
+        JsonObject top = SchemaForms.Properties(PositionHelp.Top.Where(h => h.Key is not ("done" or "expect")), []);
+        top["done"] = Done();
         top["expect"] = Expect();
         schema["properties"] = top;
         schema["patternProperties"] = new JsonObject { [$"^{SchemaForms.AnyCase("seat")}\\s+[0-9]+$"] = Seat() };
@@ -39,6 +40,17 @@ public static class PositionSchema
         SchemaForms.Typed("The places of the seat belong below, further in.", "object", "null"),
         ("description", "What lies before this seat: its boards, places and marks."),
         ("additionalProperties", SchemaForms.Ref(Content)));
+
+    private static JsonObject Done() => SchemaForms.With(
+        SchemaForms.Typed("A time such as 'the turn before' belongs below, further in.", "object", "null"),
+        ("description", PositionHelp.Top.Single(h => h.Key == "done").Says),
+        ("properties", new JsonObject(PositionHelp.Done.Select(h => KeyValuePair.Create(h.Key, (JsonNode?)SchemaForms.With(Phrases("array"), ("description", h.Says), ("items", Phrases())))))),
+        ("additionalProperties", SchemaForms.Ref(SchemaForms.NoKey)));
+
+    // A phrase, or seats with phrases.
+    private static JsonObject Phrases(params IEnumerable<string> more) => SchemaForms.With(
+        SchemaForms.Typed("The phrase of an action belongs here, or a seat with the phrase.", ["string", "number", "boolean", "null", "object", .. more]),
+        ("additionalProperties", SchemaForms.Ref("texts")));
 
     private static JsonObject Expect()
     {

@@ -89,7 +89,7 @@ internal sealed partial class Teller
         string first = Phrase(test.Argument(0), frame);
         string value = naming.Of(values[0]);
         string start = first == value ? first : $"{first} is {value}";
-        string other = first == value && test.Argument(1) is Term.MarkOf or Term.Constant or Term.Call { Subjects.IsEmpty: true } ? Phrase(test.Argument(1), frame) : naming.Of(values[1]);
+        string other = first == value && test.Argument(1) is Term.MarkOf or Term.LastChoice or Term.Constant or Term.Call { Subjects.IsEmpty: true } ? Phrase(test.Argument(1), frame) : naming.Of(values[1]);
         return holds ? (first == value ? $"{first} is {other}" : start)
             : first == value ? $"{first} is not {other}" : $"{start}, not {other}";
     }
@@ -142,6 +142,7 @@ internal sealed partial class Teller
         Term.LookUp lookUp => $"the {lookUp.Table.Name} of {Phrase(lookUp.Key, frame)}",
         Term.MarkOf { Mark.EachSpaceOf: not null } mark => $"the {mark.Mark.Name} of {Phrase(mark.Owner!, frame)}",
         Term.MarkOf mark => mark.Mark.EachPlayer ? $"your {mark.Mark.Name}" : $"the {mark.Mark.Name}",
+        Term.LastChoice last => $"the {evaluator.Position.Sheet.Actions[last.Action.Index].Choices[last.Choice].Name} of {(last.Mine ? "your" : "the")} last {last.Action.Name}",
         Term.Constant constant => constant.Which.Name,
         Term.Apply { Operation.Id: Op.TopOf } top when evaluator.Evaluate(top, frame) is Value.ThingAt thing => naming.Of(thing),
         Term.Apply { Operation.Id: Op.Step } step => $"{Direction(step)} {Phrase(step.Argument(0), frame)}",

@@ -28,6 +28,7 @@ internal sealed partial class Teller(Evaluator evaluator, Naming naming)
         Term.If condition when evaluator.Ask(condition.Condition, frame).Is is var holds && holds != Kleene.Unknown =>
             Tell(holds == Kleene.Yes ? condition.Then : condition.Otherwise, frame),
         Term.Truth => Tale.Of("the sheet says so"),
+        Term.Done done when evaluator.Ask(done, frame).Is is var was && was != Kleene.Unknown => Tale.Of(TellDone(done, was == Kleene.Yes, frame)),
         _ => TellOther(term, frame),
     };
 
@@ -188,6 +189,9 @@ internal sealed partial class Teller(Evaluator evaluator, Naming naming)
         CardRow row = evaluator.Position.Sheet.Cards(card.Kind).Rows[card.Index];
         return Tell(row.Cells[cell.Column.Index], Evaluator.Frame(row.FrameSize));
     }
+
+    private string TellDone(Term.Done done, bool was, Value[] frame) =>
+        $"{done.Action.Name} was {(was ? "" : "not ")}done {DoneTimes.All.Single(t => t.When == done.When).Words}{(done.By is null ? "" : $" by {naming.Of(evaluator.Evaluate(done.By, frame))}")}";
 
     private Tale TellOther(Term term, Value[] frame)
     {

@@ -20,6 +20,10 @@ internal sealed partial class ChoiceFinder(PhraseMatch match, Position position,
     private readonly Position _before = position;
     private Position _position = position;
 
+    /// <summary>True where the action was done before: what could be chosen then is not known any more, <c>?</c> stands for what nobody says, and things are
+    /// looked for on the table as it is now.</summary>
+    public bool IsOver { get; init; }
+
     private Sheet Sheet => _position.Sheet;
 
     /// <summary>The action with its choices; null where a gap names nothing, which is reported.</summary>
@@ -46,6 +50,11 @@ internal sealed partial class ChoiceFinder(PhraseMatch match, Position position,
 
     private Value? Choose(ActionChoice choice, SourceSpan words)
     {
+        if (IsOver && words.Text == Untold)
+        {
+            return NotTold;
+        }
+
         Value.Many domain = Domain(choice);
         if (choice.Amount == ChoiceAmount.One)
         {
@@ -106,7 +115,7 @@ internal sealed partial class ChoiceFinder(PhraseMatch match, Position position,
             frame[earlier.Slot] = _chosen[i] ?? evaluator.Evaluate(earlier.From, frame);
         }
 
-        return Evaluator.AsMany(evaluator.Evaluate(choice.From, frame));
+        return Evaluator.AsMany(evaluator.Evaluate(IsOver ? Unfiltered(choice.From) : choice.From, frame));
     }
 
     private Value? One(ActionChoice choice, SourceSpan span, Value.Many domain, List<Value> taken)
@@ -115,7 +124,7 @@ internal sealed partial class ChoiceFinder(PhraseMatch match, Position position,
         int before = problems.Count;
         Value? named = domain.Members.Select(m => m.Value).FirstOrDefault(v => Names(v).Any(n => Same(n, words)) || IsFit(v, span))
             ?? OfSort(choice.From.Sort.Element ?? choice.Sort, words, domain)
-            ?? Thing(choice, span, domain, taken);
+            ?? (IsOver ? ThingOfBefore(choice, span, domain) : Thing(choice, span, domain, taken));
         if (named is null && problems.Count == before)
         {
             ReportUnknown(choice, span, domain);

@@ -21,6 +21,19 @@ internal static class RulingProblems
     public static Diagnostic NoSuchAction(SourceSpan at, string written, ActionPhrase nearest) => new(
         "ROS0241", Severity.Error, at, $"No action reads '{written}'.", $"Write it as the sheet does: '{nearest.InWords}'.");
 
+    public static Diagnostic NoActions(SourceSpan at) => new(
+        "ROS0241", Severity.Error, at, $"The sheet has no action, so '{at.Text}' cannot have been done.", "Write the action under 'actions' of the sheet, with its phrase.");
+
+    /// <summary>The phrase that shares the most words with others, the first of those that begin alike before the rest.</summary>
+    public static ActionPhrase Nearest(Sheet sheet, string words)
+    {
+        string[] asked = Prose.WordsOf(words.ToLowerInvariant());
+        return sheet.Actions.Select(a => a.Action.Phrase).OrderByDescending(p => Fixed(p).Intersect(asked).Count()).ThenByDescending(p => NearSpelling.Find(asked[0], Fixed(p).Take(1)) is not null).First();
+    }
+
+    /// <summary>The words of a phrase outside its gaps.</summary>
+    public static string[] Fixed(ActionPhrase phrase) => [.. phrase.Parts.Where(p => !p.IsGap).SelectMany(p => Prose.WordsOf(p.Words)).Select(w => w.ToLowerInvariant())];
+
     public static Diagnostic NotAChoice(SourceSpan at, string choice, string? nearest, IReadOnlyCollection<string> examples, int all) => new(
         "ROS0242", Severity.Error, at, $"'{at.Text}' names nothing that '{choice}' could be.",
         nearest is not null ? $"Did you mean '{nearest}'?"

@@ -64,15 +64,13 @@ internal static class WordsRuling
     private static Diagnostic? Misspelt(Sheet sheet, string words, SourceSpan at)
     {
         string[] asked = [.. Prose.WordsOf(words).Select(w => w.ToLowerInvariant())];
-        (ActionPhrase Phrase, string[] Words)[] phrases = [.. sheet.Actions.Select(a => (a.Action.Phrase, Fixed(a.Action.Phrase))).Where(p => p.Item2.Length > 0)];
+        (ActionPhrase Phrase, string[] Words)[] phrases = [.. sheet.Actions.Select(a => (a.Action.Phrase, RulingProblems.Fixed(a.Action.Phrase))).Where(p => p.Item2.Length > 0)];
         string? near = NearSpelling.Find(asked[0], phrases.Select(p => p.Words[0]));
         bool isName = sheet.Names.Find(asked[0]).Length > 0;
         ActionPhrase? meant = phrases.Where(p => p.Words[0] == asked[0] || (!isName && (p.Words[0] == near || p.Words.Contains(asked[0]))))
             .OrderByDescending(p => p.Words.Intersect(asked).Count()).Select(p => p.Phrase).FirstOrDefault();
         return meant is null || asked.Contains("was") ? null : RulingProblems.NoSuchAction(at, words, meant);
     }
-
-    private static string[] Fixed(ActionPhrase phrase) => [.. phrase.Parts.Where(p => !p.IsGap).SelectMany(p => Prose.WordsOf(p.Words)).Select(w => w.ToLowerInvariant())];
 
     private static Ruling OnAction(Proposal proposal)
     {

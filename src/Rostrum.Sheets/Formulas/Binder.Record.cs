@@ -37,18 +37,9 @@ internal sealed partial class Binder
             return Broken(done, Sort.Truth);
         }
 
-        Term was = new Term.Done(action, WhenOf(done.When), by, From(done));
+        Term was = new Term.Done(action, DoneTimes.Named(done.When) ?? DoneWhen.Before, by, From(done));
         return done.IsNegated ? Operation(Op.Not, Sort.Truth, done, was) : was;
     }
-
-    private static DoneWhen WhenOf(string words) => words switch
-    {
-        "this turn" => DoneWhen.ThisTurn,
-        "the turn before" => DoneWhen.TurnBefore,
-        "this round" => DoneWhen.ThisRound,
-        "the round before" => DoneWhen.RoundBefore,
-        _ => DoneWhen.Before,
-    };
 
     private Term.CanDo BindCan(Syntax.Can can)
     {

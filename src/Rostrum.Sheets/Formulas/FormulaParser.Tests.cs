@@ -13,7 +13,7 @@ internal sealed partial class FormulaParser
 
     private static readonly string[] BehindCall = ["and", "or", "if", "otherwise", "where", "until", "while", "in", "by"];
 
-    private static readonly string[] Moments = ["this turn", "the turn before", "this round", "the round before", "before"];
+    private static readonly string[] Moments = [.. DoneTimes.All.Select(t => t.Words)];
 
     // test = sum [("is"|"am") ["not"] tail | "shows" looks | "can" ACTION] | (ACTION | "this action") "was" ["not"] "done" when ["by" sum]
     private Syntax ReadTest()

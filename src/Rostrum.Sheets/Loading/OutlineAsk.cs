@@ -176,4 +176,26 @@ internal static class OutlineAsk
                 return [];
         }
     }
+
+    /// <summary>The number of the word that stands behind a key; 0 where nothing stands there or, with a message, something else.</summary>
+    /// <param name="context">Receives the message.</param>
+    /// <param name="mapping">The keys.</param>
+    /// <param name="key">The key.</param>
+    /// <param name="what">What should stand there, for the message.</param>
+    /// <param name="words">The words.</param>
+    public static int OneOf(LoadContext context, OutlineMapping mapping, string key, string what, string[] words)
+    {
+        if (mapping.Find(key)?.Value is not { } node || Text(context, node, what) is not { } scalar)
+        {
+            return 0;
+        }
+
+        int found = Array.IndexOf(words, Rostrum.Text.Prose.Fold(scalar.Text));
+        if (found < 0)
+        {
+            context.Problems.Add(SheetProblems.UnknownWord(scalar.Span, scalar.Text, what, words));
+        }
+
+        return Math.Max(found, 0);
+    }
 }

@@ -59,7 +59,7 @@ public static class SheetDialect
         ["boards"] = Forks,
         ["places"] = Forks,
         ["marks"] = Forks,
-        ["actions"] = ["final", .. Forks],
+        ["actions"] = Forks,
         ["powers"] = Forks,
         ["end"] = ["readings"],
         ["sources"] = Forks,

@@ -40,6 +40,9 @@ public sealed record ActionFacts(ActionName Action, ImmutableArray<ActionChoice>
 {
     /// <summary>The action whose free order this one joins, or null.</summary>
     public string? Joins { get; init; }
+
+    /// <summary>True where neither it nor anything before it can be taken back once it is done.</summary>
+    public bool IsFinal { get; init; }
 }
 
 /// <summary>A named list of steps of the sheet itself: <c>set-up</c>, <c>turn</c>, <c>course</c>, <c>closing</c>.</summary>

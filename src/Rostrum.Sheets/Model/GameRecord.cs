@@ -16,7 +16,7 @@ public enum DoneWhen
     /// <summary>Since the turn at hand began.</summary>
     ThisTurn,
 
-    /// <summary>In the turn before the one at hand, whoever had it; with <c>by</c>, in the turn before of that player.</summary>
+    /// <summary>In the turn just before the one at hand, whoever had it.</summary>
     TurnBefore,
 
     /// <summary>Since the round at hand began.</summary>

@@ -117,7 +117,8 @@ public static partial class SheetReadBack
         var text = (sheet.Tree.Find("actions")?.Value as OutlineMapping)?.Find(action.Action.Name)?.Value as OutlineMapping;
         string choices = text?.Find("choose") is { } chosen ? $"choosing {ClauseParts.Words(chosen.Value)}; " : "";
         string steps = choices + string.Join("; ", action.Steps.Select(Sentence));
-        string meaning = action.Action.Phrase.InWords == action.Action.Name ? steps : $"{action.Action.Phrase.InWords}: {steps}";
+        string final = action.IsFinal ? "; final: once done, nothing is taken back" : "";
+        string meaning = (action.Action.Phrase.InWords == action.Action.Name ? steps : $"{action.Action.Phrase.InWords}: {steps}") + final;
         return Told("Actions", action.Action.Name, action.Says, meaning, action.Cite, null, action.Action.DeclaredAt!.Value);
     }
 

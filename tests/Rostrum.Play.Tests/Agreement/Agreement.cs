@@ -63,7 +63,7 @@ internal sealed class Agreement
     public IEnumerable<string> On(TableState state, Position position, Chance chance)
     {
         var run = new Run(_letters.Count) { State = state };
-        var worlds = new BothWorlds(Layout, position, run, _compiler);
+        var worlds = new BothWorlds(Layout, run, _compiler);
         var values = new RandomValue(Layout, run, chance, _compiler);
         foreach (Asked asked in _all)
         {

@@ -98,7 +98,7 @@ public sealed class RandomPlayTests
         for (ulong seed = 1; seed <= Games && !plan.Score.IsEmpty; seed++)
         {
             Machine machine = RandomGames.Played(plan, seed);
-            Position position = StateWriter.Write(machine.State, game, 0, plan.MarkBase);
+            Position position = StateWriter.Write(plan, machine.State, game, 0);
 
             Assert.Equal(
                 Enumerable.Range(0, plan.Layout.Seats).Select(s => (long?)Reckoning.Total(machine, s)),

@@ -16,8 +16,8 @@ public sealed class ReadBackTests
     private const int MostOptions = 40;
     private const int MostRefused = 20;
 
-    // The laws and powers that ask what was done before, which no position tells: a ruling on them is unsettled.
-    private static readonly ImmutableHashSet<string> AskWhatWasDone = ["resting line", "no taking back", "not twice running", "free hand"];
+    // A power that asks how often it was used, which no position tells: a ruling on it is unsettled.
+    private static readonly ImmutableHashSet<string> AskHowOften = ["free hand"];
 
     // Their laws and choices leave nothing out in random play.
     private static readonly ImmutableHashSet<string> NothingIsRefused = ["third-bell-market", "traditional/pig"];
@@ -47,7 +47,7 @@ public sealed class ReadBackTests
         ForEachDecision(plan, (machine, decision, draws) =>
         {
             var phrases = new DecisionPhrases(plan, machine.State, decision.Options);
-            Position position = StateWriter.Write(machine.State, game, decision.Seat, plan.MarkBase);
+            Position position = StateWriter.Write(plan, machine.State, game, decision.Seat);
             return RandomGames.Some([.. decision.Options.Where(o => o.Alternative is CallAlternative)], MostOptions, draws)
                 .Select(o => (o, NotLegal(position, phrases.Of(o with { Power = null }), o)))
                 .Where(r => r.Item2 is not null).Select(r => $"{((CallAlternative)r.o.Alternative).Action.Facts.Action.Name}: {r.Item2}");
@@ -65,7 +65,7 @@ public sealed class ReadBackTests
             Candidate[] refused = left <= 0 ? [] : [.. Refused(machine, draws)];
             left -= refused.Length;
             var phrases = new DecisionPhrases(plan, machine.State, [.. decision.Options, .. refused.Select(r => r.Option)]);
-            Position position = StateWriter.Write(machine.State, game, decision.Seat, plan.MarkBase);
+            Position position = StateWriter.Write(plan, machine.State, game, decision.Seat);
             return refused.Where(r => Ruling.On(position, phrases.Of(r.Option)).Ruling is Ruling.Legal)
                 .Select(r => $"'{phrases.Of(r.Option)}' is legal by ruling, and refused by {string.Join(", ", r.Broken.Select(l => l.Law.Name))}");
         });
@@ -96,7 +96,7 @@ public sealed class ReadBackTests
         return answer.Ruling switch
         {
             Ruling.Legal => null,
-            Ruling.Unsettled when AskedOf(option).Any(AskWhatWasDone.Contains) => null,
+            Ruling.Unsettled when AskedOf(option).Any(AskHowOften.Contains) => null,
             { } other => $"'{phrase}' is {other.Verdict}: {other.Reason(b => $"{b.Clause}, {b.Because}")}",
             null => $"'{phrase}' is not understood: {string.Join(' ', answer.Problems.Select(p => p.Message))}",
         };

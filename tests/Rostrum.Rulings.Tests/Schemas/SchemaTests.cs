@@ -90,7 +90,7 @@ public sealed class SchemaTests
 
         Assert.All(SheetHelp.Top.Where(h => !h.IsBeginning), h => Assert.Equal(h.Says, Says(sheet, h.Key).Replace(" Understood, and not used yet.", "", StringComparison.Ordinal)));
         Assert.Equal(SheetHelp.Find(SheetHelp.Entries["boards"], "squares")!.Says, (string?)sheet["$defs"]!["boards-entry"]!["properties"]!["squares"]!["description"]);
-        Assert.EndsWith("not used yet.", (string?)sheet["$defs"]!["actions-entry"]!["properties"]!["final"]!["description"]);
+        Assert.EndsWith("not used yet.", (string?)sheet["$defs"]!["actions-entry"]!["properties"]!["readings"]!["description"]);
     }
 
     private static string Says(JsonNode sheet, string key) => (string)sheet["properties"]![key]!["description"]!;

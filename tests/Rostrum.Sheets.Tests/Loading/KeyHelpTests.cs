@@ -66,6 +66,7 @@ public sealed class KeyHelpTests
             "boards" => "squares: 2 across 2 up",
             "places" => "heap of: coin",
             "marks" => "holds: number",
+            "actions" => "do: nothing",
             _ => "if: 1 is 1",
         };
         string sheet = $"rule sheet: 1\nplayers: 2\npieces: {{coin: {{count: 9}}}}\n{section}: {{tried: {{{entry}, {key}: {word}}}}}\n";

@@ -13,7 +13,6 @@ public sealed class LaterKeyTests
         { "pieces: {ware: {never: [tile]}}", "never" },
         { "pieces: {ware: {how to say: wear}}", "how to say" },
         { "tables: {worth: {1: 1, called: [price]}}", "called" },
-        { "actions: {lay: {do: nothing, final: yes}}", "final" },
         { "actions: {lay: {do: nothing, readings: {a: {}, b: {}}}}", "readings" },
     };
 

@@ -57,6 +57,7 @@ public sealed class SlipTests
         { "ROS0814", "powers: {key: {}}", "key", "'key' does not say its 'lifts'." },
         { "ROS0201", Lay + "laws: {free: {binds: lay, needs: 1 is 1}}\npowers: {key: {lifts: fere}}", "fere", "'fere' is not a law of this sheet." },
         { "ROS0201", Lay + "before lya: nothing", "lya", "'lya' is not an action or a block of steps." },
+        { "ROS0201", "actions: {lay: {do: nothing, final: maybe}}", "maybe", "'maybe' is not 'yes' or 'no'." },
         { "ROS0201", "actions: {lay: {joins: turm, do: nothing}, turn over: nothing}", "turm", "'turm' is not an action." },
         { "ROS0201", "end: {full: {if: 1 is 1, then: at onse}}", "at onse", "'at onse' is not something that can follow." },
         { "ROS0201", "end: {full: {if: 1 is 1, winner: mee}}", "mee", "'mee' is not somebody who can win." },

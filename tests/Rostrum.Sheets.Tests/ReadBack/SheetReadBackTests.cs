@@ -36,6 +36,18 @@ public sealed class SheetReadBackTests
         Assert.Empty(clauses.SelectMany(c => BannedWords.In($"{c.StatusInWords}")));
     }
 
+    [Theory]
+    [InlineData("", false, "Nothing happens.")]
+    [InlineData(", final: no", false, "Nothing happens.")]
+    [InlineData(", final: yes", true, "Nothing happens; final: once done, nothing is taken back.")]
+    public void A_final_action_is_said(string final, bool isFinal, string says)
+    {
+        Sheet sheet = Loaded.Of($"actions: {{wait: {{do: nothing{final}}}}}").Sheet;
+
+        Assert.Equal(isFinal, sheet.Actions[0].IsFinal);
+        Assert.Equal(says, SheetReadBack.Of(sheet).Single(c => c.Section == "Actions").Says);
+    }
+
     [Fact]
     public void Names_are_unique_in_their_section() =>
         Assert.Empty(SheetReadBack.Of(Read("solo", "guild marks")).GroupBy(c => (c.Section, c.Name)).Where(g => g.Count() > 1).Select(g => g.Key));

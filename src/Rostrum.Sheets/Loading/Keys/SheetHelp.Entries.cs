@@ -87,7 +87,7 @@ public static partial class SheetHelp
             new("choose", "What is chosen, in order: 'spot: a space in my field'.", KeyForm.NamesOfText),
             new("do", "The steps.", KeyForm.Steps),
             new("joins", "The action whose free order it joins.", KeyForm.Text),
-            new("final", "Whether it can be taken back.", KeyForm.Text),
+            new("final", "Whether it is final: neither it nor anything decided before it is taken back once it is done.", KeyForm.OneOf) { Words = ["no", "yes"] },
         ],
         ["laws"] =
         [

@@ -164,7 +164,7 @@ internal sealed class ActionsSection(LoadContext context)
         CheckJoins(text);
         ImmutableArray<Step> steps = text.Find("do") is { } inner ? new StepReader(context.Declared, names, scope, context.Problems).Read(inner.Value) : [];
         Citation? cite = context.Cite(text);
-        return new ActionFacts(action.Name, choices, steps, scope.FrameSize, OutlineAsk.Prose(text, "says"), cite) { Joins = OutlineAsk.Prose(text, "joins") };
+        return new ActionFacts(action.Name, choices, steps, scope.FrameSize, OutlineAsk.Prose(text, "says"), cite) { Joins = OutlineAsk.Prose(text, "joins"), IsFinal = OutlineAsk.OneOf(context, text, "final", "'yes' or 'no'", ["no", "yes"]) == 1 };
     }
 
     // Formulas may speak of what another action chose, so choices are read when the first of them does; words and steps come later.

@@ -65,7 +65,7 @@ internal static class BoardsSection
         }
     }
 
-    private static bool IsUpright(LoadContext context, OutlineMapping mapping) => OneOf(context, mapping, "stands", "a way in which a board stands", ["flat", "upright"]) == 1;
+    private static bool IsUpright(LoadContext context, OutlineMapping mapping) => OutlineAsk.OneOf(context, mapping, "stands", "a way in which a board stands", ["flat", "upright"]) == 1;
 
     // Every row is there, as long as the others and without gaps, and begins half a step to one side of the next, the last of the first.
     private static bool Interlocks(int[][] rows, int count) =>
@@ -74,7 +74,7 @@ internal static class BoardsSection
 
     private static bool Wraps(LoadContext context, OutlineMapping mapping, BoardShape shape)
     {
-        bool wraps = OneOf(context, mapping, "wraps", "'yes' or 'no'", ["no", "yes"]) == 1;
+        bool wraps = OutlineAsk.OneOf(context, mapping, "wraps", "'yes' or 'no'", ["no", "yes"]) == 1;
         bool fits = shape.Layout switch
         {
             BoardLayout.Hexes => Interlocks([.. shape.Spaces.GroupBy(s => s.Row).OrderBy(r => r.Key).Select(r => r.Select(s => s.Column).Order().ToArray())], shape.Rows.Length),
@@ -87,23 +87,6 @@ internal static class BoardsSection
         }
 
         return wraps && fits;
-    }
-
-    // The number of the word that stands there, 0 where nothing stands there or (with a message) something else.
-    private static int OneOf(LoadContext context, OutlineMapping mapping, string key, string what, string[] words)
-    {
-        if (mapping.Find(key)?.Value is not { } node || OutlineAsk.Text(context, node, what) is not { } scalar)
-        {
-            return 0;
-        }
-
-        int found = Array.IndexOf(words, Prose.Fold(scalar.Text));
-        if (found < 0)
-        {
-            context.Problems.Add(SheetProblems.UnknownWord(scalar.Span, scalar.Text, what, words));
-        }
-
-        return Math.Max(found, 0);
     }
 
     private static SpaceNoun Noun(LoadContext context, Place place, OutlineMapping mapping)
@@ -141,7 +124,7 @@ internal static class BoardsSection
     private static Touching Neighbours(LoadContext context, OutlineMapping mapping, BoardLayout layout)
     {
         string[] known = layout == BoardLayout.Squares ? ["sides", "corners", "sides and corners"] : ["sides"];
-        return (Touching)OneOf(context, mapping, "neighbours", layout == BoardLayout.Squares ? "a way in which spaces touch" : "a way in which spaces of this board touch", known);
+        return (Touching)OutlineAsk.OneOf(context, mapping, "neighbours", layout == BoardLayout.Squares ? "a way in which spaces touch" : "a way in which spaces of this board touch", known);
     }
 
     // `holds: 1 ware`, `holds: 2 foxes or hens`, `holds: 3`; pieces are declared before boards
