@@ -58,16 +58,30 @@ internal sealed partial class CourseCompiler
     // Terms: amount (or nothing for all), what, from (or nothing), to, and face up where said.
     private Instruction Move(Step step, FrameMap frame)
     {
+        if (step.Terms[3].Sort.Kind == SortKind.Fit)
+        {
+            return LayPiece(step, frame);
+        }
+
         Target to = TargetOf(step.Terms[3], frame);
         bool? faceUp = FaceOf(step, 4);
         if (step.Terms[1] is Term.LookOf look)
         {
-            Node things = Compile(new Term.Within(look.Look, step.Terms[2], Sort.SetOf(Sort.Thing), look.Origin), frame);
-            return new MoveThings(things, Amount(step.Terms[0], frame), to, faceUp, At(step));
+            return new MoveThings(ThingsFrom(step, look, frame), Amount(step.Terms[0], frame), to, faceUp, At(step));
         }
 
         Node what = Compile(step.Terms[1], frame);
         return step.Terms[1].Sort.IsMany ? new MoveThings(what, Amount(step.Terms[0], frame), to, faceUp, At(step)) : new MoveThing(what, to, faceUp, At(step));
+    }
+
+    private Node ThingsFrom(Step step, Term.LookOf look, FrameMap frame) =>
+        Compile(new Term.Within(look.Look, step.Terms[2], Sort.SetOf(Sort.Thing), look.Origin), frame);
+
+    private LayPiece LayPiece(Step step, FrameMap frame)
+    {
+        bool isLook = step.Terms[1] is Term.LookOf;
+        Node pieces = step.Terms[1] is Term.LookOf look ? ThingsFrom(step, look, frame) : Compile(step.Terms[1], frame);
+        return new LayPiece(pieces, isLook || step.Terms[1].Sort.IsMany, Compile(step.Terms[3], frame), _formulas.FitsKnown, At(step));
     }
 
     private Node? Amount(Term term, FrameMap frame) => term is Term.Nothing ? null : _formulas.Number(term, frame);
