@@ -160,3 +160,17 @@ internal sealed class NextAlternative(int list, int letter, SortKind sort) : Alt
 
     public override bool Collect(OptionFinder finder, List<Option> into) => finder.Collect(this, into);
 }
+
+/// <summary>Which set of a loop through sets comes next, where the player chooses the order.</summary>
+/// <param name="kept">Where the sets are kept.</param>
+/// <param name="sort">What the elements of the sets are.</param>
+internal sealed class NextSetAlternative(KeptSets kept, SortKind sort) : Alternative
+{
+    /// <summary>Where the sets are kept.</summary>
+    public KeptSets Kept => kept;
+
+    /// <summary>What the elements of the sets are.</summary>
+    public SortKind Sort => sort;
+
+    public override bool Collect(OptionFinder finder, List<Option> into) => finder.Collect(this, into);
+}

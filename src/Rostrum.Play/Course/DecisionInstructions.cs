@@ -81,13 +81,14 @@ internal sealed class CountTaken(int counter) : Instruction(null)
 
 /// <summary>Which of the elements that are left comes next, where the player chooses; without a question where only one is left or all look alike.</summary>
 /// <param name="next">The elements.</param>
+/// <param name="left">A set slot that is empty once none is left.</param>
 /// <param name="done">Behind the loop.</param>
 /// <param name="at">Where the loop stands.</param>
-internal sealed class DecideNext(NextAlternative next, Label done, SourceSpan? at) : Instruction(at)
+internal sealed class DecideNext(Alternative next, int left, Label done, SourceSpan? at) : Instruction(at)
 {
     public override int Do(Machine machine, int here)
     {
-        if (machine.State.Sets[next.List]!.Length == 0)
+        if (machine.State.Sets[left]!.Length == 0)
         {
             return done.At;
         }

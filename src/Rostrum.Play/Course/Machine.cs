@@ -107,6 +107,9 @@ internal sealed class Machine
                 }
 
                 break;
+            case NextSetAlternative next:
+                next.Kept.Take(State, option.Chosen[0]);
+                break;
             case NextAlternative next:
                 numbers[next.Letter] = option.Chosen[0];
                 State.Sets[next.List] = Without(State.Sets[next.List]!, option.Chosen[0]);
@@ -157,6 +160,24 @@ internal sealed class Machine
         return elements;
     }
 
+    /// <summary>The sets of a set or list of sets in the state.</summary>
+    public int[][] Sets(Node many)
+    {
+        Bind();
+        int mark = Run.Mark;
+        Elements list = Run.Rent();
+        many.Fill(Run, list);
+        int[][] sets = new int[list.Count][];
+        for (int i = 0; i < sets.Length; i++)
+        {
+            sets[i] = list[i] == Node.Nothing ? [] : Run.List(list[i]).Span.ToArray();
+        }
+
+        Run.Return(list);
+        Run.Release(mark);
+        return sets;
+    }
+
     /// <summary>True where a truth holds of an element.</summary>
     public bool HoldsFor(Node truth, int letter, int element)
     {
@@ -169,6 +190,18 @@ internal sealed class Machine
     {
         Run.Letters[letter] = element;
         return Number(number);
+    }
+
+    /// <summary>A number of a set.</summary>
+    public int NumberFor(Node number, int letter, int[] set)
+    {
+        int mark = Run.Mark;
+        Elements list = Run.Rent();
+        list.AddRange(set);
+        Run.Letters[letter] = Run.Keep(list);
+        int value = Number(number);
+        Run.Release(mark);
+        return value;
     }
 
     /// <summary>True where a power can be used by the seat that acts.</summary>

@@ -24,6 +24,7 @@ internal sealed class DecisionPhrases(CoursePlan plan, TableState state, Immutab
         EndingAlternative ending => ending.Words,
         StepAlternative step => Prose.Fold(step.Step.At.Text),
         NextAlternative next => $"next {Shortest(null, 0, option.Chosen[0], next.Sort)}",
+        NextSetAlternative next => $"next {(option.Sets[0] is { Length: > 0 } set ? Prose.And(set.Select(e => Shortest(null, 0, e, next.Sort))) : "none")}",
         _ => "",
     };
 
@@ -53,7 +54,7 @@ internal sealed class DecisionPhrases(CoursePlan plan, TableState state, Immutab
     {
         if (!_among.TryGetValue((action, choice), out int[]? among))
         {
-            IEnumerable<Option> alike = options.Where(o => action is null ? o.Alternative is NextAlternative : o.Alternative is CallAlternative call && ReferenceEquals(call.Action, action));
+            IEnumerable<Option> alike = options.Where(o => action is null ? o.Alternative is NextAlternative or NextSetAlternative : o.Alternative is CallAlternative call && ReferenceEquals(call.Action, action));
             _among[(action, choice)] = among = [.. alike.SelectMany(o => o.Sets[choice] ?? [o.Chosen[choice]]).Distinct()];
         }
 
@@ -65,6 +66,7 @@ internal sealed class DecisionPhrases(CoursePlan plan, TableState state, Immutab
     {
         CallAlternative call => [.. call.Action.Facts.Action.Phrase.Parts.Select(p => Part(option, call.Action, p)), .. ByPower(option)],
         NextAlternative next => [SaidPart.Of("next"), new SaidPart([Every(option.Chosen[0], next.Sort)], IsSet: false)],
+        NextSetAlternative next => [SaidPart.Of("next"), new SaidPart([.. option.Sets[0]!.Select(e => Every(e, next.Sort))], IsSet: true)],
         EndingAlternative => [new SaidPart([[["no"], ["done"]]], IsSet: false)],
         _ => [SaidPart.Of(Of(option))],
     };
