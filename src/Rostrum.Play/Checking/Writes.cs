@@ -6,6 +6,7 @@ namespace Rostrum.Play.Checking;
 internal sealed class Writes(Sheet sheet)
 {
     private readonly HashSet<ActionName> _called = [];
+    private bool _cards;
 
     /// <summary>The marks that are set.</summary>
     public HashSet<Mark> Marks { get; } = [];
@@ -60,8 +61,11 @@ internal sealed class Writes(Sheet sheet)
             case StepKind.Set or StepKind.Add or StepKind.Take:
                 AddMark(step.Terms[0]);
                 break;
-            case StepKind.EndTurn or StepKind.EndGame or StepKind.Do:
+            case StepKind.EndTurn or StepKind.EndGame:
                 MayEnd = true;
+                break;
+            case StepKind.Do:
+                AddCards();
                 break;
             case StepKind.TakeTurns:
                 Record = true;
@@ -74,6 +78,16 @@ internal sealed class Writes(Sheet sheet)
 
         Slots.Add(step.Slot);
         Add(step.Inner.Concat(step.Otherwise));
+    }
+
+    // Which card it is, is known only at play: whatever stands on one counts.
+    private void AddCards()
+    {
+        if (!_cards)
+        {
+            _cards = true;
+            Add(sheet.CardSteps.SelectMany(s => s));
+        }
     }
 
     private void AddMark(Term changed)

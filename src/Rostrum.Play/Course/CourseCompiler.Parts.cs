@@ -16,7 +16,8 @@ internal sealed partial class CourseCompiler
     // Memory is laid out only where the sheet speaks of what was done or chosen last.
     private void ReserveMemory()
     {
-        bool isAsked = Texts(_sheet.Tree).Any(t => t.Contains("was done", StringComparison.Ordinal) || t.Contains(" last ", StringComparison.Ordinal));
+        IEnumerable<string> ofCards = _sheet.CardTables.SelectMany(t => t.Rows).SelectMany(r => r.Cells).Select(c => $" {c.Origin.Shown.Text} ");
+        bool isAsked = Texts(_sheet.Tree).Concat(ofCards).Any(t => t.Contains("was done", StringComparison.Ordinal) || t.Contains(" last ", StringComparison.Ordinal));
         if (!isAsked)
         {
             return;
@@ -83,7 +84,7 @@ internal sealed partial class CourseCompiler
     private bool MovesThings(ActionFacts action, HashSet<ActionName> asked) => asked.Add(action.Action) && action.Steps.Any(s => MovesThings(s, asked));
 
     private bool MovesThings(Step step, HashSet<ActionName> asked) =>
-        step.Kind is StepKind.Move or StepKind.Deal
+        step.Kind is StepKind.Move or StepKind.Deal or StepKind.Do
         || (step.Action is { } called && MovesThings(_sheet.Actions[called.Index], asked))
         || step.Inner.Concat(step.Otherwise).Any(s => MovesThings(s, asked));
 

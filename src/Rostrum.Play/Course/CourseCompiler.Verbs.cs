@@ -36,6 +36,9 @@ internal sealed partial class CourseCompiler
             case StepKind.Set or StepKind.Add or StepKind.Take:
                 Add(ChangeMark(step, own));
                 break;
+            case StepKind.Do:
+                EmitDo(step, own);
+                break;
             case StepKind.Let:
                 EmitLet(step, frame);
                 break;

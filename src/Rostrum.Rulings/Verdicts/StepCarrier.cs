@@ -53,6 +53,7 @@ internal sealed partial class StepCarrier(Position before, int me, Setting setti
         StepKind.Change => Change(step),
         StepKind.Set or StepKind.Add or StepKind.Take => Mark(step),
         StepKind.Let => Let(step),
+        StepKind.Do => DoCard(step),
         StepKind.If => If(step),
         StepKind.ForEach => ForEach(step),
         _ => step.IsCarriedOut,

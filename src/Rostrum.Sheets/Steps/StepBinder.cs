@@ -28,7 +28,8 @@ internal sealed class StepBinder(Declarations declared, Scope scope, DiagnosticB
         StepKind.Deal => Deal(step),
         StepKind.Change => Change(step),
         StepKind.Call when step.Block is not null => BlockCalled(step),
-        StepKind.Call or StepKind.Let or StepKind.Do => [.. step.Parts.Select(p => _formulas.Bind(p!))],
+        StepKind.Do => [CellOfSteps(step.Parts[0]!)],
+        StepKind.Call or StepKind.Let => [.. step.Parts.Select(p => _formulas.Bind(p!))],
         StepKind.Shuffle => [_formulas.Expect(step.Parts[0]!, Sort.Place)],
         StepKind.Roll => [Dice(step.Parts[0]!)],
         StepKind.Swap => [Movable(step.Parts[0]!), Movable(step.Parts[1]!)],
@@ -171,6 +172,13 @@ internal sealed class StepBinder(Declarations declared, Scope scope, DiagnosticB
     }
 
     private static Term.Truth Chosen(StepSyntax step) => new(step.Order.Kind == StepOrderKind.AsChosen, At(step));
+
+    // Only a column of cards holds steps.
+    private Term CellOfSteps(Syntax syntax)
+    {
+        Term steps = _formulas.Bind(syntax);
+        return steps is Term.CardCell { Sort.Kind: SortKind.Text } || steps.Sort.Kind == SortKind.Any ? steps : Wrong(syntax, steps, Sort.Text);
+    }
 
     private Term Dice(Syntax syntax)
     {

@@ -19,6 +19,9 @@ public sealed class ReadBackTests
     // The laws and powers that ask what was done before, which no position tells: a ruling on them is unsettled.
     private static readonly ImmutableHashSet<string> AskWhatWasDone = ["resting line", "no taking back", "not twice running", "free hand"];
 
+    // The laws that ask what steps leave where players decide in them: a ruling on them is unsettled.
+    private static readonly ImmutableHashSet<string> HangOnDecisions = ["never more luck"];
+
     // Their laws and choices leave nothing out in random play.
     private static readonly ImmutableHashSet<string> NothingIsRefused = ["third-bell-market", "traditional/pig"];
 
@@ -96,7 +99,7 @@ public sealed class ReadBackTests
         return answer.Ruling switch
         {
             Ruling.Legal => null,
-            Ruling.Unsettled when AskedOf(option).Any(AskWhatWasDone.Contains) => null,
+            Ruling.Unsettled when AskedOf(option).Any(AskWhatWasDone.Union(HangOnDecisions).Contains) => null,
             { } other => $"'{phrase}' is {other.Verdict}: {other.Reason(b => $"{b.Clause}, {b.Because}")}",
             null => $"'{phrase}' is not understood: {string.Join(' ', answer.Problems.Select(p => p.Message))}",
         };
