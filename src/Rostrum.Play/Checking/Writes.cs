@@ -51,6 +51,10 @@ internal sealed class Writes(Sheet sheet)
                 Record = true;
                 AddAction(step.Action!);
                 break;
+            case StepKind.Swap when step.Terms[0].Sort.Kind == SortKind.Player:
+                Things = true;
+                Marks.UnionWith(sheet.Marks);
+                break;
             case StepKind.Move or StepKind.Change or StepKind.Shuffle or StepKind.Roll or StepKind.Swap or StepKind.Push:
                 Things = true;
                 break;

@@ -54,7 +54,7 @@ internal sealed partial class CourseCompiler
             case StepKind.Show or StepKind.Nothing:
                 break;
             default:
-                throw new NotPlayableException($"'{step.Sentence}' is not played yet.", step.At);
+                throw new InvalidOperationException($"A step of an unknown form: {step.Kind}.");
         }
     }
 
@@ -163,13 +163,23 @@ internal sealed partial class CourseCompiler
     private void EmitSwap(Step step, FrameMap frame)
     {
         (SortKind one, SortKind other) = (step.Terms[0].Sort.Kind, step.Terms[1].Sort.Kind);
+        if (one == SortKind.Player && other == SortKind.Player)
+        {
+            Add(ExchangePlayers(step, frame));
+            return;
+        }
+
         if (one == SortKind.Player || other == SortKind.Player || (one == SortKind.Thing) != (other == SortKind.Thing))
         {
-            throw new NotPlayableException($"'{step.Sentence}' is not played yet.", step.At);
+            throw new NotPlayableException($"'{step.Sentence}' does not say which two things, places or players change places.", step.At);
         }
 
         Add(new Exchange(Spot(step.Terms[0], frame), Spot(step.Terms[1], frame), one == SortKind.Thing, At(step)));
     }
+
+    private ExchangePlayers ExchangePlayers(Step step, FrameMap frame) => _sheet.Boards.FirstOrDefault(b => !b.Regions.IsEmpty) is { } board
+        ? throw new NotPlayableException($"Players cannot change sides here, for parts of '{board.Place.Name}' belong to their seats.", step.At)
+        : new ExchangePlayers(Compile(step.Terms[0], frame), Compile(step.Terms[1], frame), At(step));
 
     private Node Spot(Term term, FrameMap frame) => term.Sort.Kind == SortKind.Place ? new FirstSpot(Compile(term, frame), _layout) : Compile(term, frame);
 

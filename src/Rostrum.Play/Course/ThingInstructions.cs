@@ -155,6 +155,21 @@ internal sealed class Exchange(Node one, Node other, bool areThings, SourceSpan?
     }
 }
 
+/// <summary>Two players change sides: each goes on with all that the other had. Whose turn it is stays.</summary>
+internal sealed class ExchangePlayers(Node one, Node other, SourceSpan? at) : Instruction(at)
+{
+    public override int Do(Machine machine, int here)
+    {
+        (int first, int second) = (machine.Number(one), machine.Number(other));
+        if (first != Node.Nothing && second != Node.Nothing && first != second)
+        {
+            new SideExchange(machine.Plan, first, second).Carry(machine.State);
+        }
+
+        return here + 1;
+    }
+}
+
 /// <summary>A line is pushed by one space; what leaves it comes in at the other end or goes to a place.</summary>
 /// <param name="line">The spaces, in any order.</param>
 /// <param name="direction">The direction.</param>

@@ -183,6 +183,13 @@ internal sealed class TableState
         Place(thing, spot);
     }
 
+    /// <summary>Takes every thing up, so that each is nowhere; states stay.</summary>
+    public void TakeAllUp()
+    {
+        Array.Fill(_cells, (short)None, 0, _count);
+        Array.Fill(_cells, (short)0, _count, 2 * _layout.Spots);
+    }
+
     /// <summary>Exchanges everything that lies in two spots.</summary>
     public void Exchange(int one, int other)
     {

@@ -80,9 +80,12 @@ internal sealed partial class StepCarrier(Position before, int me, Setting setti
             return Unknown(a.WhyUnknown + b.WhyUnknown);
         }
 
-        if (a is Value.ThingAt thing && b is Value.ThingAt other)
+        switch (a, b)
         {
-            return SwapThings(thing, other);
+            case (Value.ThingAt thing, Value.ThingAt other):
+                return SwapThings(thing, other);
+            case (Value.PlayerAt player, Value.PlayerAt other):
+                return SwapPlayers(player.Seat, other.Seat);
         }
 
         Spot one = Evaluator.SpotOf(a);

@@ -32,7 +32,7 @@ internal sealed class StepBinder(Declarations declared, Scope scope, DiagnosticB
         StepKind.Call or StepKind.Let => [.. step.Parts.Select(p => _formulas.Bind(p!))],
         StepKind.Shuffle => [_formulas.Expect(step.Parts[0]!, Sort.Place)],
         StepKind.Roll => [Dice(step.Parts[0]!)],
-        StepKind.Swap => [Movable(step.Parts[0]!), Movable(step.Parts[1]!)],
+        StepKind.Swap => Swap(step),
         StepKind.Push => [_formulas.Bind(step.Parts[0]!), _formulas.Expect(step.Parts[1]!, Sort.Direction), Holder(step.Parts[2], step)],
         StepKind.Show => [_formulas.Bind(step.Parts[0]!), _formulas.Bind(step.Parts[1]!)],
         StepKind.Set or StepKind.Add or StepKind.Take => Mark(step),
@@ -187,6 +187,15 @@ internal sealed class StepBinder(Declarations declared, Scope scope, DiagnosticB
     }
 
     private Term Movable(Syntax syntax) => OneOf(syntax, SortKind.Thing, SortKind.Space, SortKind.Slot, SortKind.Place, SortKind.Player);
+
+    // Two things, two players, or two that hold things.
+    private ImmutableArray<Term> Swap(StepSyntax step)
+    {
+        (Term one, Term other) = (Movable(step.Parts[0]!), Movable(step.Parts[1]!));
+        bool isKnown = one.Sort.Kind != SortKind.Any && other.Sort.Kind != SortKind.Any;
+        bool areAlike = (one.Sort.Kind == SortKind.Thing) == (other.Sort.Kind == SortKind.Thing) && (one.Sort.Kind == SortKind.Player) == (other.Sort.Kind == SortKind.Player);
+        return isKnown && !areAlike ? [one, Wrong(step.Parts[1]!, other, one.Sort)] : [one, other];
+    }
 
     private Term Movables(Syntax syntax)
     {
