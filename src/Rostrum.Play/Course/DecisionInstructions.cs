@@ -194,3 +194,20 @@ internal sealed class UsePower(PowerPlan power) : Instruction(null)
         return here + 1;
     }
 }
+
+/// <summary>Goes to the price of the next power that is still to be paid for; to the steps where all are paid.</summary>
+internal sealed class PayNext(CallAlternative call) : Instruction(null)
+{
+    public override int Do(Machine machine, int here)
+    {
+        ref int unpaid = ref machine.State.Numbers[call.Unpaid];
+        if (unpaid == 0)
+        {
+            return call.Entry.At;
+        }
+
+        int next = System.Numerics.BitOperations.TrailingZeroCount(unpaid);
+        unpaid &= unpaid - 1;
+        return call.Prices[next].At;
+    }
+}

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Rostrum.Play.Formulas;
 using Rostrum.Play.Layout;
 using Rostrum.Text;
@@ -116,8 +117,14 @@ internal sealed class Machine
                 break;
         }
 
-        Label entry = option.Power is { } power ? ((CallAlternative)option.Alternative).Prices[power] : option.Alternative.Entry;
+        Label entry = option.Powers.IsEmpty ? option.Alternative.Entry : PayFor((CallAlternative)option.Alternative, option.Powers);
         numbers[Slots.Step] = option.Alternative.Chosen.At >= 0 && !isTrial ? option.Alternative.Chosen.At : entry.At;
+    }
+
+    private Label PayFor(CallAlternative call, ImmutableArray<PowerPlan> powers)
+    {
+        State.Numbers[call.Unpaid] = powers.Aggregate(0, (bits, p) => bits | 1 << call.Action.Powers.IndexOf(p));
+        return call.Pay;
     }
 
     /// <summary>Lets chance come out in one way.</summary>

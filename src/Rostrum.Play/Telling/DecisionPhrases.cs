@@ -20,7 +20,7 @@ internal sealed class DecisionPhrases(CoursePlan plan, TableState state, Immutab
     /// <summary>The phrase of an option in its one spelling.</summary>
     public string Of(Option option) => option.Alternative switch
     {
-        CallAlternative call => Filled(option, call.Action) + (option.Power is { } power ? $" by {power.Power.Name}" : ""),
+        CallAlternative call => Filled(option, call.Action) + (option.Powers.IsEmpty ? "" : $" by {Prose.And(option.Powers.Select(p => p.Power.Name))}"),
         EndingAlternative ending => ending.Words,
         StepAlternative step => Prose.Fold(step.Step.At.Text),
         NextAlternative next => $"next {Shortest(null, 0, option.Chosen[0], next.Sort)}",
@@ -71,9 +71,15 @@ internal sealed class DecisionPhrases(CoursePlan plan, TableState state, Immutab
         _ => [SaidPart.Of(Of(option))],
     };
 
-    // The power by which an option is legal need not be said.
+    // The powers by which an option is legal need not be said; if they are, all of them, in any order.
     private static IEnumerable<SaidPart> ByPower(Option option) =>
-        option.Power is { } power ? [new SaidPart([[[], SaidWords.Of($"by {power.Power.Name}")]], IsSet: false)] : [];
+        option.Powers switch
+        {
+            [] => [],
+            [var only] => [new SaidPart([[[], SaidWords.Of($"by {only.Power.Name}")]], IsSet: false)],
+            [var one, var other] => [new SaidPart([[[], SaidWords.Of($"by {one.Power.Name} and {other.Power.Name}"), SaidWords.Of($"by {other.Power.Name} and {one.Power.Name}")]], IsSet: false)],
+            var several => [new SaidPart([[[], SaidWords.Of($"by {Prose.And(several.Select(p => p.Power.Name))}")]], IsSet: false)],
+        };
 
     private SaidPart Part(Option option, ActionPlan action, PhrasePart part)
     {
