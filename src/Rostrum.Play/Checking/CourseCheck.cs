@@ -32,7 +32,7 @@ internal static class CourseCheck
         }
 
         bool goesByTurns = sheet.Blocks.All(b => b.Name != "course");
-        if (goesByTurns && sheet.Ends.All(e => e.If is null) && AllSteps(sheet).All(s => s.Kind is not (StepKind.EndGame or StepKind.Do)))
+        if (goesByTurns && sheet.Ends.All(e => e.If is null) && AllSteps(sheet).All(s => s.Kind != StepKind.EndGame))
         {
             yield return CourseProblems.GameWithoutEnd(sheet.Tree.Find("turn")?.Key.Span ?? sheet.Tree.Span);
         }

@@ -6,6 +6,7 @@ namespace Rostrum.Play.Checking;
 internal sealed class Writes(Sheet sheet)
 {
     private readonly HashSet<ActionName> _called = [];
+    private bool _cards;
 
     /// <summary>The marks that are set.</summary>
     public HashSet<Mark> Marks { get; } = [];
@@ -50,6 +51,10 @@ internal sealed class Writes(Sheet sheet)
                 Record = true;
                 AddAction(step.Action!);
                 break;
+            case StepKind.Swap when step.Terms[0].Sort.Kind == SortKind.Player:
+                Things = true;
+                Marks.UnionWith(sheet.Marks);
+                break;
             case StepKind.Move or StepKind.Change or StepKind.Shuffle or StepKind.Roll or StepKind.Swap or StepKind.Push:
                 Things = true;
                 break;
@@ -60,8 +65,11 @@ internal sealed class Writes(Sheet sheet)
             case StepKind.Set or StepKind.Add or StepKind.Take:
                 AddMark(step.Terms[0]);
                 break;
-            case StepKind.EndTurn or StepKind.EndGame or StepKind.Do:
+            case StepKind.EndTurn or StepKind.EndGame:
                 MayEnd = true;
+                break;
+            case StepKind.Do:
+                AddCards();
                 break;
             case StepKind.TakeTurns:
                 Record = true;
@@ -74,6 +82,16 @@ internal sealed class Writes(Sheet sheet)
 
         Slots.Add(step.Slot);
         Add(step.Inner.Concat(step.Otherwise));
+    }
+
+    // Which card it is, is known only at play: whatever stands on one counts.
+    private void AddCards()
+    {
+        if (!_cards)
+        {
+            _cards = true;
+            Add(sheet.CardSteps.SelectMany(s => s));
+        }
     }
 
     private void AddMark(Term changed)

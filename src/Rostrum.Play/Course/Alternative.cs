@@ -39,8 +39,14 @@ internal sealed class CallAlternative(ActionPlan action, ImmutableArray<Node?> g
     /// <summary>Behind its last step: what it leaves is asked here.</summary>
     public Label Leave { get; } = new();
 
-    /// <summary>By power: where its price is paid, after which the steps follow.</summary>
-    public Dictionary<PowerPlan, Label> Prices { get; } = [];
+    /// <summary>By power of <see cref="ActionPlan.Powers"/>: where its price is paid.</summary>
+    public ImmutableArray<Label> Prices { get; set; } = [];
+
+    /// <summary>Where the prices are paid, one after the other, before the steps follow.</summary>
+    public Label Pay { get; } = new();
+
+    /// <summary>The number slot that tells which powers are still to be paid for, one bit each; -1 where no power is for the action.</summary>
+    public int Unpaid { get; set; } = -1;
 
     public override bool Collect(OptionFinder finder, List<Option> into) => finder.Collect(this, into);
 
@@ -157,6 +163,20 @@ internal sealed class NextAlternative(int list, int letter, SortKind sort) : Alt
 
     /// <summary>True where the elements are things.</summary>
     public bool IsThing => sort == SortKind.Thing;
+
+    public override bool Collect(OptionFinder finder, List<Option> into) => finder.Collect(this, into);
+}
+
+/// <summary>Which set of a loop through sets comes next, where the player chooses the order.</summary>
+/// <param name="kept">Where the sets are kept.</param>
+/// <param name="sort">What the elements of the sets are.</param>
+internal sealed class NextSetAlternative(KeptSets kept, SortKind sort) : Alternative
+{
+    /// <summary>Where the sets are kept.</summary>
+    public KeptSets Kept => kept;
+
+    /// <summary>What the elements of the sets are.</summary>
+    public SortKind Sort => sort;
 
     public override bool Collect(OptionFinder finder, List<Option> into) => finder.Collect(this, into);
 }

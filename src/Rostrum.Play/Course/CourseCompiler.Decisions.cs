@@ -126,23 +126,24 @@ internal sealed partial class CourseCompiler
         }
     }
 
+    // The price of each power that is used; from each, the next is due, until all are paid.
     private void EmitPrices(CallAlternative call, FrameMap frame)
     {
-        foreach (Power power in _sheet.Powers.Where(p => p.For is null || ReferenceEquals(p.For, call.Action.Facts.Action)))
+        if (call.Action.Powers.IsEmpty)
         {
-            if (_powers.FirstOrDefault(p => ReferenceEquals(p.Power, power)) is not { } plan)
-            {
-                continue;
-            }
+            return;
+        }
 
-            Label price = call.Prices[plan] = new Label();
-            var skip = new Label();
-            Add(new GoTo(skip));
-            Mark(price);
-            Add(new UsePower(plan));
-            Emit(power.Price, frame.Inner());
-            Add(new GoTo(call.Entry));
-            Mark(skip);
+        call.Unpaid = Number();
+        call.Prices = [.. call.Action.Powers.Select(_ => new Label())];
+        Mark(call.Pay);
+        Add(new PayNext(call));
+        for (int i = 0; i < call.Prices.Length; i++)
+        {
+            Mark(call.Prices[i]);
+            Add(new UsePower(call.Action.Powers[i]));
+            Emit(call.Action.Powers[i].Power.Price, frame.Inner());
+            Add(new GoTo(call.Pay));
         }
     }
 

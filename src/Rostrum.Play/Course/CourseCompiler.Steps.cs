@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Rostrum.Play.Formulas;
-using Rostrum.Play.Layout;
 using Rostrum.Sheets.Model;
 
 namespace Rostrum.Play.Course;
@@ -80,7 +79,8 @@ internal sealed partial class CourseCompiler
         Sort element = step.Terms[0].Sort.Element ?? Sort.Any;
         if (element.IsMany)
         {
-            throw new NotPlayableException("A loop through sets is not played yet.", step.At);
+            EmitForEachSet(step, element, frame);
+            return;
         }
 
         bool isThing = element.Kind == SortKind.Thing;
@@ -97,7 +97,7 @@ internal sealed partial class CourseCompiler
         if (isChosen)
         {
             var next = new NextAlternative(list, letter, element.Kind);
-            Add(new DecideNext(next, done, At(step)));
+            Add(new DecideNext(next, list, done, At(step)));
             Mark(next.Entry);
         }
         else

@@ -36,6 +36,9 @@ internal sealed partial class CourseCompiler
             case StepKind.Set or StepKind.Add or StepKind.Take:
                 Add(ChangeMark(step, own));
                 break;
+            case StepKind.Do:
+                EmitDo(step, own);
+                break;
             case StepKind.Let:
                 EmitLet(step, frame);
                 break;
@@ -54,23 +57,37 @@ internal sealed partial class CourseCompiler
             case StepKind.Nothing:
                 break;
             default:
-                throw new NotPlayableException($"'{step.Sentence}' is not played yet.", step.At);
+                throw new InvalidOperationException($"A step of an unknown form: {step.Kind}.");
         }
     }
 
     // Terms: amount (or nothing for all), what, from (or nothing), to, and face up where said.
     private Instruction Move(Step step, FrameMap frame)
     {
+        if (step.Terms[3].Sort.Kind == SortKind.Fit)
+        {
+            return LayPiece(step, frame);
+        }
+
         Target to = TargetOf(step.Terms[3], frame);
         bool? faceUp = FaceOf(step, 4);
         if (step.Terms[1] is Term.LookOf look)
         {
-            Node things = Compile(new Term.Within(look.Look, step.Terms[2], Sort.SetOf(Sort.Thing), look.Origin), frame);
-            return new MoveThings(things, Amount(step.Terms[0], frame), to, faceUp, At(step));
+            return new MoveThings(ThingsFrom(step, look, frame), Amount(step.Terms[0], frame), to, faceUp, At(step));
         }
 
         Node what = Compile(step.Terms[1], frame);
         return step.Terms[1].Sort.IsMany ? new MoveThings(what, Amount(step.Terms[0], frame), to, faceUp, At(step)) : new MoveThing(what, to, faceUp, At(step));
+    }
+
+    private Node ThingsFrom(Step step, Term.LookOf look, FrameMap frame) =>
+        Compile(new Term.Within(look.Look, step.Terms[2], Sort.SetOf(Sort.Thing), look.Origin), frame);
+
+    private LayPiece LayPiece(Step step, FrameMap frame)
+    {
+        bool isLook = step.Terms[1] is Term.LookOf;
+        Node pieces = step.Terms[1] is Term.LookOf look ? ThingsFrom(step, look, frame) : Compile(step.Terms[1], frame);
+        return new LayPiece(pieces, isLook || step.Terms[1].Sort.IsMany, Compile(step.Terms[3], frame), _formulas.FitsKnown, At(step));
     }
 
     private Node? Amount(Term term, FrameMap frame) => term is Term.Nothing ? null : _formulas.Number(term, frame);
@@ -149,13 +166,23 @@ internal sealed partial class CourseCompiler
     private void EmitSwap(Step step, FrameMap frame)
     {
         (SortKind one, SortKind other) = (step.Terms[0].Sort.Kind, step.Terms[1].Sort.Kind);
+        if (one == SortKind.Player && other == SortKind.Player)
+        {
+            Add(ExchangePlayers(step, frame));
+            return;
+        }
+
         if (one == SortKind.Player || other == SortKind.Player || (one == SortKind.Thing) != (other == SortKind.Thing))
         {
-            throw new NotPlayableException($"'{step.Sentence}' is not played yet.", step.At);
+            throw new NotPlayableException($"'{step.Sentence}' does not say which two things, places or players change places.", step.At);
         }
 
         Add(new Exchange(Spot(step.Terms[0], frame), Spot(step.Terms[1], frame), one == SortKind.Thing, At(step)));
     }
+
+    private ExchangePlayers ExchangePlayers(Step step, FrameMap frame) => _sheet.Boards.FirstOrDefault(b => !b.Regions.IsEmpty) is { } board
+        ? throw new NotPlayableException($"Players cannot change sides here, for parts of '{board.Place.Name}' belong to their seats.", step.At)
+        : new ExchangePlayers(Compile(step.Terms[0], frame), Compile(step.Terms[1], frame), At(step));
 
     private Node Spot(Term term, FrameMap frame) => term.Sort.Kind == SortKind.Place ? new FirstSpot(Compile(term, frame), _layout) : Compile(term, frame);
 

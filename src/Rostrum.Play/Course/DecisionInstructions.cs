@@ -81,13 +81,14 @@ internal sealed class CountTaken(int counter) : Instruction(null)
 
 /// <summary>Which of the elements that are left comes next, where the player chooses; without a question where only one is left or all look alike.</summary>
 /// <param name="next">The elements.</param>
+/// <param name="left">A set slot that is empty once none is left.</param>
 /// <param name="done">Behind the loop.</param>
 /// <param name="at">Where the loop stands.</param>
-internal sealed class DecideNext(NextAlternative next, Label done, SourceSpan? at) : Instruction(at)
+internal sealed class DecideNext(Alternative next, int left, Label done, SourceSpan? at) : Instruction(at)
 {
     public override int Do(Machine machine, int here)
     {
-        if (machine.State.Sets[next.List]!.Length == 0)
+        if (machine.State.Sets[left]!.Length == 0)
         {
             return done.At;
         }
@@ -170,5 +171,22 @@ internal sealed class UsePower(PowerPlan power) : Instruction(null)
         }
 
         return here + 1;
+    }
+}
+
+/// <summary>Goes to the price of the next power that is still to be paid for; to the steps where all are paid.</summary>
+internal sealed class PayNext(CallAlternative call) : Instruction(null)
+{
+    public override int Do(Machine machine, int here)
+    {
+        ref int unpaid = ref machine.State.Numbers[call.Unpaid];
+        if (unpaid == 0)
+        {
+            return call.Entry.At;
+        }
+
+        int next = System.Numerics.BitOperations.TrailingZeroCount(unpaid);
+        unpaid &= unpaid - 1;
+        return call.Prices[next].At;
     }
 }

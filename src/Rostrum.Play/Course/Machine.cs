@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Rostrum.Play.Formulas;
 using Rostrum.Play.Layout;
 using Rostrum.Sheets.Model;
@@ -114,14 +115,23 @@ internal sealed class Machine
                 }
 
                 break;
+            case NextSetAlternative next:
+                next.Kept.Take(State, option.Chosen[0]);
+                break;
             case NextAlternative next:
                 numbers[next.Letter] = option.Chosen[0];
                 State.Sets[next.List] = Without(State.Sets[next.List]!, option.Chosen[0]);
                 break;
         }
 
-        Label entry = option.Power is { } power ? ((CallAlternative)option.Alternative).Prices[power] : option.Alternative.Entry;
+        Label entry = option.Powers.IsEmpty ? option.Alternative.Entry : PayFor((CallAlternative)option.Alternative, option.Powers);
         numbers[Slots.Step] = option.Alternative.Chosen.At >= 0 && !isTrial ? option.Alternative.Chosen.At : entry.At;
+    }
+
+    private Label PayFor(CallAlternative call, ImmutableArray<PowerPlan> powers)
+    {
+        State.Numbers[call.Unpaid] = powers.Aggregate(0, (bits, p) => bits | 1 << call.Action.Powers.IndexOf(p));
+        return call.Pay;
     }
 
     /// <summary>Lets chance come out in one way.</summary>
@@ -164,6 +174,24 @@ internal sealed class Machine
         return elements;
     }
 
+    /// <summary>The sets of a set or list of sets in the state.</summary>
+    public int[][] Sets(Node many)
+    {
+        Bind();
+        int mark = Run.Mark;
+        Elements list = Run.Rent();
+        many.Fill(Run, list);
+        int[][] sets = new int[list.Count][];
+        for (int i = 0; i < sets.Length; i++)
+        {
+            sets[i] = list[i] == Node.Nothing ? [] : Run.List(list[i]).Span.ToArray();
+        }
+
+        Run.Return(list);
+        Run.Release(mark);
+        return sets;
+    }
+
     /// <summary>True where a truth holds of an element.</summary>
     public bool HoldsFor(Node truth, int letter, int element)
     {
@@ -176,6 +204,18 @@ internal sealed class Machine
     {
         Run.Letters[letter] = element;
         return Number(number);
+    }
+
+    /// <summary>A number of a set.</summary>
+    public int NumberFor(Node number, int letter, int[] set)
+    {
+        int mark = Run.Mark;
+        Elements list = Run.Rent();
+        list.AddRange(set);
+        Run.Letters[letter] = Run.Keep(list);
+        int value = Number(number);
+        Run.Release(mark);
+        return value;
     }
 
     /// <summary>True where a power can be used by the seat that acts.</summary>

@@ -1,5 +1,6 @@
 using Rostrum.Play.Layout;
 using Rostrum.Sheets.Model;
+using Rostrum.Text;
 
 namespace Rostrum.Play.Course;
 
@@ -11,9 +12,12 @@ internal static class Moves
     /// <param name="thing">Which.</param>
     /// <param name="spot">Where it goes.</param>
     /// <param name="faceUp">The face that is said; null where it follows from the place: open places show it, others do not; among open ones it stays.</param>
-    public static void Move(TableState state, int thing, int spot, bool? faceUp)
+    /// <param name="at">Where the step stands; null where it is no step of the sheet.</param>
+    /// <exception cref="NotPlayableException">It is larger than a space, and the spot is a space.</exception>
+    public static void Move(TableState state, int thing, int spot, bool? faceUp, SourceSpan? at = null)
     {
         TableLayout layout = state.Layout;
+        RefuseLarge(state, thing, spot, at);
         Holder from = layout.SpotHolder[state.Spot(thing)];
         Holder to = layout.SpotHolder[spot];
         state.Move(thing, spot);
@@ -22,6 +26,58 @@ internal static class Moves
         {
             Turn(state, thing, up);
         }
+    }
+
+    /// <summary>Lays a piece larger than a space on top of the spaces of a fit.</summary>
+    /// <param name="state">Where it is.</param>
+    /// <param name="thing">The piece.</param>
+    /// <param name="spaces">The spaces, in any order.</param>
+    public static void Lay(TableState state, int thing, ReadOnlySpan<int> spaces)
+    {
+        int[] rising = spaces.ToArray();
+        Array.Sort(rising);
+        state.Lay(thing, rising);
+    }
+
+    /// <summary>Nobody knows how a piece lies that is larger than a space and of which one space is named.</summary>
+    /// <exception cref="NotPlayableException">It is larger than a space, and the spot is a space.</exception>
+    public static void RefuseLarge(TableState state, int thing, int spot, SourceSpan? at)
+    {
+        if (state.Layout.Class(thing) is { IsLarge: true } of && state.Layout.SpotHolder[spot].Board is not null)
+        {
+            throw NamesOneSpace(of, at);
+        }
+    }
+
+    /// <summary>Pieces larger than a space do not follow single spaces.</summary>
+    /// <exception cref="NotPlayableException">One lies there.</exception>
+    public static void RefuseLargeOn(TableState state, ReadOnlySpan<int> spots, SourceSpan? at)
+    {
+        foreach (int spot in spots)
+        {
+            for (int foot = state.Bottom(spot); foot != TableState.None; foot = state.Above(foot))
+            {
+                if (state.Layout.Class(state.Layout.ThingOfFoot[foot]) is { IsLarge: true } of)
+                {
+                    throw NamesOneSpace(of, at);
+                }
+            }
+        }
+    }
+
+    private static NotPlayableException NamesOneSpace(ThingClass of, SourceSpan? at) =>
+        new($"{Prose.Sentence(Prose.A(of.Kind.Kind.Name))} lies on several spaces, and the step names one.", at);
+
+    /// <summary>Exchanges all that lies in two spots.</summary>
+    /// <exception cref="NotPlayableException">A piece larger than a space lies there, and one of the spots is a space.</exception>
+    public static void Exchange(TableState state, int one, int other, SourceSpan? at)
+    {
+        if (state.Layout.SpotHolder[one].Board is not null || state.Layout.SpotHolder[other].Board is not null)
+        {
+            RefuseLargeOn(state, [one, other], at);
+        }
+
+        state.Exchange(one, other);
     }
 
     /// <summary>Shows or hides the face of a card; a piece goes to the other value of its only state of two.</summary>

@@ -8,8 +8,8 @@ namespace Rostrum.Play.Course;
 /// <param name="Sets">By choice of the action: the set; null for a single value.</param>
 internal sealed record Option(Alternative Alternative, ImmutableArray<int> Chosen, ImmutableArray<int[]?> Sets)
 {
-    /// <summary>The power that makes it legal, and whose price is paid; null for none.</summary>
-    public PowerPlan? Power { get; init; }
+    /// <summary>The powers that together make it legal, and whose prices are paid, in the order of the sheet; none where no law is broken.</summary>
+    public ImmutableArray<PowerPlan> Powers { get; init; } = [];
 
     /// <summary>An option without gaps.</summary>
     public static Option Of(Alternative alternative) => new(alternative, [], []);

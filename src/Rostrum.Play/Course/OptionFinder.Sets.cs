@@ -13,6 +13,22 @@ internal sealed partial class OptionFinder
 
     private int _sets;
 
+    /// <summary>Adds an option for each set of a loop that is left, those that look alike once: the position of the set, and the set.</summary>
+    public bool Collect(NextSetAlternative next, List<Option> into)
+    {
+        var seen = new HashSet<string>();
+        int[][] left = next.Kept.Left(machine.State);
+        for (int i = 0; i < left.Length; i++)
+        {
+            if (next.Sort != SortKind.Thing || seen.Add(string.Join(' ', left[i].Select(Likeness).Order())))
+            {
+                into.Add(new Option(next, [i], [left[i]]));
+            }
+        }
+
+        return left.Length > 0;
+    }
+
     private bool TrySets(Search search, int at, ChoicePlan choice, int[] domain)
     {
         (int fewest, int most) = choice.Facts.Amount switch

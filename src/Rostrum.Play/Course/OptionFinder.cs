@@ -232,19 +232,6 @@ internal sealed partial class OptionFinder(Machine machine)
         return true;
     }
 
-    private void AddWithPowers(Search search, Option option, List<LawPlan> broken)
-    {
-        foreach (PowerPlan power in search.Action.Powers)
-        {
-            Power says = power.Power;
-            bool lifts = says.Lifts.IsEmpty ? broken.Count == 1 : broken.TrueForAll(l => says.Lifts.Contains(l.Law.Name));
-            if (lifts && machine.IsAtHand(power))
-            {
-                search.Into.Add(option with { Power = power });
-            }
-        }
-    }
-
     private Option Made(Search search)
     {
         ImmutableArray<ChoicePlan> choices = search.Action.Choices;

@@ -5,7 +5,8 @@ namespace Rostrum.Play.Course;
 
 /// <summary>Writes a state as a short string of bytes that is equal exactly for positions that nobody could tell apart, and reads it back.</summary>
 /// <remarks>
-/// By spot: the look codes from the lowest thing up, or, where there is no order, pairs of code and count, codes rising; then 0. Then the known cards of decks, the
+/// By spot: the look codes from the lowest thing up, or, where there is no order, pairs of code and count, codes rising; then 0. A piece larger than a space is
+/// told by its look code where it is met first, and on its other spaces by the number under which it was met, beyond all codes. Then the known cards of decks, the
 /// numbers and the sets of the course; a thing among them is told by its spot and its height there (or its look, where there is no order). Numbers are written
 /// in groups of seven bits, lowest first, the eighth bit saying that more follow. Not safe to share between threads.
 /// </remarks>
@@ -16,13 +17,16 @@ internal sealed class StateKey(CoursePlan plan)
     private readonly int[] _firstOfClass = [.. plan.Layout.Classes.Select(c => plan.Layout.ClassOf.IndexOf(c.Number))];
     private readonly int[] _used = new int[plan.Layout.Classes.Length];
     private readonly int[] _codes = new int[plan.Layout.Things];
+    private readonly int[] _met = new int[plan.Layout.Things];
+    private readonly int[] _feetMet = new int[plan.Layout.Things];
+    private int _large;
     private byte[] _bytes = new byte[256];
     private int _length;
 
     /// <summary>The bytes of a state; valid until the next call.</summary>
     public ReadOnlySpan<byte> Write(TableState state)
     {
-        _length = 0;
+        (_length, _large) = (0, 0);
         for (int spot = 0; spot < _layout.Spots; spot++)
         {
             WriteSpot(state, spot);
@@ -58,9 +62,9 @@ internal sealed class StateKey(CoursePlan plan)
 
         if (holder.IsOrdered)
         {
-            for (int thing = state.Bottom(spot); thing != TableState.None; thing = state.Above(thing))
+            for (int foot = state.Bottom(spot); foot != TableState.None; foot = state.Above(foot))
             {
-                Put((uint)state.LookCode(thing) + 1);
+                Put((uint)CodeOf(state, foot) + 1);
             }
         }
         else
@@ -69,6 +73,22 @@ internal sealed class StateKey(CoursePlan plan)
         }
 
         Put(0);
+    }
+
+    private int CodeOf(TableState state, int foot)
+    {
+        int thing = _layout.ThingOfFoot[foot];
+        if (foot != thing)
+        {
+            return _layout.MostCode + _met[thing];
+        }
+
+        if (_layout.SecondFoot[thing] >= 0)
+        {
+            _met[thing] = _large++;
+        }
+
+        return state.LookCode(thing);
     }
 
     private void WriteHeap(TableState state, int spot)
@@ -149,6 +169,7 @@ internal sealed class StateKey(CoursePlan plan)
     {
         var state = new TableState(_layout, plan.Numbers, plan.Sets);
         Array.Clear(_used);
+        _large = 0;
         int at = 0;
         for (int spot = 0; spot < _layout.Spots; spot++)
         {
@@ -184,11 +205,30 @@ internal sealed class StateKey(CoursePlan plan)
             int count = holder.IsOrdered ? 1 : (int)Take(bytes, ref at);
             for (int i = 0; i < count; i++)
             {
-                state.PutOnTop(Thing(state, code), spot);
+                state.PutOnTop(FootOf(state, code), spot);
             }
         }
 
         state.RestoreKnown(spot, known);
+    }
+
+    // Here numbers of pieces larger than a space lead to the pieces, as they lead from them where a state is written.
+    private int FootOf(TableState state, int code)
+    {
+        if (code >= _layout.MostCode)
+        {
+            int met = _met[code - _layout.MostCode];
+            return _layout.Foot(met, _feetMet[met]++);
+        }
+
+        int thing = Thing(state, code);
+        if (_layout.SecondFoot[thing] >= 0)
+        {
+            _met[_large++] = thing;
+            _feetMet[thing] = 1;
+        }
+
+        return thing;
     }
 
     // The next unused thing that may look so, made to look so.
@@ -216,16 +256,16 @@ internal sealed class StateKey(CoursePlan plan)
         }
 
         int wanted = (int)Take(bytes, ref at);
-        int thing = state.Bottom(number);
-        for (int height = 0; thing != TableState.None; thing = state.Above(thing), height++)
+        int foot = state.Bottom(number);
+        for (int height = 0; foot != TableState.None; foot = state.Above(foot), height++)
         {
-            if (_layout.SpotHolder[number].IsOrdered ? height == wanted : state.LookCode(thing) == wanted)
+            if (_layout.SpotHolder[number].IsOrdered ? height == wanted : state.LookCode(foot) == wanted)
             {
                 break;
             }
         }
 
-        return thing;
+        return foot;
     }
 
     private static ulong Take(ReadOnlySpan<byte> bytes, ref int at)

@@ -31,7 +31,7 @@ internal sealed class MoveThings(Node things, Node? amount, Target to, bool? fac
                 break;
             }
 
-            Moves.Move(machine.State, isAll ? elements[i] : elements[elements.Length - 1 - i], spot, faceUp);
+            Moves.Move(machine.State, isAll ? elements[i] : elements[elements.Length - 1 - i], spot, faceUp, At);
         }
 
         return here + 1;
@@ -46,9 +46,41 @@ internal sealed class MoveThing(Node thing, Target to, bool? faceUp, SourceSpan?
         int which = machine.Number(thing);
         if (which != Node.Nothing && to.Spot(machine, At) is var spot && spot != TableState.None)
         {
-            Moves.Move(machine.State, which, spot, faceUp);
+            Moves.Move(machine.State, which, spot, faceUp, At);
         }
 
+        return here + 1;
+    }
+}
+
+/// <summary>Lays a piece larger than a space; where there is none, nothing happens.</summary>
+/// <param name="pieces">The piece; of several, the topmost.</param>
+/// <param name="isMany">True where they are a set.</param>
+/// <param name="fit">On which spaces.</param>
+/// <param name="fits">The ways of drawings.</param>
+/// <param name="at">Where the step stands.</param>
+internal sealed class LayPiece(Node pieces, bool isMany, Node fit, FitTable fits, SourceSpan? at) : Instruction(at)
+{
+    public override int Do(Machine machine, int here)
+    {
+        int piece = isMany ? machine.Elements(pieces) is [.., var top] ? top : Node.Nothing : machine.Number(pieces);
+        if (piece == Node.Nothing)
+        {
+            return here + 1;
+        }
+
+        int on = machine.Number(fit);
+        if (on == Node.Nothing)
+        {
+            throw new NotPlayableException("There is nothing here to which it could go.", At);
+        }
+
+        if (machine.Plan.Layout.Class(piece).Kind.Shape?.Drawing != fits.DrawingOf(on))
+        {
+            throw new NotPlayableException($"The spaces are not of the shape of {Prose.A(machine.Plan.Layout.Class(piece).Kind.Kind.Name)}.", At);
+        }
+
+        Moves.Lay(machine.State, piece, fits.Spaces(on));
         return here + 1;
     }
 }
@@ -107,13 +139,31 @@ internal sealed class Exchange(Node one, Node other, bool areThings, SourceSpan?
             return here + 1;
         }
 
+        TableState state = machine.State;
         if (areThings)
         {
-            machine.State.ExchangeThings(first, second);
+            Moves.RefuseLarge(state, first, state.Spot(second), At);
+            Moves.RefuseLarge(state, second, state.Spot(first), At);
+            state.ExchangeThings(first, second);
         }
         else
         {
-            machine.State.Exchange(first, second);
+            Moves.Exchange(state, first, second, At);
+        }
+
+        return here + 1;
+    }
+}
+
+/// <summary>Two players change sides: each goes on with all that the other had. Whose turn it is stays.</summary>
+internal sealed class ExchangePlayers(Node one, Node other, SourceSpan? at) : Instruction(at)
+{
+    public override int Do(Machine machine, int here)
+    {
+        (int first, int second) = (machine.Number(one), machine.Number(other));
+        if (first != Node.Nothing && second != Node.Nothing && first != second)
+        {
+            new SideExchange(machine.Plan, first, second).Carry(machine.State);
         }
 
         return here + 1;
@@ -139,6 +189,7 @@ internal sealed class PushLine(Node line, Node direction, Func<int, int, int> st
 
         int[] order = InOrder(spaces, going);
         TableState state = machine.State;
+        Moves.RefuseLargeOn(state, order, At);
         if (off is not null)
         {
             while (state.Top(order[^1]) is var thing && thing != TableState.None && off.Spot(machine, At) is var spot && spot != TableState.None)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Rostrum.Play.Formulas;
 using Rostrum.Play.Layout;
 
@@ -19,14 +20,11 @@ internal sealed class Trial(Machine machine)
         TableState state = machine.State;
         Run run = machine.Run;
         int mark = run.Mark;
-        _sub ??= new Machine(machine.Plan, run);
-        _sub.State ??= state.Copy();
-        _sub.State.CopyFrom(state);
-        _sub.Choose(option with { Power = null }, isTrial: true);
-        bool isDone = _sub.RunTo(call.Leave.At);
-        run.State = _sub.State;
-        run.Me = _sub.State.Numbers[Slots.Me];
-        isImpossible = call.Action.MayOverfill && IsOverfull(_sub.State);
+        Machine sub = Begun(option with { Powers = [] });
+        bool isDone = sub.RunTo(call.Leave.At);
+        run.State = sub.State;
+        run.Me = sub.State.Numbers[Slots.Me];
+        isImpossible = call.Action.MayOverfill && IsOverfull(sub.State);
         if (isDone)
         {
             broken = AskLaws(call, run, broken);
@@ -36,6 +34,39 @@ internal sealed class Trial(Machine machine)
         run.Me = state.Numbers[Slots.Me];
         run.Release(mark);
         return broken;
+    }
+
+    /// <summary>True where each power is still at hand once the prices of those before it are paid.</summary>
+    /// <remarks>Behind a price in which something is decided or chance comes in nothing is asked: those who use both must see to it.</remarks>
+    public bool CanPay(CallAlternative call, Option option, ImmutableArray<PowerPlan> powers)
+    {
+        (TableState state, int mark) = (machine.State, machine.Run.Mark);
+        Machine sub = Begun(option with { Powers = powers });
+        bool canPay = true;
+        for (int i = 0; i < powers.Length - 1 && canPay; i++)
+        {
+            sub.State.Numbers[Slots.Step] = call.Prices[call.Action.Powers.IndexOf(powers[i])].At;
+            if (!sub.RunTo(call.Pay.At))
+            {
+                break;
+            }
+
+            canPay = sub.IsAtHand(powers[i + 1]);
+        }
+
+        machine.Run.State = state;
+        machine.Run.Me = state.Numbers[Slots.Me];
+        machine.Run.Release(mark);
+        return canPay;
+    }
+
+    private Machine Begun(Option option)
+    {
+        _sub ??= new Machine(machine.Plan, machine.Run);
+        _sub.State ??= machine.State.Copy();
+        _sub.State.CopyFrom(machine.State);
+        _sub.Choose(option, isTrial: true);
+        return _sub;
     }
 
     private static List<LawPlan>? AskLaws(CallAlternative call, Run run, List<LawPlan>? broken)

@@ -50,6 +50,9 @@ internal sealed class FitTable(TableLayout layout)
     /// <summary>The space in brackets of a fit; nothing where there is none.</summary>
     public int Anchor(int fit) => fit < 0 ? Node.Nothing : SetOf(fit).Anchors[fit % _mostWays];
 
+    /// <summary>The drawing of a fit.</summary>
+    public Drawing DrawingOf(int fit) => _drawings[fit / _mostWays / 4 / layout.Holders.Length];
+
     /// <summary>The drawing of a fit, its board, and how it lies there.</summary>
     public (Drawing Drawing, Holder Holder, DrawingPlacement Placement) Tell(int fit)
     {

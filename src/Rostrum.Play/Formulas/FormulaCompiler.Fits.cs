@@ -11,18 +11,22 @@ internal sealed partial class FormulaCompiler
 
     private Node Fits(Term.Apply apply, FrameMap frame)
     {
-        bool isRotated = apply.Arguments[2] is Term.Truth { IsYes: true };
-        bool isMirrored = apply.Arguments[3] is Term.Truth { IsYes: true };
+        (bool, bool) poses = (apply.Arguments[2] is Term.Truth { IsYes: true }, apply.Arguments[3] is Term.Truth { IsYes: true });
         LookTest? with = (apply.Arguments[4] as Term.LookOf)?.Look is { } look ? LookTestOf(look, Sort.Thing) : null;
-        Node drawing = At(apply, 0, frame);
+        bool isPiece = apply.Argument(0).Sort.Kind == SortKind.Thing;
+        Node drawing = isPiece ? new ClassNode(At(apply, 0, frame), [.. layout.Classes.Select(c => c.Kind.Shape is { } shape ? _fits.Number(shape.Drawing) : Node.Nothing)]) : At(apply, 0, frame);
         Dictionary<int, DrawingTest> tests = [];
         foreach (int number in drawing is Constant constant ? [constant.Amount] : Enumerable.Range(0, _fits.Drawings.Count).ToArray())
         {
             tests[number] = TestOf(_fits.Drawings[number], with);
         }
 
-        return new FitsNode(drawing, At(apply, 1, frame), isRotated, isMirrored, _fits, number => tests.TryGetValue(number, out DrawingTest? test) ? test : TestOf(_fits.Drawings[number], with));
+        return new FitsNode(drawing, At(apply, 1, frame), isPiece ? PosesOfPiece : _ => poses, _fits, number => tests.TryGetValue(number, out DrawingTest? test) ? test : TestOf(_fits.Drawings[number], with));
     }
+
+    // How a piece may be laid stands with its shape.
+    private (bool, bool) PosesOfPiece(int drawing) =>
+        Sheet.Kinds.First(k => ReferenceEquals(k.Shape?.Drawing, _fits.Drawings[drawing])).Shape is { } shape ? (shape.Rotated, shape.Mirrored) : default;
 
     private DrawingTest TestOf(Drawing drawing, LookTest? with) => new(
         [.. drawing.Cells.Select(c => TestOf(c, with))],

@@ -34,9 +34,12 @@ internal sealed partial class FormulaCompiler
         return ElementKind(container.Sort) switch
         {
             SortKind.Thing => Sifted(container.Sort.IsMany ? Many(container, frame) : new AloneNode(Compile(container, frame)), test),
-            _ => new ThingsNode(Spots(container, frame), test),
+            _ => ThingsOn(Spots(container, frame), test),
         };
     }
+
+    // Pieces larger than a space are met on several spots.
+    private ManyNode ThingsOn(ManyNode spots, LookTest? look) => layout.HasLarge ? new LaidThings(spots, look) : new ThingsNode(spots, look);
 
     private static ManyNode Sifted(ManyNode many, LookTest? test) => test is null ? many : new LookedFor(many, test);
 
@@ -71,7 +74,7 @@ internal sealed partial class FormulaCompiler
             SortKind.Line => Tabled(of, _lines.Spots),
             SortKind.Fit => new FitSpaces(of, _fits),
             SortKind.Space or SortKind.Slot => new AloneNode(of),
-            SortKind.Thing => new AloneNode(new LookedUp(new SpotNode(of), _spaceItself)),
+            SortKind.Thing => new ThingSpaces(new AloneNode(of), _spaceItself),
             _ => ConstantMany.Empty,
         };
     }

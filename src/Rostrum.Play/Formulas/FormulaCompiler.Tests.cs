@@ -67,6 +67,7 @@ internal sealed partial class FormulaCompiler
         {
             SortKind.Thing when isThing => new SameNode(of, Compile(container, frame)),
             SortKind.Place when isThing => new SameNode(new LookedUp(where, _holderOfSpot), Compile(container, frame)),
+            not SortKind.Place when isThing && layout.HasLarge => new LiesInNode(of, spots),
             SortKind.Space or SortKind.Slot when isThing => new SameNode(where, Compile(container, frame)),
             _ => new InNode(where, spots, Likeness.Plain),
         };

@@ -58,7 +58,7 @@ internal sealed partial class FormulaCompiler(TableLayout layout, LetterCounter 
         Term.Within within => Within(within, frame),
         Term.TheOnly only => new OnlyNode(Within(only.All, frame), only.All.Look.Words, only.Origin.Shown),
         Term.Listed listed => Listed(listed, frame),
-        Term.AllOf all => new ThingsNode(_inTheGame, LookTestOf(all.Look, Sort.Thing)),
+        Term.AllOf all => ThingsOn(_inTheGame, LookTestOf(all.Look, Sort.Thing)),
         Term.Done or Term.LastChoice or Term.CanDo => ByCourse(term),
         Term.NotModelled gap => new Missing($"{Capital(gap.What)} is not modelled, so the game cannot go on.", gap.Origin.Shown),
         Term.NotYet gap => new Missing($"{Capital(gap.What)} is not worked out yet, so the game cannot go on.", gap.Origin.Shown),

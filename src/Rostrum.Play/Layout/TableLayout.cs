@@ -24,6 +24,7 @@ internal sealed class TableLayout
         var things = new ThingTable(sheet, seats);
         Classes = things.Classes;
         ClassOf = [.. things.Things.Select(c => c.Number)];
+        (ThingOfFoot, SecondFoot) = BuildFeet();
         StateWidth = Classes.IsEmpty ? 0 : Classes.Max(c => c.States.Length);
         MostCode = Classes.IsEmpty ? 0 : Classes.Max(c => c.Code + c.Codes);
         Values = new ValueTable(sheet);
@@ -51,6 +52,16 @@ internal sealed class TableLayout
     /// <summary>The number of the class of each thing.</summary>
     public ImmutableArray<int> ClassOf { get; }
 
+    /// <summary>The thing of each foot. A thing has a foot on every space on which it lies; its first foot bears its own number, the other feet of pieces larger
+    /// than a space follow behind all things.</summary>
+    public ImmutableArray<int> ThingOfFoot { get; }
+
+    /// <summary>By thing: its second foot, the others following; -1 for a thing on one space.</summary>
+    public ImmutableArray<int> SecondFoot { get; }
+
+    /// <summary>True where some pieces are larger than a space.</summary>
+    public bool HasLarge => Classes.Any(c => c.IsLarge);
+
     /// <summary>How many changing values a state keeps for each thing.</summary>
     public int StateWidth { get; }
 
@@ -75,6 +86,9 @@ internal sealed class TableLayout
     /// <summary>The layout for a sheet and a number of players.</summary>
     /// <exception cref="NotPlayableException">The sheet does not say how many things there are, or has a thing that play does not know yet.</exception>
     public static TableLayout Of(Sheet sheet, int seats) => new(sheet, seats);
+
+    /// <summary>A foot of a thing by its 0-based position.</summary>
+    public int Foot(int thing, int at) => at == 0 ? thing : SecondFoot[thing] + at - 1;
 
     /// <summary>The class of a thing.</summary>
     public ThingClass Class(int thing) => Classes[ClassOf[thing]];
@@ -117,6 +131,21 @@ internal sealed class TableLayout
 
         Add(holders, BoxPlace, -1, 1, ref spot, h => h);
         return holders.ToImmutable();
+    }
+
+    private (ImmutableArray<int> ThingOfFoot, ImmutableArray<int> SecondFoot) BuildFeet()
+    {
+        var things = ImmutableArray.CreateBuilder<int>(Things);
+        var second = ImmutableArray.CreateBuilder<int>(Things);
+        things.AddRange(Enumerable.Range(0, Things));
+        for (int thing = 0; thing < Things; thing++)
+        {
+            int more = Class(thing).Feet - 1;
+            second.Add(more == 0 ? -1 : things.Count);
+            things.AddRange(Enumerable.Repeat(thing, more));
+        }
+
+        return (things.ToImmutable(), second.ToImmutable());
     }
 
     private void AddCopies(ImmutableArray<Holder>.Builder holders, Place place, int length, ref int spot, Func<Holder, Holder> with)

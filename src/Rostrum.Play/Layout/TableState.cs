@@ -2,9 +2,10 @@ namespace Rostrum.Play.Layout;
 
 /// <summary>Everything on the table at a moment of play, with the step that is due: one fixed block of numbers, cheap to copy and to compare.</summary>
 /// <remarks>
-/// Every thing has a number and is in exactly one spot, so nothing is ever made or destroyed. The things of a spot are chained from the lowest to the
-/// topmost; in spots without an order they are chained by their numbers. Layout of the block of cells, with T things, S spots and W states a thing:
-/// spot (T), below (T), above (T), bottom (S), top (S), count (S), known (S), states (T x W). Known is, for a deck, how many cards from the top down lie in an
+/// Every thing has a number and is in exactly one spot, so nothing is ever made or destroyed; a piece larger than a space stands on each of its spaces with a
+/// foot of its own (see <see cref="TableLayout.ThingOfFoot"/>), on rising spots. The feet in a spot are chained from the lowest to the topmost; in spots without
+/// an order they are chained by their numbers. Layout of the block of cells, with T things, F feet, S spots and W states a thing:
+/// spot (F), below (F), above (F), bottom (S), top (S), count (S), known (S), states (T x W). Known is, for a deck, how many cards from the top down lie in an
 /// order that somebody has seen; the others are any order. Not safe to share between threads while it is changed.
 /// </remarks>
 internal sealed class TableState
@@ -27,7 +28,7 @@ internal sealed class TableState
     /// <param name="numbers">How many numbers the course of play keeps.</param>
     /// <param name="sets">How many sets and lists it keeps.</param>
     public TableState(TableLayout layout, int numbers, int sets)
-        : this(layout, new short[(layout.Things * (3 + layout.StateWidth)) + (layout.Spots * 4)], new int[numbers], new int[sets][])
+        : this(layout, new short[(3 * layout.ThingOfFoot.Length) + (layout.Things * layout.StateWidth) + (layout.Spots * 4)], new int[numbers], new int[sets][])
     {
         Array.Fill(_cells, (short)None);
         Array.Fill(_cells, (short)0, _count, 2 * layout.Spots);
@@ -36,9 +37,9 @@ internal sealed class TableState
     private TableState(TableLayout layout, short[] cells, int[] numbers, int[]?[] sets)
     {
         (_layout, _cells, Numbers, Sets) = (layout, cells, numbers, sets);
-        _below = layout.Things;
-        _above = _below + layout.Things;
-        _bottom = _above + layout.Things;
+        _below = layout.ThingOfFoot.Length;
+        _above = 2 * _below;
+        _bottom = 3 * _below;
         _top = _bottom + layout.Spots;
         _count = _top + layout.Spots;
         _known = _count + layout.Spots;
@@ -65,20 +66,32 @@ internal sealed class TableState
         other.Sets.CopyTo(Sets.AsSpan());
     }
 
-    /// <summary>The spot of a thing.</summary>
-    public int Spot(int thing) => _cells[thing];
+    /// <summary>The spot of a foot; of a thing, the first of its spots. <see cref="None"/> for a foot that stands nowhere.</summary>
+    public int Spot(int foot) => _cells[foot];
 
-    /// <summary>The thing below another in its spot; <see cref="None"/> for the lowest.</summary>
-    public int Below(int thing) => _cells[_below + thing];
+    /// <summary>The foot below another in its spot; <see cref="None"/> for the lowest.</summary>
+    public int Below(int foot) => _cells[_below + foot];
 
-    /// <summary>The thing above another in its spot; <see cref="None"/> for the topmost.</summary>
-    public int Above(int thing) => _cells[_above + thing];
+    /// <summary>The foot above another in its spot; <see cref="None"/> for the topmost.</summary>
+    public int Above(int foot) => _cells[_above + foot];
 
-    /// <summary>The lowest thing of a spot; <see cref="None"/> where it is empty.</summary>
+    /// <summary>The lowest foot in a spot; <see cref="None"/> where it is empty.</summary>
     public int Bottom(int spot) => _cells[_bottom + spot];
 
-    /// <summary>The topmost thing of a spot; <see cref="None"/> where it is empty.</summary>
+    /// <summary>The topmost foot in a spot; <see cref="None"/> where it is empty.</summary>
     public int Top(int spot) => _cells[_top + spot];
+
+    /// <summary>The topmost thing of a spot; <see cref="None"/> where it is empty.</summary>
+    public int TopThing(int spot) => Top(spot) is var foot && foot == None ? None : _layout.ThingOfFoot[foot];
+
+    /// <summary>The spots on which a thing lies, rising: of a piece larger than a space that lies on a board every one, else one.</summary>
+    public IEnumerable<int> SpotsOf(int thing)
+    {
+        for (int i = 0; i < _layout.Class(thing).Feet && Spot(_layout.Foot(thing, i)) is var spot && spot != None; i++)
+        {
+            yield return spot;
+        }
+    }
 
     /// <summary>How many things lie in a spot.</summary>
     public int Count(int spot) => _cells[_count + spot];
@@ -136,8 +149,24 @@ internal sealed class TableState
         Link(thing, spot, below);
     }
 
-    /// <summary>Puts a thing that is nowhere yet on top of a spot, whatever the order of its things.</summary>
-    public void PutOnTop(int thing, int spot) => Link(thing, spot, Top(spot));
+    /// <summary>Puts a foot that is nowhere yet on top of a spot, whatever the order of its things.</summary>
+    public void PutOnTop(int foot, int spot) => Link(foot, spot, Top(spot));
+
+    /// <summary>Lays a piece larger than a space on top of each of several spaces, wherever it was.</summary>
+    /// <param name="thing">The piece.</param>
+    /// <param name="spots">A spot for each of its feet, rising.</param>
+    public void Lay(int thing, ReadOnlySpan<int> spots)
+    {
+        if (Spot(thing) != None)
+        {
+            Lift(thing);
+        }
+
+        for (int i = 0; i < spots.Length; i++)
+        {
+            PutOnTop(_layout.Foot(thing, i), spots[i]);
+        }
+    }
 
     /// <summary>Says how many cards of a deck lie in a known order, and leaves the order as it is.</summary>
     public void RestoreKnown(int spot, int count) => _cells[_known + spot] = (short)count;
@@ -145,13 +174,20 @@ internal sealed class TableState
     /// <summary>Moves a thing on top of another spot.</summary>
     public void Move(int thing, int spot)
     {
-        Unlink(thing);
+        Lift(thing);
         if (_layout.SpotHolder[spot].Form == Rostrum.Sheets.Model.PlaceForm.Deck)
         {
             _cells[_known + spot]++;
         }
 
         Place(thing, spot);
+    }
+
+    /// <summary>Takes every thing up, so that each is nowhere; states stay.</summary>
+    public void TakeAllUp()
+    {
+        Array.Fill(_cells, (short)None, 0, _count);
+        Array.Fill(_cells, (short)0, _count, 2 * _layout.Spots);
     }
 
     /// <summary>Exchanges everything that lies in two spots.</summary>
@@ -184,6 +220,16 @@ internal sealed class TableState
         Unlink(other);
         Link(one, otherSpot, otherBelow);
         Link(other, spot, below);
+    }
+
+    private void Lift(int thing)
+    {
+        Unlink(thing);
+        for (int i = 1; i < _layout.Class(thing).Feet && _layout.Foot(thing, i) is var foot && Spot(foot) != None; i++)
+        {
+            Unlink(foot);
+            _cells[foot] = None;
+        }
     }
 
     private void Claim(int spot)

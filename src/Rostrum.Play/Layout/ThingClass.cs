@@ -18,6 +18,12 @@ internal sealed record ThingClass(int Number, KindFacts Kind, ImmutableArray<int
     /// <summary>The value of the face of a card (a state with attribute -1) that is seen; a card whose back is seen has 0.</summary>
     public const int FaceUp = 1;
 
+    /// <summary>True for pieces larger than a space, which lie on a board on every space of a fit of their shape.</summary>
+    public bool IsLarge => Kind.Shape is not null;
+
+    /// <summary>On how many spaces of a board a thing of this class lies.</summary>
+    public int Feet => Kind.Shape?.Drawing.Cells.Length ?? 1;
+
     /// <summary>How many look codes things of this class may have.</summary>
     public int Codes => States.Aggregate(1, (product, s) => product * s.Count);
 }

@@ -6,7 +6,7 @@ namespace Rostrum.Play.Layout;
 /// <summary>Makes the list of all things of a game from what the sheet says of their number.</summary>
 internal sealed class ThingTable
 {
-    /// <summary>More things than this are not played with.</summary>
+    /// <summary>More things than this are not played with; a piece larger than a space counts once for each space on which it lies.</summary>
     public const int MostThings = 10_000;
 
     private readonly ImmutableArray<ThingClass>.Builder _classes = ImmutableArray.CreateBuilder<ThingClass>();
@@ -14,6 +14,7 @@ internal sealed class ThingTable
     private readonly Sheet _sheet;
     private readonly int _seats;
     private int _nextCode;
+    private long _feet;
 
     /// <exception cref="NotPlayableException">The sheet does not say how many things of a kind there are.</exception>
     public ThingTable(Sheet sheet, int seats)
@@ -33,11 +34,6 @@ internal sealed class ThingTable
 
     private void Add(KindFacts kind)
     {
-        if (kind.Shape is not null)
-        {
-            throw new NotPlayableException($"Whole games with {kind.Kind.Plural}, which are larger than a space, are not played yet.", kind.Kind.DeclaredAt);
-        }
-
         if (kind.Kind.Family == KindFamily.Card)
         {
             AddCards(kind);
@@ -100,7 +96,8 @@ internal sealed class ThingTable
 
     private void Make(KindFacts kind, ImmutableArray<int> values, Card? card, int owner, long count)
     {
-        if (_things.Count + count > MostThings)
+        _feet += count * (kind.Shape?.Drawing.Cells.Length ?? 1);
+        if (_feet > MostThings)
         {
             throw new NotPlayableException($"The game has more than {MostThings:N0} things.", kind.Kind.DeclaredAt);
         }

@@ -12,18 +12,26 @@ internal sealed partial class StateReader
     // A thing that the position has elsewhere is not there any more.
     private void LayOtherwise(Position position, TableState state, TableState from)
     {
+        HashSet<int> open = [.. layout.Holders.SelectMany(h => Enumerable.Range(h.First, h.Length).Where(s => ContentOf(position, h, s - h.First) is not { IsGiven: true }))];
+        var like = new Dictionary<int, int>();
         foreach (Holder holder in layout.Holders)
         {
-            foreach (int spot in Enumerable.Range(holder.First, holder.Length).Where(s => ContentOf(position, holder, s - holder.First) is not { IsGiven: true }))
+            foreach (int spot in Enumerable.Range(holder.First, holder.Length).Where(open.Contains))
             {
                 if (from.Known(spot) > 0)
                 {
                     state.SetKnown(spot, from.Known(spot));
                 }
 
-                for (int thing = from.Bottom(spot); thing != TableState.None; thing = from.Above(thing))
+                for (int foot = from.Bottom(spot); foot != TableState.None; foot = from.Above(foot))
                 {
-                    LayLike(thing, spot, state, from);
+                    int thing = layout.ThingOfFoot[foot];
+                    if (foot == thing && from.SpotsOf(thing).All(open.Contains) && TakeLike(thing, state, from) is { } taken)
+                    {
+                        like[thing] = taken;
+                    }
+
+                    Follow(foot, spot, state, like);
                 }
 
                 state.RestoreKnown(spot, Math.Min(from.Known(spot), state.Count(spot)));
@@ -31,17 +39,39 @@ internal sealed partial class StateReader
         }
     }
 
-    private void LayLike(int thing, int spot, TableState state, TableState from)
+    // Null where the position has all things of that look elsewhere.
+    private int? TakeLike(int thing, TableState state, TableState from)
     {
         ThingClass of = layout.Class(thing);
-        if (_left[of.Number].TryDequeue(out int taken))
+        if (!_left[of.Number].TryDequeue(out int taken))
         {
-            for (int i = 0; i < of.States.Length; i++)
-            {
-                state.SetState(taken, i, from.StateOf(thing, i));
-            }
+            return null;
+        }
 
+        for (int i = 0; i < of.States.Length; i++)
+        {
+            state.SetState(taken, i, from.StateOf(thing, i));
+        }
+
+        return taken;
+    }
+
+    // A piece larger than a space follows with each foot.
+    private void Follow(int foot, int spot, TableState state, Dictionary<int, int> like)
+    {
+        int thing = layout.ThingOfFoot[foot];
+        if (!like.TryGetValue(thing, out int taken))
+        {
+            return;
+        }
+
+        if (foot == thing)
+        {
             state.Place(taken, spot);
+        }
+        else
+        {
+            state.PutOnTop(layout.Foot(taken, foot - layout.SecondFoot[thing] + 1), spot);
         }
     }
 

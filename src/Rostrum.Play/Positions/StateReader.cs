@@ -17,6 +17,9 @@ internal sealed partial class StateReader(TableLayout layout, int markBase, Tabl
 {
     private readonly HashSet<Holder> _open = [];
     private readonly Queue<int>[] _left = Left(layout);
+
+    // Which piece lies on some spaces of a board as the so-manieth from below.
+    private readonly Dictionary<(int Holder, string Covers, int Below), int> _lying = [];
     private Naming _naming = new(layout.Sheet, 0);
 
     /// <summary>Puts every thing of a fresh state where the position has it, and sets the marks.</summary>
@@ -102,10 +105,32 @@ internal sealed partial class StateReader(TableLayout layout, int markBase, Tabl
             state.SetKnown(spot, content.Things.Length);
         }
 
-        foreach (Thing thing in content.Things)
+        for (int i = 0; i < content.Things.Length; i++)
         {
-            state.Place(Take(thing, holder, part, state), spot);
+            if (content.Things[i].Covers.IsEmpty)
+            {
+                state.Place(Take(content.Things[i], holder, part, state), spot);
+            }
+            else
+            {
+                state.PutOnTop(FootOf(content, i, holder, part, state), spot);
+            }
         }
+    }
+
+    // A piece larger than a space is taken at the first of its spaces; there, and on the others, those that lie alike are met in one order.
+    private int FootOf(Stack content, int at, Holder holder, int part, TableState state)
+    {
+        ImmutableArray<int> covers = content.Things[at].Covers;
+        int below = content.Things.Take(at).Count(t => t.Covers.AsSpan().SequenceEqual(covers.AsSpan()));
+        (int, string, int) lying = (holder.Number, string.Join(' ', covers), below);
+        int foot = covers.IndexOf(part);
+        if (foot == 0)
+        {
+            _lying[lying] = Take(content.Things[at], holder, part, state);
+        }
+
+        return layout.Foot(_lying[lying], foot);
     }
 
     private string Where(Holder holder, int part) => holder.Board is { } board

@@ -48,9 +48,9 @@ internal static class StateWriter
     private static ImmutableArray<Thing> Things(TableState state, int spot)
     {
         var things = ImmutableArray.CreateBuilder<Thing>(state.Count(spot));
-        for (int thing = state.Bottom(spot); thing != TableState.None; thing = state.Above(thing))
+        for (int foot = state.Bottom(spot); foot != TableState.None; foot = state.Above(foot))
         {
-            things.Add(ThingOf(state, thing));
+            things.Add(ThingOf(state, state.Layout.ThingOfFoot[foot]));
         }
 
         return things.ToImmutable();
@@ -76,7 +76,13 @@ internal static class StateWriter
             owner = of.Kind.Attributes[of.States[i].Attribute] is { HoldsPlayer: true, Attribute.Name: "owner" } && value >= 0 ? value : owner;
         }
 
-        return new Thing(of.Kind.Kind, [.. values], of.Card, of.Kind.Supply.EachPlayer ? of.Owner : owner, isFaceUp);
+        return new Thing(of.Kind.Kind, [.. values], of.Card, of.Kind.Supply.EachPlayer ? of.Owner : owner, isFaceUp) { Covers = CoversOf(state, thing) };
+    }
+
+    private static ImmutableArray<int> CoversOf(TableState state, int thing)
+    {
+        Holder holder = state.Layout.SpotHolder[state.Spot(thing)];
+        return holder.Board is not null && state.Layout.Class(thing).IsLarge ? [.. state.SpotsOf(thing).Select(s => s - holder.First)] : [];
     }
 
     private static ImmutableArray<long?> Marks(TableState state, Mark mark, int markBase)

@@ -20,10 +20,11 @@ internal sealed class DecisionPhrases(CoursePlan plan, TableState state, Immutab
     /// <summary>The phrase of an option in its one spelling.</summary>
     public string Of(Option option) => option.Alternative switch
     {
-        CallAlternative call => Filled(option, call.Action) + (option.Power is { } power ? $" by {power.Power.Name}" : ""),
+        CallAlternative call => Filled(option, call.Action) + (option.Powers.IsEmpty ? "" : $" by {Prose.And(option.Powers.Select(p => p.Power.Name))}"),
         EndingAlternative ending => ending.Words,
         StepAlternative step => Prose.Fold(step.Step.At.Text),
         NextAlternative next => $"next {Shortest(null, 0, option.Chosen[0], next.Sort)}",
+        NextSetAlternative next => $"next {(option.Sets[0] is { Length: > 0 } set ? Prose.And(set.Select(e => Shortest(null, 0, e, next.Sort))) : "none")}",
         _ => "",
     };
 
@@ -53,7 +54,7 @@ internal sealed class DecisionPhrases(CoursePlan plan, TableState state, Immutab
     {
         if (!_among.TryGetValue((action, choice), out int[]? among))
         {
-            IEnumerable<Option> alike = options.Where(o => action is null ? o.Alternative is NextAlternative : o.Alternative is CallAlternative call && ReferenceEquals(call.Action, action));
+            IEnumerable<Option> alike = options.Where(o => action is null ? o.Alternative is NextAlternative or NextSetAlternative : o.Alternative is CallAlternative call && ReferenceEquals(call.Action, action));
             _among[(action, choice)] = among = [.. alike.SelectMany(o => o.Sets[choice] ?? [o.Chosen[choice]]).Distinct()];
         }
 
@@ -65,13 +66,20 @@ internal sealed class DecisionPhrases(CoursePlan plan, TableState state, Immutab
     {
         CallAlternative call => [.. call.Action.Facts.Action.Phrase.Parts.Select(p => Part(option, call.Action, p)), .. ByPower(option)],
         NextAlternative next => [SaidPart.Of("next"), new SaidPart([Every(option.Chosen[0], next.Sort)], IsSet: false)],
+        NextSetAlternative next => [SaidPart.Of("next"), new SaidPart([.. option.Sets[0]!.Select(e => Every(e, next.Sort))], IsSet: true)],
         EndingAlternative => [new SaidPart([[["no"], ["done"]]], IsSet: false)],
         _ => [SaidPart.Of(Of(option))],
     };
 
-    // The power by which an option is legal need not be said.
+    // The powers by which an option is legal need not be said; if they are, all of them, in any order.
     private static IEnumerable<SaidPart> ByPower(Option option) =>
-        option.Power is { } power ? [new SaidPart([[[], SaidWords.Of($"by {power.Power.Name}")]], IsSet: false)] : [];
+        option.Powers switch
+        {
+            [] => [],
+            [var only] => [new SaidPart([[[], SaidWords.Of($"by {only.Power.Name}")]], IsSet: false)],
+            [var one, var other] => [new SaidPart([[[], SaidWords.Of($"by {one.Power.Name} and {other.Power.Name}"), SaidWords.Of($"by {other.Power.Name} and {one.Power.Name}")]], IsSet: false)],
+            var several => [new SaidPart([[[], SaidWords.Of($"by {Prose.And(several.Select(p => p.Power.Name))}")]], IsSet: false)],
+        };
 
     private SaidPart Part(Option option, ActionPlan action, PhrasePart part)
     {

@@ -68,14 +68,16 @@ internal sealed class PlayNames(CoursePlan plan)
     }
 
     /// <summary>The spaces of a fit of a drawing, column by column from the left, each from below.</summary>
-    public IEnumerable<int> Fit(int fit) => plan.FitSpaces(fit).OrderBy(s => At(s).Column).ThenBy(s => At(s).Row);
+    public IEnumerable<int> Fit(int fit) => InOrder(plan.FitSpaces(fit));
+
+    private IEnumerable<int> InOrder(IEnumerable<int> spaces) => spaces.OrderBy(s => At(s).Column).ThenBy(s => At(s).Row);
 
     private BoardSpace At(int spot) => _layout.SpotHolder[spot] is { Board: { } board } holder ? board.Spaces[spot - holder.First] : throw new ArgumentOutOfRangeException(nameof(spot));
 
     private IEnumerable<string> EveryOfThing(TableState state, int thing)
     {
         string[] looks = [Look(state, thing), .. Numerals(state, thing)];
-        string[] spots = [Spot(state.Spot(thing)), .. Every(state, state.Spot(thing), KindOfSpot(state.Spot(thing)))];
+        IEnumerable<string> spots = state.SpotsOf(thing).SelectMany(s => Every(state, s, KindOfSpot(s)).Prepend(Spot(s))).Prepend(Lying(state, thing));
         return looks.Concat(looks.SelectMany(l => spots.Distinct().Select(s => $"{l} on {s}")));
     }
 
@@ -107,8 +109,12 @@ internal sealed class PlayNames(CoursePlan plan)
     {
         string look = Look(state, thing);
         bool isClear = among.Concat(Beside(state, thing)).All(t => t == thing || state.Spot(t) == state.Spot(thing) || Look(state, t) != look);
-        return isClear ? look : $"{look} on {Spot(state.Spot(thing))}";
+        return isClear ? look : $"{look} on {Lying(state, thing)}";
     }
+
+    // All its spaces, column by column from the left, each from below: two pieces may have one in common.
+    private string Lying(TableState state, int thing) =>
+        _layout.SecondFoot[thing] >= 0 && _layout.SpotHolder[state.Spot(thing)].Board is not null ? Prose.And(InOrder(state.SpotsOf(thing)).Select(Spot)) : Spot(state.Spot(thing));
 
     // What lies on the same board or row is told apart too: those who hear the phrase see it all, not only what is legal.
     private static IEnumerable<int> Beside(TableState state, int thing)
@@ -118,7 +124,7 @@ internal sealed class PlayNames(CoursePlan plan)
         {
             for (int there = state.Bottom(spot); there != TableState.None; there = state.Above(there))
             {
-                yield return there;
+                yield return state.Layout.ThingOfFoot[there];
             }
         }
     }

@@ -20,7 +20,7 @@ internal sealed record Judgement(Kleene Is, ImmutableArray<Breach> Breaches, Bla
 }
 
 /// <summary>Judges an action under one setting of the readings: its choices, every law, the powers.</summary>
-internal sealed class ActionJudge(Proposal proposal, Setting setting, ISet<int> touched)
+internal sealed partial class ActionJudge(Proposal proposal, Setting setting, ISet<int> touched)
 {
     private readonly LawJudge _laws = new(proposal, setting, touched);
     private readonly ImmutableArray<Breach>.Builder _breaches = ImmutableArray.CreateBuilder<Breach>();
@@ -71,7 +71,7 @@ internal sealed class ActionJudge(Proposal proposal, Setting setting, ISet<int> 
             return _open.Count == 0 && !_why.IsAny ? Legal() : OpenTogether();
         }
 
-        return isChosenWrongly || _broken.Count == 0 ? Illegal() : WithPower();
+        return isChosenWrongly || _broken.Count == 0 ? Illegal() : WithPowers();
     }
 
     // What a board says that a space holds binds every action; where a law of the sheet is broken anyway, that law is told.
@@ -189,44 +189,4 @@ internal sealed class ActionJudge(Proposal proposal, Setting setting, ISet<int> 
     private Value.Truth KeepsAllOpen(Position position) => _openChoices.Select(c => _laws.MayChoose(position, c))
         .Concat(_open.Select(l => _laws.Keeps(position, l)))
         .Aggregate(Value.Yes, Evaluator.And);
-
-    private Judgement WithPower()
-    {
-        Judgement judged = Illegal();
-        foreach (Power power in Position.Sheet.Powers.Where(Lifts))
-        {
-            Value.Truth ready = power.If is null ? Value.Yes : new Splitter().Decide(Position, p => IsReady(p, power));
-            if (ready.Is != Kleene.No && power.LimitTimes is not null)
-            {
-                judged = Unsettled(ready.Blame + _why + Blame.Of(GapKind.NotGiven, $"how often '{power.Name}' was used before"));
-                continue;
-            }
-
-            if (ready.Is == Kleene.Yes && _open.TrueForAll(l => power.Lifts.Contains(l.Name)))
-            {
-                string price = string.Join("; ", power.Price.Select(s => s.Sentence.TrimEnd('.')));
-                string lifted = Prose.And(_broken.Select(l => $"'{l.Name}'"));
-                return new Judgement(Kleene.Yes, [], Blame.None, $"because of {power.Name}, which lifts {lifted}", price.Length == 0 ? "nothing" : price) { Kept = Kept() };
-            }
-
-            if (ready.Is != Kleene.No)
-            {
-                judged = Unsettled(ready.Blame + _why);
-            }
-        }
-
-        return judged;
-    }
-
-    private bool Lifts(Power power)
-    {
-        bool isFor = power.For is null || ReferenceEquals(power.For, proposal.Action.Action);
-        return isFor && (power.Lifts.IsEmpty ? _broken.Count == 1 : _broken.TrueForAll(l => power.Lifts.Contains(l.Name)));
-    }
-
-    private Value.Truth IsReady(Position position, Power power)
-    {
-        var evaluator = new Evaluator(position, position.Me, setting, touched);
-        return evaluator.Ask(power.If!, proposal.Frame(evaluator, power.FrameSize));
-    }
 }

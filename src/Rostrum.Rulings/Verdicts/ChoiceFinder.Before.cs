@@ -38,7 +38,7 @@ internal sealed partial class ChoiceFinder
         }
 
         var evaluator = new Evaluator(_position, _position.Me, Setting.First, new SortedSet<int>());
-        Value.ThingAt[] fitting = [.. table.Where(v => (on is null || On(v).Any(spot => Same(spot, on))) && evaluator.HasLook(v, look).Is == Kleene.Yes)];
+        Value.ThingAt[] fitting = [.. table.Where(v => (on is null || LiesOn(v, on)) && evaluator.HasLook(v, look).Is == Kleene.Yes)];
         return fitting is [var only] && (on is not null || IsOne(look)) ? only : NotTold;
     }
 

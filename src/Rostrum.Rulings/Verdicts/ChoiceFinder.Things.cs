@@ -27,7 +27,7 @@ internal sealed partial class ChoiceFinder
         }
 
         var evaluator = new Evaluator(_position, _position.Me, Setting.First, new SortedSet<int>());
-        Value[] all = [.. domain.Members.Select(m => m.Value).Where(v => !taken.Contains(v) && (on is null || On(v).Any(spot => Same(spot, on))))];
+        Value[] all = [.. domain.Members.Select(m => m.Value).Where(v => !taken.Contains(v) && (on is null || LiesOn(v, on)))];
         Value[] there = [.. all.Where(v => domain.Members.Any(m => m.IsCertain && m.Value == v) && evaluator.HasLook(v, look).Is == Kleene.Yes)];
         string[] kinds = [.. there.Select(Told).Distinct()];
         if (kinds.Length > 1)
@@ -40,10 +40,10 @@ internal sealed partial class ChoiceFinder
         return there.Length > 0 ? there[0] : on is not null ? null : perhaps is Value.ThingAt at ? TakenFor(at, look) : AtHand(choice, look, domain, taken.Count);
     }
 
-    // What a thing lies on: its space, or its slot.
-    private IEnumerable<string> On(Value thing) => thing is Value.ThingAt { Spot: { Kind: SpotKind.Slot } at } && Sheet.Places[at.Place].Slots > 0
-        ? Names(new Value.SlotAt(at.Place, at.Seat, at.Part))
-        : _naming.SpacesOf(thing) is [var space] ? [space] : [];
+    // A thing is told by its slot or its space; one that lies on several spaces by any of them, or by all in any order.
+    private bool LiesOn(Value thing, string on) => thing is Value.ThingAt { Spot: { Kind: SpotKind.Slot } at } && Sheet.Places[at.Place].Slots > 0
+        ? Names(new Value.SlotAt(at.Place, at.Seat, at.Part)).Any(slot => Same(slot, on))
+        : _naming.SpacesOf(thing) is var spaces && (spaces.Any(space => Same(space, on)) || (spaces.Length > 1 && spaces.ToHashSet(StringComparer.OrdinalIgnoreCase).SetEquals(Joint().Split(on))));
 
     // 'the ash bowl on A2' names a thing by its space.
     private static (string Words, string? On) Placed(string named)

@@ -105,7 +105,9 @@ internal sealed partial class ChoiceFinder(PhraseMatch match, Position position,
     private static partial Regex Joint();
 
     // What may be chosen, earlier choices known.
-    private Value.Many Domain(ActionChoice choice)
+    private Value.Many Domain(ActionChoice choice) => Domain(IsOver ? Unfiltered(choice.From) : choice.From);
+
+    private Value.Many Domain(Term from)
     {
         var evaluator = new Evaluator(_position, _position.Me, Setting.First, new SortedSet<int>());
         Value[] frame = Evaluator.Frame(match.Action.FrameSize);
@@ -115,7 +117,7 @@ internal sealed partial class ChoiceFinder(PhraseMatch match, Position position,
             frame[earlier.Slot] = _chosen[i] ?? evaluator.Evaluate(earlier.From, frame);
         }
 
-        return Evaluator.AsMany(evaluator.Evaluate(IsOver ? Unfiltered(choice.From) : choice.From, frame));
+        return Evaluator.AsMany(evaluator.Evaluate(from, frame));
     }
 
     private Value? One(ActionChoice choice, SourceSpan span, Value.Many domain, List<Value> taken)
@@ -124,6 +126,7 @@ internal sealed partial class ChoiceFinder(PhraseMatch match, Position position,
         int before = problems.Count;
         Value? named = domain.Members.Select(m => m.Value).FirstOrDefault(v => Names(v).Any(n => Same(n, words)) || IsFit(v, span))
             ?? OfSort(choice.From.Sort.Element ?? choice.Sort, words, domain)
+            ?? OtherFit(choice, span)
             ?? (IsOver ? ThingOfBefore(choice, span, domain) : Thing(choice, span, domain, taken));
         if (named is null && problems.Count == before)
         {
@@ -137,6 +140,10 @@ internal sealed partial class ChoiceFinder(PhraseMatch match, Position position,
     private bool IsFit(Value value, SourceSpan words) =>
         value is Value.FitAt fit && fit.Placement.Spaces.Select(s => _naming.Space(fit.Board, fit.Seat, s)).ToHashSet(StringComparer.OrdinalIgnoreCase)
             .SetEquals(Listed(words).Select(w => Prose.Fold(w.Text)));
+
+    // A way to lay something that a condition of the choice leaves out.
+    private Value? OtherFit(ActionChoice choice, SourceSpan words) =>
+        choice.From is Term.Filtered { Sort.Element.Kind: SortKind.Fit } all ? Domain(all.Through.Domain).Members.Select(m => m.Value).FirstOrDefault(v => IsFit(v, words)) : null;
 
     private static bool Same(string name, string words) => string.Equals(name, words, StringComparison.OrdinalIgnoreCase);
 

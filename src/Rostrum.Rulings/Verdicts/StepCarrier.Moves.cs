@@ -15,7 +15,7 @@ internal sealed partial class StepCarrier
         Value to = Evaluator.Evaluate(step.Terms[3], frame);
         if (to is Value.FitAt fit)
         {
-            return Evaluator.Evaluate(step.Terms[1], frame) is Value.ThingAt piece && ShapeOf(piece.Thing)?.Drawing == fit.Drawing
+            return PieceOf(step) is Value.ThingAt piece && ShapeOf(piece.Thing)?.Drawing == fit.Drawing
                 ? Lay(piece, fit) : Unknown(Blame.Of(GapKind.NotYet, "which piece of that shape is laid on several spaces"));
         }
 
@@ -27,6 +27,25 @@ internal sealed partial class StepCarrier
 
         bool? face = step.Terms.Length > 4 && step.Terms[4] is Term.Truth up ? up.IsYes : null;
         return step.Terms[1] is Term.LookOf look ? MoveLook(step, look.Look, goal, face) : MoveThings(Evaluator.Evaluate(step.Terms[1], frame), goal, face);
+    }
+
+    // The piece that is laid on several spaces: as it is named, or one of the look; which one matters only where they are not alike.
+    private Value? PieceOf(Step step)
+    {
+        if (step.Terms[1] is not Term.LookOf { Look: var look })
+        {
+            return Evaluator.Evaluate(step.Terms[1], frame);
+        }
+
+        Value from = Evaluator.Evaluate(step.Terms[2], frame);
+        if (from is Value.PlaceAt { Place.Form: PlaceForm.Supply or PlaceForm.Box })
+        {
+            return look.Kind is null ? null : new Value.ThingAt(Things.Fresh(_position.Sheet, look.Kind, look.Values, me), Evaluator.SpotOf(from), 0);
+        }
+
+        Value.Many held = Evaluation.Evaluator.AsMany(Evaluator.ThingsOf(from));
+        Value.ThingAt[] fitting = [.. held.Members.Where(m => Evaluator.HasLook(m.Value, look).Is != Kleene.No).Select(m => m.Value).OfType<Value.ThingAt>()];
+        return held.IsCertain && fitting.Select(f => f.Thing).Distinct().Count() == 1 && Evaluator.HasLook(fitting[0], look).Is == Kleene.Yes ? fitting[^1] : null;
     }
 
     private bool MoveThings(Value what, Spot goal, bool? face)

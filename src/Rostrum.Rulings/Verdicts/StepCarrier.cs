@@ -53,6 +53,7 @@ internal sealed partial class StepCarrier(Position before, int me, Setting setti
         StepKind.Change => Change(step),
         StepKind.Set or StepKind.Add or StepKind.Take => Mark(step),
         StepKind.Let => Let(step),
+        StepKind.Do => DoCard(step),
         StepKind.If => If(step),
         StepKind.ForEach => ForEach(step),
         _ => step.IsCarriedOut,
@@ -79,9 +80,12 @@ internal sealed partial class StepCarrier(Position before, int me, Setting setti
             return Unknown(a.WhyUnknown + b.WhyUnknown);
         }
 
-        if (a is Value.ThingAt thing && b is Value.ThingAt other)
+        switch (a, b)
         {
-            return SwapThings(thing, other);
+            case (Value.ThingAt thing, Value.ThingAt other):
+                return SwapThings(thing, other);
+            case (Value.PlayerAt player, Value.PlayerAt other):
+                return SwapPlayers(player.Seat, other.Seat);
         }
 
         Spot one = Evaluator.SpotOf(a);
@@ -92,7 +96,8 @@ internal sealed partial class StepCarrier(Position before, int me, Setting setti
         }
 
         Stack first = one.In(_position);
-        if (first.Things.Concat(two.In(_position).Things).FirstOrDefault(t => !t.Covers.IsEmpty) is { } large)
+        bool isOnBoard = one.Kind == SpotKind.Space || two.Kind == SpotKind.Space;
+        if (isOnBoard && first.Things.Concat(two.In(_position).Things).FirstOrDefault(t => ShapeOf(t) is not null) is { } large)
         {
             return NamesOneSpace(large);
         }
@@ -105,9 +110,10 @@ internal sealed partial class StepCarrier(Position before, int me, Setting setti
 
     private bool SwapThings(Value.ThingAt one, Value.ThingAt two)
     {
-        if (!one.Thing.Covers.IsEmpty || !two.Thing.Covers.IsEmpty)
+        bool isOnBoard = one.Spot.Kind == SpotKind.Space || two.Spot.Kind == SpotKind.Space;
+        if (isOnBoard && (ShapeOf(one.Thing) ?? ShapeOf(two.Thing)) is not null)
         {
-            return NamesOneSpace(one.Thing.Covers.IsEmpty ? two.Thing : one.Thing);
+            return NamesOneSpace(ShapeOf(one.Thing) is null ? two.Thing : one.Thing);
         }
 
         if (one.Spot.Kind is not (SpotKind.Space or SpotKind.Slot) || two.Spot.Kind is not (SpotKind.Space or SpotKind.Slot) || one.Index < 0 || two.Index < 0)
@@ -214,7 +220,12 @@ internal sealed partial class StepCarrier(Position before, int me, Setting setti
         {
             for (int i = 0; i < held.Length; i++)
             {
-                held[i] = held[i] is Value.ThingAt thing ? to(thing) : held[i];
+                held[i] = held[i] switch
+                {
+                    Value.ThingAt thing => to(thing),
+                    Value.Many many => many with { Members = [.. many.Members.Select(m => m.Value is Value.ThingAt thing ? m with { Value = to(thing) } : m)] },
+                    _ => held[i],
+                };
             }
         }
     }

@@ -225,7 +225,7 @@ public sealed record Step(StepKind Kind, string Sentence, ImmutableArray<Term> T
 
     /// <summary>True where a ruling on a position carries the step out; an action with any other step is judged to its end by play only.</summary>
     public bool IsCarriedOut => Kind is StepKind.Move or StepKind.Swap or StepKind.Change or StepKind.Set or StepKind.Add or StepKind.Take
-            or StepKind.Let or StepKind.Nothing or StepKind.Again or StepKind.EndTurn or StepKind.Show or StepKind.If or StepKind.ForEach
+            or StepKind.Let or StepKind.Do or StepKind.Nothing or StepKind.Again or StepKind.EndTurn or StepKind.Show or StepKind.If or StepKind.ForEach
         && Inner.Concat(Otherwise).All(s => s.IsCarriedOut) && !Terms.Any(NeedsRecord);
 
     // A position does not hold what was done before.

@@ -120,9 +120,19 @@ public sealed record Sheet
     /// <summary>Steps before, after or instead of an action or block, in the order of the sheet.</summary>
     public ImmutableArray<Hook> Hooks { get; init; } = [];
 
-    /// <summary>Every list of steps of the sheet: of actions, blocks, hooks, ends and prices.</summary>
+    /// <summary>Every list of steps of the sheet: of actions, blocks, hooks, ends, prices and cells of cards.</summary>
     public IEnumerable<ImmutableArray<Step>> StepLists => Actions.Select(a => a.Steps).Concat(Blocks.Select(b => b.Steps)).Concat(Hooks.Select(h => h.Steps))
-        .Concat(Ends.Select(e => e.Steps)).Concat(Powers.Select(p => p.Price));
+        .Concat(Ends.Select(e => e.Steps)).Concat(Powers.Select(p => p.Price)).Concat(CardSteps);
+
+    /// <summary>The steps in the cells of cards, one list for each cell and each of its readings.</summary>
+    public IEnumerable<ImmutableArray<Step>> CardSteps => CardTables.SelectMany(t => t.Rows).SelectMany(r => r.Cells).SelectMany(StepsIn);
+
+    private static IEnumerable<ImmutableArray<Step>> StepsIn(Term cell) => cell switch
+    {
+        Term.Text { Steps.IsEmpty: false } text => [text.Steps],
+        Term.Fork fork => fork.Alternatives.SelectMany(StepsIn),
+        _ => [],
+    };
 
     /// <summary>The text tree after the variants were laid over it.</summary>
     public required OutlineMapping Tree { get; init; }

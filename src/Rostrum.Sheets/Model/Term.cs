@@ -24,7 +24,11 @@ public abstract record Term(Sort Sort, Origin Origin)
     public sealed record LookOf(Look Look, Origin Origin) : Term(Sort.Look, Origin);
 
     /// <summary>Words as a value.</summary>
-    public sealed record Text(string Words, Origin Origin) : Term(Sort.Text, Origin);
+    public sealed record Text(string Words, Origin Origin) : Term(Sort.Text, Origin)
+    {
+        /// <summary>The steps that the words say, in a column of steps; empty for other words.</summary>
+        public ImmutableArray<Step> Steps { get; init; } = [];
+    }
 
     /// <summary>A drawing as a value.</summary>
     public sealed record Drawn(Drawing Drawing, Origin Origin) : Term(Sort.Drawing, Origin);

@@ -28,10 +28,11 @@ internal sealed class StepBinder(Declarations declared, Scope scope, DiagnosticB
         StepKind.Deal => Deal(step),
         StepKind.Change => Change(step),
         StepKind.Call when step.Block is not null => BlockCalled(step),
-        StepKind.Call or StepKind.Let or StepKind.Do => [.. step.Parts.Select(p => _formulas.Bind(p!))],
+        StepKind.Do => [CellOfSteps(step.Parts[0]!)],
+        StepKind.Call or StepKind.Let => [.. step.Parts.Select(p => _formulas.Bind(p!))],
         StepKind.Shuffle => [_formulas.Expect(step.Parts[0]!, Sort.Place)],
         StepKind.Roll => [Dice(step.Parts[0]!)],
-        StepKind.Swap => [Movable(step.Parts[0]!), Movable(step.Parts[1]!)],
+        StepKind.Swap => Swap(step),
         StepKind.Push => [_formulas.Bind(step.Parts[0]!), _formulas.Expect(step.Parts[1]!, Sort.Direction), Holder(step.Parts[2], step)],
         StepKind.Show => [_formulas.Bind(step.Parts[0]!), _formulas.Bind(step.Parts[1]!)],
         StepKind.Set or StepKind.Add or StepKind.Take => Mark(step),
@@ -172,6 +173,13 @@ internal sealed class StepBinder(Declarations declared, Scope scope, DiagnosticB
 
     private static Term.Truth Chosen(StepSyntax step) => new(step.Order.Kind == StepOrderKind.AsChosen, At(step));
 
+    // Only a column of cards holds steps.
+    private Term CellOfSteps(Syntax syntax)
+    {
+        Term steps = _formulas.Bind(syntax);
+        return steps is Term.CardCell { Sort.Kind: SortKind.Text } || steps.Sort.Kind == SortKind.Any ? steps : Wrong(syntax, steps, Sort.Text);
+    }
+
     private Term Dice(Syntax syntax)
     {
         Term dice = _formulas.Bind(syntax);
@@ -179,6 +187,15 @@ internal sealed class StepBinder(Declarations declared, Scope scope, DiagnosticB
     }
 
     private Term Movable(Syntax syntax) => OneOf(syntax, SortKind.Thing, SortKind.Space, SortKind.Slot, SortKind.Place, SortKind.Player);
+
+    // Two things, two players, or two that hold things.
+    private ImmutableArray<Term> Swap(StepSyntax step)
+    {
+        (Term one, Term other) = (Movable(step.Parts[0]!), Movable(step.Parts[1]!));
+        bool isKnown = one.Sort.Kind != SortKind.Any && other.Sort.Kind != SortKind.Any;
+        bool areAlike = (one.Sort.Kind == SortKind.Thing) == (other.Sort.Kind == SortKind.Thing) && (one.Sort.Kind == SortKind.Player) == (other.Sort.Kind == SortKind.Player);
+        return isKnown && !areAlike ? [one, Wrong(step.Parts[1]!, other, one.Sort)] : [one, other];
+    }
 
     private Term Movables(Syntax syntax)
     {

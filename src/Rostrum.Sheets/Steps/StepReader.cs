@@ -31,14 +31,33 @@ internal sealed class StepReader
     }
 
     /// <summary>The steps of a value: one step, a list, a head with steps below it, or <c>{cite: …, do: …}</c>.</summary>
-    public ImmutableArray<Step> Read(OutlineNode node)
+    public ImmutableArray<Step> Read(OutlineNode node) => Read(Pieces(node), ReadPiece);
+
+    /// <summary>The steps of one line, such as a cell of a table file: each alone, with <c>;</c> between them.</summary>
+    public ImmutableArray<Step> Read(FormulaText line) => Read(Parts(line), ReadAlone);
+
+    private static IEnumerable<FormulaText> Parts(FormulaText line)
+    {
+        int at = 0;
+        foreach (string part in line.Text.Split(';'))
+        {
+            if (part.Trim().Length > 0)
+            {
+                yield return line.Part(at + part.Length - part.TrimStart().Length, part.Trim().Length);
+            }
+
+            at += part.Length + 1;
+        }
+    }
+
+    private ImmutableArray<Step> Read<T>(IEnumerable<T> pieces, Action<T, List<Step>, List<LetterName>> read)
     {
         Vocabulary outer = _names;
         var named = new List<LetterName>();
         var steps = new List<Step>();
-        foreach (OutlineNode piece in Pieces(node))
+        foreach (T piece in pieces)
         {
-            ReadPiece(piece, steps, named);
+            read(piece, steps, named);
         }
 
         foreach (LetterName name in Enumerable.Reverse(named))
@@ -70,7 +89,7 @@ internal sealed class StepReader
     {
         if (piece is OutlineScalar scalar)
         {
-            ReadAlone(scalar, steps, named);
+            ReadAlone(FormulaText.Of(scalar), steps, named);
             return;
         }
 
@@ -87,9 +106,9 @@ internal sealed class StepReader
         }
     }
 
-    private void ReadAlone(OutlineScalar scalar, List<Step> steps, List<LetterName> named)
+    private void ReadAlone(FormulaText words, List<Step> steps, List<LetterName> named)
     {
-        if (new FormulaParser(FormulaText.Of(scalar), _names, _problems).ReadAllAsStep(_actions) is not { } syntax)
+        if (new FormulaParser(words, _names, _problems).ReadAllAsStep(_actions) is not { } syntax)
         {
             return;
         }

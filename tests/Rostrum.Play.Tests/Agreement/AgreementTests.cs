@@ -35,6 +35,10 @@ public sealed class AgreementTests
     [Fact]
     public void Every_formula_of_marks_dice_and_cards_means_the_same_in_play_as_in_rulings() => Agree(Read(OddSheet), 2, 300);
 
+    [Fact]
+    public void Every_formula_of_pieces_larger_than_a_space_means_the_same_in_play_as_in_rulings() =>
+        Agree(Read(TestFiles.Read("tests/Rostrum.Play.Tests/Sheets/paving-yard.yaml")), 2, 400);
+
     // What no shipped game has: marks of spaces, faces, decks, copies of cards, owners that change, values that are numerals.
     private const string OddSheet = """
         rule sheet: 1

@@ -1,7 +1,9 @@
+using System.Collections.Immutable;
 using CsCheck;
 using Rostrum.Play.Formulas;
 using Rostrum.Play.Layout;
 using Rostrum.Play.Positions;
+using Rostrum.Rulings.Boards;
 using Rostrum.Sheets.Model;
 
 namespace Rostrum.Play.Tests.Agreement;
@@ -41,6 +43,12 @@ internal static class RandomTable
         ThingClass of = layout.Class(thing);
         Holder[] homes = [.. layout.Holders.Where(h => (h.Board is { } b && (b.Holds.IsEmpty || b.Holds.Contains(of.Kind.Kind))) || (h.Facts is { } f && (f.Holds.IsEmpty || f.Holds.Contains(of.Kind.Kind))))];
         Holder home = homes.Length == 0 || chance.Below(12) >= share ? layout.SupplyOf(of.Owner) : homes[chance.Below(homes.Length)];
+        if (of.IsLarge && home.Geometry is { } geometry)
+        {
+            LayLarge(state, thing, home, geometry.Placements(of.Kind.Shape!.Drawing, of.Kind.Shape.Rotated, of.Kind.Shape.Mirrored), chance);
+            return;
+        }
+
         int spot = home.First + chance.Below(home.Length);
         bool isFull = state.Count(spot) >= (home.Board is { MostInSpace: { } most } ? most : home.Board is not null ? 3 : 6);
         spot = isFull && home.Form is not (PlaceForm.Supply or PlaceForm.Box) ? layout.SupplyOf(of.Owner).First : spot;
@@ -50,6 +58,29 @@ internal static class RandomTable
         }
 
         state.Place(thing, spot);
+        SetStates(state, thing, chance);
+    }
+
+    // Where there is no room, it stays in the supply.
+    private static void LayLarge(TableState state, int thing, Holder home, ImmutableArray<DrawingPlacement> ways, Chance chance)
+    {
+        int most = home.Board!.MostInSpace ?? 3;
+        DrawingPlacement[] free = [.. ways.Where(w => w.Spaces.All(s => state.Count(home.First + s) < most))];
+        if (free.Length == 0)
+        {
+            state.Place(thing, state.Layout.SupplyOf(state.Layout.Class(thing).Owner).First);
+        }
+        else
+        {
+            state.Lay(thing, [.. free[chance.Below(free.Length)].Spaces.Order().Select(s => home.First + s)]);
+        }
+
+        SetStates(state, thing, chance);
+    }
+
+    private static void SetStates(TableState state, int thing, Chance chance)
+    {
+        ThingClass of = state.Layout.Class(thing);
         for (int i = 0; i < of.States.Length; i++)
         {
             // A die lies with some face up; a piece that somebody may own is somebody's.

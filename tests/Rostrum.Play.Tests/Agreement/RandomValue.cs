@@ -20,8 +20,22 @@ internal sealed class RandomValue(TableLayout layout, Run run, Chance chance, Fo
         SortKind.Thing => One(Things(sort.Of as Kind)),
         SortKind.Value => sort.Of is Rostrum.Sheets.Model.Attribute of ? layout.Values.First(of) + chance.Below(layout.Values.Facts(of).Values.Length) : null,
         SortKind.Line => One([.. Enumerable.Range(0, compiler.Lines.Spots.Length)]),
+        SortKind.Fit => Fit(),
         _ => null,
     };
+
+    // A way in which some piece larger than a space lies on some board; of nothing else is the drawing known here.
+    private int? Fit()
+    {
+        if (One([.. layout.Classes.Where(c => c.IsLarge).Select(c => c.Number)]) is not { } of || One([.. layout.Holders.Where(h => h.Board is not null).Select(h => h.Number)]) is not { } board)
+        {
+            return null;
+        }
+
+        PieceShape shape = layout.Classes[of].Kind.Shape!;
+        FitTable.Placed placed = compiler.FitsKnown.Of(compiler.FitsKnown.Number(shape.Drawing), board, shape.Rotated, shape.Mirrored);
+        return placed.Spaces.Length == 0 ? null : placed.First + chance.Below(placed.Spaces.Length);
+    }
 
     private int? One(int[] from) => from.Length == 0 ? null : from[chance.Below(from.Length)];
 

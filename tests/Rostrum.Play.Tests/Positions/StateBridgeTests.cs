@@ -66,7 +66,7 @@ public sealed class StateBridgeTests
     {
         for (int thing = state.Bottom(spot); thing != TableState.None; thing = state.Above(thing))
         {
-            yield return state.LookCode(thing);
+            yield return state.LookCode(state.Layout.ThingOfFoot[thing]);
         }
     }
 }

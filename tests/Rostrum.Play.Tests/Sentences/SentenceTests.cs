@@ -7,16 +7,18 @@ using Rostrum.Text;
 
 namespace Rostrum.Play.Tests.Sentences;
 
-/// <summary>The thirty hard sentences: every case of each sheet comes out as its author says.</summary>
+/// <summary>The thirty hard sentences, and the small games of <c>Sheets</c>: every case of each sheet comes out as its author says.</summary>
 public sealed class SentenceTests
 {
-    private const string Path = "tests/Rostrum.Play.Tests/Sentences";
+    private const string Path = "tests/Rostrum.Play.Tests/";
     private const string Ending = ".cases.yaml";
 
-    public static TheoryData<string> Sentences => [.. TestFiles.In(Path, "*" + Ending).Select(f => f[(Path.Length + 1)..^Ending.Length])];
+    public static TheoryData<string> Sentences => [.. In("Sentences"), .. In("Sheets")];
+
+    private static IEnumerable<string> In(string folder) => TestFiles.In(Path + folder, "*" + Ending).Select(f => f[Path.Length..^Ending.Length]);
 
     [Fact]
-    public void There_are_thirty() => Assert.Equal(30, Sentences.Count);
+    public void There_are_thirty() => Assert.Equal(30, In("Sentences").Count());
 
     [Theory]
     [MemberData(nameof(Sentences))]
@@ -33,11 +35,11 @@ public sealed class SentenceTests
     public void A_sentence_has_a_case_where_it_holds_and_one_where_it_does_not(string sentence) =>
         Assert.True(Cases(sentence).Count() >= 2, "One case says too little.");
 
-    private static IEnumerable<SentenceCase> Cases(string sentence) => SentenceCase.Of(TestFiles.Read($"{Path}/{sentence}{Ending}"));
+    private static IEnumerable<SentenceCase> Cases(string sentence) => SentenceCase.Of(TestFiles.Read($"{Path}{sentence}{Ending}"));
 
     private static Sheet SheetOf(string sentence)
     {
-        SheetReading reading = SheetReader.Read(GameFolder.InMemory(sentence, [(SheetReader.FileName, TestFiles.Read($"{Path}/{sentence}.yaml"))]), ShippedGames.Idioms, []);
+        SheetReading reading = SheetReader.Read(GameFolder.InMemory(sentence, [(SheetReader.FileName, TestFiles.Read($"{Path}{sentence}.yaml"))]), ShippedGames.Idioms, []);
         Assert.Empty(reading.Problems.Select(p => $"{p.At}: {p.Message}"));
         return reading.Sheet!;
     }

@@ -12,20 +12,26 @@ internal static class RandomGames
 {
     // Some of the sentences are games without an end.
     private const int MostMoves = 400;
-    private const string Sentences = "tests/Rostrum.Play.Tests/Sentences";
+    private const string Sentences = "tests/Rostrum.Play.Tests/Sentences/";
+    private const string Sheets = "tests/Rostrum.Play.Tests/Sheets/";
 
     /// <summary>Every shipped game whose sheet has a turn or a course.</summary>
     public static IReadOnlyList<string> Shipped { get; } =
         [.. ShippedGames.Names.Where(n => ShippedGames.Open(n).Sheet().Sheet is { } sheet && sheet.Blocks.Any(b => b.Name is "turn" or "course"))];
 
-    /// <summary>The shipped games, and the sheets of the hard sentences by their file names.</summary>
+    /// <summary>The shipped games, and the sheets of the hard sentences and the small games of these tests by their file names.</summary>
     public static IReadOnlyList<string> Names { get; } =
-        [.. Shipped, .. TestFiles.In(Sentences, "*.yaml").Where(f => !f.EndsWith(".cases.yaml", StringComparison.Ordinal)).Select(f => f[(Sentences.Length + 1)..^".yaml".Length])];
+        [.. Shipped, .. In(Sentences), .. In(Sheets)];
+
+    private static IEnumerable<string> In(string folder) =>
+        TestFiles.In(folder.TrimEnd('/'), "*.yaml").Where(f => !f.EndsWith(".cases.yaml", StringComparison.Ordinal)).Select(f => f[folder.Length..^".yaml".Length]);
+
+    private static string FileOf(string game) => $"{(In(Sheets).Contains(game) ? Sheets : Sentences)}{game}.yaml";
 
     /// <summary>A game made ready for the fewest players.</summary>
     public static GameTable Table(string game) => GameTable.Of(Shipped.Contains(game)
         ? ShippedGames.Open(game).Sheet().Sheet!
-        : SheetReader.Read(GameFolder.InMemory(game, [(SheetReader.FileName, TestFiles.Read($"{Sentences}/{game}.yaml"))]), ShippedGames.Idioms, []).Sheet!);
+        : SheetReader.Read(GameFolder.InMemory(game, [(SheetReader.FileName, TestFiles.Read(FileOf(game)))]), ShippedGames.Idioms, []).Sheet!);
 
     /// <summary>A game as code.</summary>
     public static CoursePlan Plan(string game) => Table(game).Plan;

@@ -106,17 +106,19 @@ public sealed class RandomPlayTests
         }
     }
 
-    // Every thing where its spot says, counted by what it looks like apart from its states.
+    // Every thing where its spot says, counted by what it looks like apart from its states; a piece larger than a space has all its feet on a board, else one.
     private static string Things(TableState state)
     {
         int[] counts = new int[state.Layout.Classes.Length];
         for (int spot = 0; spot < state.Layout.Spots; spot++)
         {
             int count = 0;
-            for (int thing = state.Bottom(spot); thing != TableState.None; thing = state.Above(thing), count++)
+            for (int foot = state.Bottom(spot); foot != TableState.None; foot = state.Above(foot), count++)
             {
-                Assert.Equal(spot, state.Spot(thing));
-                counts[state.Layout.ClassOf[thing]]++;
+                int thing = state.Layout.ThingOfFoot[foot];
+                Assert.Equal(spot, state.Spot(foot));
+                Assert.Equal(state.Layout.SpotHolder[spot].Board is null ? 1 : state.Layout.Class(thing).Feet, state.SpotsOf(thing).Distinct().Count());
+                counts[state.Layout.ClassOf[thing]] += foot == thing ? 1 : 0;
             }
 
             Assert.Equal(count, state.Count(spot));

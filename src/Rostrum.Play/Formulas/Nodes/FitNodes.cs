@@ -13,7 +13,7 @@ internal sealed record CellTest(bool IsEmpty, int Least, int Most, LookTest? Top
     public bool Holds(Run run, int spot)
     {
         int count = run.State.Count(spot);
-        return IsEmpty ? count == 0 : count >= Least && count <= Most && (Top is null || (count > 0 && Top.Holds(run, run.State.Top(spot))));
+        return IsEmpty ? count == 0 : count >= Least && count <= Most && (Top is null || (count > 0 && Top.Holds(run, run.State.TopThing(spot))));
     }
 }
 
@@ -35,7 +35,7 @@ internal sealed class DrawingTest(CellTest[] cells, int[][] alike, AlikeThings t
         {
             for (int i = 1; i < group.Length; i++)
             {
-                if (!things.AreAlike(run.State, run.State.Top(spaces[group[0]]), run.State.Top(spaces[group[i]])))
+                if (!things.AreAlike(run.State, run.State.TopThing(spaces[group[0]]), run.State.TopThing(spaces[group[i]])))
                 {
                     return false;
                 }
@@ -78,7 +78,12 @@ internal sealed class AlikeThings(int[] groups, int[][] faces)
 }
 
 /// <summary>All ways in which a drawing lies on a board and is shown there.</summary>
-internal sealed class FitsNode(Node drawing, Node board, bool rotated, bool mirrored, FitTable fits, Func<int, DrawingTest> tests) : ManyNode
+/// <param name="drawing">The number of the drawing.</param>
+/// <param name="board">On which board.</param>
+/// <param name="poses">Whether a drawing may be turned, and whether mirrored.</param>
+/// <param name="fits">The ways of drawings.</param>
+/// <param name="tests">What a drawing asks.</param>
+internal sealed class FitsNode(Node drawing, Node board, Func<int, (bool Rotated, bool Mirrored)> poses, FitTable fits, Func<int, DrawingTest> tests) : ManyNode
 {
     private readonly System.Collections.Concurrent.ConcurrentDictionary<int, DrawingTest> _tests = new();
 
@@ -99,6 +104,7 @@ internal sealed class FitsNode(Node drawing, Node board, bool rotated, bool mirr
             return 0;
         }
 
+        (bool rotated, bool mirrored) = poses(of);
         FitTable.Placed placed = fits.Of(of, on, rotated, mirrored);
         DrawingTest test = _tests.TryGetValue(of, out DrawingTest? known) ? known : _tests.GetOrAdd(of, tests(of));
         int found = 0;
@@ -160,24 +166,5 @@ internal sealed class FitLook(FitTable fits, LookTest test) : LookTest
         }
 
         return true;
-    }
-}
-
-/// <summary>The spaces on which things lie.</summary>
-internal sealed class ThingSpaces(ManyNode things, int[] spaceOfSpot) : ManyNode
-{
-    /// <inheritdoc />
-    public override void Fill(Run run, Elements into)
-    {
-        Elements? room = things.Room(run);
-        foreach (int thing in things.Span(run, room))
-        {
-            if (thing >= 0 && spaceOfSpot[run.State.Spot(thing)] is var space && space != Nothing)
-            {
-                into.Add(space);
-            }
-        }
-
-        Leave(run, room);
     }
 }

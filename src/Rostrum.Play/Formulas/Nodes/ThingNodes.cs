@@ -2,7 +2,7 @@ using Rostrum.Play.Layout;
 
 namespace Rostrum.Play.Formulas.Nodes;
 
-/// <summary>The things of a look in some spots, lowest first; counted and found without a list.</summary>
+/// <summary>The things of a look in some spots, lowest first, where none is larger than a spot; counted and found without a list.</summary>
 /// <param name="spots">Where they are looked for.</param>
 /// <param name="look">Which ones; null for all.</param>
 internal sealed class ThingsNode(ManyNode spots, LookTest? look) : ManyNode
@@ -177,7 +177,7 @@ internal sealed class TopNode(Node spot, bool[] isPart) : Node
 {
     /// <inheritdoc />
     public override int Value(Run run) =>
-        spot.Value(run) is var at && at >= 0 && isPart[at] && run.State.Top(at) is var top && top != TableState.None ? top : Nothing;
+        spot.Value(run) is var at && at >= 0 && isPart[at] && run.State.TopThing(at) is var top && top != TableState.None ? top : Nothing;
 }
 
 /// <summary>How many things lie on a space or in a slot.</summary>

@@ -24,7 +24,7 @@ internal enum CellForm
     /// <summary>Several numbers.</summary>
     Numbers,
 
-    /// <summary>Steps; kept as words, not carried out yet.</summary>
+    /// <summary>Steps, which <c>do</c> carries out.</summary>
     Steps,
 }
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Rostrum.Sheets.Drawings;
 using Rostrum.Sheets.Formulas;
 using Rostrum.Sheets.Model;
+using Rostrum.Sheets.Steps;
 using Rostrum.Text.Outline;
 using Rostrum.Text.Tables;
 
@@ -17,7 +18,7 @@ internal static class CellReader
         return column.Form switch
         {
             CellForm.Drawing => Drawn(context, DrawingText.Read(cell.Text, cell.SpanOf, context.Problems), Origin.Of(cell.Span)),
-            CellForm.Steps => new Term.Text(cell.Text, Origin.Of(cell.Span)),
+            CellForm.Steps => new Term.Text(cell.Text, Origin.Of(cell.Span)) { Steps = Steps(context, scope).Read(words) },
             CellForm.Numbers => Numbers(context, words, owner, scope),
             _ => context.Formulas(scope).Formula(words, column.Column.Sort, owner),
         };
@@ -38,11 +39,13 @@ internal static class CellReader
                 ImmutableArray<Term> items = [.. list.Items.Select(i => context.Formulas(scope).Value(i, Sort.Number, owner))];
                 return new Term.Listed(items, Sort.ListOf(Sort.Number), Origin.Of(list.Span));
             case OutlineScalar or OutlineSequence or OutlineMapping when column.Form == CellForm.Steps:
-                return new Term.Text(node.Span.Text, Origin.Of(node.Span));
+                return new Term.Text(node.Span.Text, Origin.Of(node.Span)) { Steps = Steps(context, scope).Read(node) };
             default:
                 return context.Formulas(scope).Value(node, column.Column.Sort, owner);
         }
     }
+
+    private static StepReader Steps(LoadContext context, Scope scope) => new(context.Declared, context.Declared.Names, scope, context.Problems);
 
     private static Term Drawn(LoadContext context, DrawingText text, Origin origin) =>
         DrawingReader.Read(context, text) is { } drawing ? new Term.Drawn(drawing, origin) : new Term.NotYet("a drawing with a mistake in it", Sort.Drawing, origin);
