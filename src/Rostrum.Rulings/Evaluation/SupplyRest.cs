@@ -29,7 +29,7 @@ internal sealed class SupplyRest
     {
         var members = new List<Thing>();
         long more = 0;
-        foreach (KindFacts kind in _position.Sheet.Kinds.Where(k => k.Supply.EachPlayer == (owner != Thing.Nobody) && !HasHome(k.Kind)))
+        foreach (KindFacts kind in _position.Sheet.Kinds.Where(k => k.Supply.EachPlayer == (owner != Thing.Nobody) && (!HasHome(k.Kind) || IsCarried(k.Kind, PlaceForm.Supply))))
         {
             if (Left(kind, owner) is not { } left)
             {
@@ -80,15 +80,22 @@ internal sealed class SupplyRest
 
     private static bool MayHold(ImmutableArray<Kind> holds, Kind kind) => holds.IsEmpty || holds.Any(h => ReferenceEquals(h, kind));
 
-    // Things that begin in a bag or deck come to no supply unless a step carries them there.
-    private bool HasHome(Kind kind) => _position.Sheet.Places.Any(p => p.Starts is not null || (p.Place.Form is PlaceForm.Bag or PlaceForm.Deck && !p.StartsEmpty && p.Holds.Contains(kind)));
+    // Things that begin elsewhere come to no supply unless a step carries them there.
+    private bool HasHome(Kind kind) => _position.Sheet.Places.Any(p =>
+        (p.Starts is { } look && ReferenceEquals(look.Kind, kind)) || (p.Place.Form is PlaceForm.Bag or PlaceForm.Deck && !p.StartsEmpty && p.Holds.Contains(kind)));
 
     // In the box, or in a supply that is not its own; nor does a supply say whether its things were turned before they came back.
-    private bool MayHideElsewhere(Kind kind) => _position.Sheet.KindOf(kind).Attributes.Any(a => a.Attribute.IsState) || _position.Sheet.StepLists.Where(l => !l.IsDefault).SelectMany(l => l).Any(s => Hides(s, kind));
+    private bool MayHideElsewhere(Kind kind) => _position.Sheet.KindOf(kind).Attributes.Any(a => a.Attribute.IsState) || IsCarried(kind, PlaceForm.Box)
+        || IsCarried(kind, PlaceForm.Supply, p => _position.Sheet.KindOf(kind).Supply.EachPlayer == p.Owner is null)
+        || _position.Sheet.Places.Any(p => p.Starts is { Kind: null });
 
-    private bool Hides(Step step, Kind kind)
+    // Whether a step may carry things of a kind into the box or into a supply.
+    private bool IsCarried(Kind kind, PlaceForm form, Func<Term.PlaceOf, bool>? into = null) =>
+        _position.Sheet.StepLists.Where(l => !l.IsDefault).SelectMany(l => l).Any(s => Carries(s, kind, form, into));
+
+    private static bool Carries(Step step, Kind kind, PlaceForm form, Func<Term.PlaceOf, bool>? into)
     {
-        if (step.Inner.Concat(step.Otherwise).Any(s => Hides(s, kind)))
+        if (step.Inner.Concat(step.Otherwise).Any(s => Carries(s, kind, form, into)))
         {
             return true;
         }
@@ -96,8 +103,7 @@ internal sealed class SupplyRest
         // Terms of a move: amount, things or a look, from, to.
         Term? goal = step.Kind == StepKind.Move ? step.Terms[3] : step.Kind is StepKind.Deal or StepKind.Push ? step.Terms[^1] : null;
         bool isOthers = step.Kind == StepKind.Move && Moved(step.Terms[1]) is { } moved && !ReferenceEquals(moved, kind);
-        return !isOthers && goal is Term.PlaceOf place
-            && (place.Place.Form == PlaceForm.Box || (place.Place.Form == PlaceForm.Supply && _position.Sheet.KindOf(kind).Supply.EachPlayer == place.Owner is null));
+        return !isOthers && goal is Term.PlaceOf place && place.Place.Form == form && (into is null || into(place));
     }
 
     // The kind of what a step moves; null where the step does not say.
