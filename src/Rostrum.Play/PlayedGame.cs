@@ -67,6 +67,12 @@ public sealed class PlayedGame
         };
     }
 
+    /// <summary>Told of each move of things that found fewer than its number says, with how many there were and who acted.</summary>
+    internal Action<Instruction, int, string> Short
+    {
+        set => _machine.Short = (step, found) => value(step, found, _names.Seat(State.Numbers[Slots.Me]));
+    }
+
     /// <summary>Plays on; each move is told as it happens.</summary>
     /// <exception cref="NotPlayableException">The sheet leaves out what comes next, or the game goes on and on.</exception>
     public IEnumerable<PlayedMove> Moves()
