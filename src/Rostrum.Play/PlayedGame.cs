@@ -97,7 +97,7 @@ public sealed class PlayedGame
         {
             case Moment.Decision decision:
                 Option option = decision.Options[(int)_players[decision.Seat].Below((uint)decision.Options.Length)];
-                var move = new PlayedMove(Turns, decision.Seat, _names.Seat(decision.Seat), IsTold ? _phrases.Phrase(State, option, decision.Options) : "", decision.Options.Length, (option.Alternative as CallAlternative)?.Action.Facts.Cite) { About = (option.Alternative as EndingAlternative)?.Of };
+                PlayedMove move = Told(decision, option);
                 _machine.Choose(option);
                 return move;
             case Moment.Chance chance:
@@ -112,6 +112,18 @@ public sealed class PlayedGame
                 Result = ResultOf(_machine, Turns);
                 return null;
         }
+    }
+
+    private PlayedMove Told(Moment.Decision decision, Option option)
+    {
+        EndRule? end = option.Alternative is StepAlternative { Step: { Kind: StepKind.EndGame, Terms: [Term.Text { Words: var name }] } }
+            ? _machine.Plan.Sheet.Ends.First(e => string.Equals(e.Name, name, StringComparison.OrdinalIgnoreCase)) : null;
+        string words = IsTold ? _phrases.Phrase(State, option, decision.Options) : "";
+        return new PlayedMove(Turns, decision.Seat, _names.Seat(decision.Seat), words, decision.Options.Length, end?.Cite ?? (option.Alternative as CallAlternative)?.Action.Facts.Cite)
+        {
+            About = (option.Alternative as EndingAlternative)?.Of,
+            End = end,
+        };
     }
 
     /// <summary>How a game that is over came out.</summary>
