@@ -35,10 +35,19 @@ public sealed class GameTable
     }
 
     /// <summary>What keeps a game from being played, as a problem at its place in the sheet, or at the game's name where there is no one place.</summary>
-    public static Diagnostic Problem(NotPlayableException why, Sheet sheet)
+    /// <param name="why">The reason.</param>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="position">The file of the position from which play was to go on: what is wrong with the position stands there. Null for none.</param>
+    public static Diagnostic Problem(NotPlayableException why, Sheet sheet, PositionFile? position = null)
     {
         ArgumentNullException.ThrowIfNull(why);
         ArgumentNullException.ThrowIfNull(sheet);
+        if (why.IsOfPosition && position is not null)
+        {
+            SourceSpan written = why.Spot is { } spot && position.Spots.TryGetValue(spot, out SourceSpan at) ? at : position.Tree.Entries.FirstOrDefault()?.Key.Span ?? position.Tree.Span;
+            return PlayProblems.NotPlayable(written, why.Message);
+        }
+
         return PlayProblems.NotPlayable(why.At ?? sheet.Tree.Find("game")?.Key.Span ?? sheet.Tree.Span, why.Message);
     }
 

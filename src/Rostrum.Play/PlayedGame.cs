@@ -76,6 +76,12 @@ public sealed class PlayedGame
         };
     }
 
+    /// <summary>Told of each move of things that found fewer than its number says, with how many there were and who acted.</summary>
+    internal Action<Instruction, int, string> Short
+    {
+        set => _machine.Short = (step, found) => value(step, found, _names.Seat(State.Numbers[Slots.Me]));
+    }
+
     /// <summary>Plays on; each move is told as it happens.</summary>
     /// <exception cref="NotPlayableException">The sheet leaves out what comes next, or the game goes on and on.</exception>
     public IEnumerable<PlayedMove> Moves()
@@ -110,7 +116,7 @@ public sealed class PlayedGame
         {
             case Moment.Decision decision:
                 Option option = decision.Options[(int)_players[decision.Seat].Below((uint)decision.Options.Length)];
-                var move = new PlayedMove(Turns, decision.Seat, _names.Seat(decision.Seat), IsTold ? _phrases.Phrase(State, option, decision.Options) : "", decision.Options.Length, (option.Alternative as CallAlternative)?.Action.Facts.Cite) { About = (option.Alternative as EndingAlternative)?.Of };
+                PlayedMove move = Told(decision, option);
                 if (IsTold)
                 {
                     _back.Decided(decision.Seat, option, Turns);
@@ -131,6 +137,18 @@ public sealed class PlayedGame
                 Result = ResultOf(_machine, Turns);
                 return null;
         }
+    }
+
+    private PlayedMove Told(Moment.Decision decision, Option option)
+    {
+        EndRule? end = option.Alternative is StepAlternative { Step: { Kind: StepKind.EndGame, Terms: [Term.Text { Words: var name }] } }
+            ? _machine.Plan.Sheet.Ends.First(e => string.Equals(e.Name, name, StringComparison.OrdinalIgnoreCase)) : null;
+        string words = IsTold ? _phrases.Phrase(State, option, decision.Options) : "";
+        return new PlayedMove(Turns, decision.Seat, _names.Seat(decision.Seat), words, decision.Options.Length, end?.Cite ?? (option.Alternative as CallAlternative)?.Action.Facts.Cite)
+        {
+            About = (option.Alternative as EndingAlternative)?.Of,
+            End = end,
+        };
     }
 
     /// <summary>How a game that is over came out.</summary>

@@ -9,11 +9,14 @@ namespace Rostrum.Play;
 /// <param name="Player">The name of who decided; null for chance.</param>
 /// <param name="Words">The phrase of the decision, or how chance came out.</param>
 /// <param name="Options">How many legal options there were, or how many outcomes.</param>
-/// <param name="Cite">Where the rules give the action; null for chance and where the sheet names no page.</param>
+/// <param name="Cite">Where the rules give the action; or the end that came; null for chance and where the sheet names no page.</param>
 public sealed record PlayedMove(int Turn, int? Seat, string? Player, string Words, int Options, Citation? Cite)
 {
     /// <summary>What was declined or ended, in words, where the phrase is only <c>no</c> or <c>done</c>; null for all others.</summary>
     public string? About { get; init; }
+
+    /// <summary>The end that came, where a step of the sheet brought it: that is nothing that a player says; null for all others.</summary>
+    public EndRule? End { get; init; }
 }
 
 /// <summary>How a game came out.</summary>

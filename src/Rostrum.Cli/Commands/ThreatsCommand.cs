@@ -39,7 +39,7 @@ internal sealed class ThreatsCommand : PositionCommand
         }
         catch (NotPlayableException why)
         {
-            return Report([GameTable.Problem(why, position.Sheet)], request.Json);
+            return Report([GameTable.Problem(why, position.Sheet, request.File)], request.Json);
         }
     }
 }

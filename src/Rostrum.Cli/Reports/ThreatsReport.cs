@@ -19,11 +19,12 @@ internal sealed record ThreatsReport(int Format, string Game, string Position, I
 /// <param name="Line">One turn that does it; empty where none was found.</param>
 /// <param name="End">The end that comes; null where none was found, and where the course is simply done.</param>
 /// <param name="TurnsLeft">By seat, in order: the turns after that one; empty where none was found.</param>
-internal sealed record ThreatItem(int Seat, string Player, string CanEnd, ImmutableArray<string> Line, string? End, ImmutableArray<int> TurnsLeft)
+/// <param name="ExtraTurns">How many extra turns of the same player it takes behind the next one; where none was found, how many were looked at.</param>
+internal sealed record ThreatItem(int Seat, string Player, string CanEnd, ImmutableArray<string> Line, string? End, ImmutableArray<int> TurnsLeft, int ExtraTurns)
 {
     /// <summary>A threat as it is reported.</summary>
     public static ThreatItem Of(SeatThreat threat, GameTable table) => new(
-        threat.Seat + 1, table.NameOf(threat.Seat), Told(threat.CanEnd), threat.Line, threat.End, threat.TurnsLeft);
+        threat.Seat + 1, table.NameOf(threat.Seat), Told(threat.CanEnd), threat.Line, threat.End, threat.TurnsLeft, threat.ExtraTurns);
 
     private static string Told(CanEnd can) => can switch
     {

@@ -25,7 +25,12 @@ internal static class PlayScreen
                 paper.Line(turn == 0 ? "before the first turn" : $"turn {turn.ToString(CultureInfo.InvariantCulture)}");
             }
 
-            paper.Edges($"{move.Player ?? "chance"}: {move.Words}{About(move)}", move.Cite is null ? "" : Citation.Tell(move.Cite), Indent);
+            string words = move.End is { } end ? $"the end comes: {end.Name}" : $"{move.Player ?? "chance"}: {move.Words}{About(move)}";
+            paper.Edges(words, move.Cite is null ? "" : Citation.Tell(move.Cite), Indent);
+            if (move.End?.Says is { } says)
+            {
+                paper.Wrapped(says, 2 * Indent);
+            }
         }
 
         Result(paper, result);

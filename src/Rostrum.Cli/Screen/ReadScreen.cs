@@ -73,8 +73,9 @@ internal sealed class ReadScreen
             ReadClause either = difference.After ?? difference.Before!;
             string how = difference switch { { Before: null } => "new", { After: null } => "gone", _ => "changed" };
             _paper.Edges($"{how}: {either.Section}, {either.Name}", Citation.Tell(either.Cite));
-            Told("before: ", difference.Before);
-            Told(difference.Before is null ? "" : "now: ", difference.After);
+            (string? before, string? after) = difference.InWords;
+            Told("before: ", before);
+            Told(before is null ? "" : "now: ", after);
         }
 
         if (!variant.Rest.Untold.IsEmpty)
@@ -85,11 +86,11 @@ internal sealed class ReadScreen
         _paper.Wrapped($"Nothing else changes: {Prose.Count(variant.Rest.Same, "other entry of the sheet is", "other entries of the sheet are")} the same, word for word.", 0);
     }
 
-    private void Told(string how, ReadClause? clause)
+    private void Told(string how, string? words)
     {
-        if (clause is not null)
+        if (words is not null)
         {
-            _paper.Wrapped(how + clause.Says, Indent, hanging: 2);
+            _paper.Wrapped(how + words, Indent, hanging: 2);
         }
     }
 }

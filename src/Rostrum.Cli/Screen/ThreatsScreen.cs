@@ -51,11 +51,13 @@ internal static class ThreatsScreen
     private static string Answer(SeatThreat threat)
     {
         string by = threat.End is null ? "" : $" ({threat.End})";
+        string turns = threat.ExtraTurns switch { 0 => "the next turn", 1 => "the next turn and the extra turn that it gives", var more => $"the next turn and the {Prose.Word(more)} extra turns that follow" };
         return threat.CanEnd switch
         {
-            CanEnd.Yes => $"can end the game with the next turn{by}:",
-            CanEnd.ByChance => $"can end the game with the next turn if chance, or what others decide, comes out so{by}:",
-            CanEnd.No => "cannot end the game with the next turn.",
+            CanEnd.Yes => $"can end the game with {turns}{by}:",
+            CanEnd.ByChance => $"can end the game with {turns} if chance, or what others decide, comes out so{by}:",
+            CanEnd.No => $"cannot end the game with the next turn{(threat.ExtraTurns == 0 ? "" : ", nor with the extra turns that it may give")}.",
+            _ when threat.ExtraTurns > 0 => "cannot end the game with the next turn alone, and may be able to with the extra turns that it may give or not: there are too many ways to play them.",
             _ => "may be able to end the game with the next turn or not: there are too many ways to play it, and those that were looked at do not end it.",
         };
     }

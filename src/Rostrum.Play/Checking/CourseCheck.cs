@@ -39,7 +39,10 @@ internal static class CourseCheck
     }
 
     /// <summary>Every step of the sheet, those inside others included.</summary>
-    public static IEnumerable<Step> AllSteps(Sheet sheet) => sheet.StepLists.Where(l => !l.IsDefault).SelectMany(l => l).SelectMany(WithInner);
+    public static IEnumerable<Step> AllSteps(Sheet sheet) => sheet.StepLists.Where(l => !l.IsDefault).SelectMany(l => WithInner(l));
+
+    /// <summary>Steps with all that stand inside them.</summary>
+    public static IEnumerable<Step> WithInner(IEnumerable<Step> steps) => steps.SelectMany(WithInner);
 
     private static IEnumerable<Step> WithInner(Step step) => step.Inner.Concat(step.Otherwise).SelectMany(WithInner).Prepend(step);
 

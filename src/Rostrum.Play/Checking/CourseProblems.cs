@@ -40,4 +40,24 @@ internal static class CourseProblems
     public static Diagnostic ReadsUnseen(SourceSpan at, string owner, Place place) => new(
         "ROS0429", Severity.Warning, at, $"{Prose.Sentence(owner)} asks what lies in '{place.Name}', and whoever acts cannot see that.",
         "Ask how many there are, or show them first.");
+
+    /// <param name="at">The question.</param>
+    /// <param name="action">The action that it asks about.</param>
+    /// <param name="choice">What the action chooses first; null where it chooses nothing.</param>
+    public static Diagnostic NotMyTurnBefore(SourceSpan at, string action, string? choice) => new(
+        "ROS0430", Severity.Warning, at, "This never holds: 'the turn before' is the turn just before this one, and that was another player's.",
+        $"Ask 'the round before by me' for what you did in your own last turn{(choice is null ? "" : $", or for what you chose then, as in '{choice} of my last {action}'")}.");
+
+    /// <param name="at">The step.</param>
+    /// <param name="step">The step in its own words.</param>
+    /// <param name="found">How many there were.</param>
+    /// <param name="player">Who acted.</param>
+    /// <param name="turn">From 1.</param>
+    /// <param name="seed">The seed of that game.</param>
+    /// <param name="law">What a law would need.</param>
+    /// <param name="choice">What could be chosen instead; null where that is no way out.</param>
+    public static Diagnostic NotThere(SourceSpan at, string step, long found, string player, int turn, ulong seed, string law, string? choice) => new(
+        "ROS0431", Severity.Warning, at,
+        $"In turn {turn} of a game that played itself, {player} did '{Prose.Clip(step, 80)}', and there {(found == 0 ? "was none" : found == 1 ? "was only 1" : $"were only {found}")}: a move takes what is there, and the turn goes on.",
+        $"If it may not be done then, write a law with 'needs: {law}'{(choice is null ? "" : $", or choose one that is there, as in 'what: {choice}'")}; 'rostrum play' with '--seed {seed}' shows that game.");
 }

@@ -20,7 +20,7 @@ public static class PlayCheck
         }
 
         ImmutableArray<Diagnostic> written = [.. CourseCheck.Circles(sheet), .. CourseCheck.Endless(sheet), .. ClauseCheck.Laws(sheet)];
-        ImmutableArray<Diagnostic> unseen = [.. new SightCheck(sheet).All()];
+        ImmutableArray<Diagnostic> unseen = [.. new SightCheck(sheet).All(), .. new TurnBeforeCheck(sheet).All()];
         return written.IsEmpty ? [.. unseen, .. Played(sheet)] : [.. written, .. unseen];
     }
 

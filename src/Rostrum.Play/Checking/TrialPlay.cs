@@ -5,7 +5,7 @@ using Rostrum.Text;
 
 namespace Rostrum.Play.Checking;
 
-/// <summary>Plays a few games by chance, and tells which duties could not be done.</summary>
+/// <summary>Plays a few games by chance, and tells which duties could not be done, and which moves found less than they say.</summary>
 internal static class TrialPlay
 {
     /// <summary>So many options and outcomes are looked at, one for each decision included; then no other move is made.</summary>
@@ -25,22 +25,30 @@ internal static class TrialPlay
     {
         int work = 0;
         var told = new HashSet<Instruction>();
+        var shortMoves = new ShortMoves(table.Sheet);
         for (ulong seed = 1; seed <= MostGames && work < MostWork; seed++)
         {
-            foreach ((Instruction step, int turn, string player) in Missed(table, seed, ref work))
+            List<Diagnostic> found = Played(table, seed, told, shortMoves, ref work);
+            foreach (Diagnostic problem in found)
             {
-                if (step.At is { } at && told.Add(step))
-                {
-                    yield return CourseProblems.Impossible(at, player, turn, seed);
-                }
+                yield return problem;
             }
         }
     }
 
-    // Duties that could not be done, in turns that passed without any other decision and after which the game went on.
-    private static List<(Instruction Step, int Turn, string Player)> Missed(GameTable table, ulong seed, ref int work)
+    private static List<Diagnostic> Played(GameTable table, ulong seed, HashSet<Instruction> told, ShortMoves shortMoves, ref int work)
     {
+        var found = new List<Diagnostic>();
         var game = new PlayedGame(table, [.. Enumerable.Repeat(PlayerKind.Random, table.Seats)], seed) { Most = MostMoves, IsTold = false };
+        game.Short = (step, there, player) => found.AddRange(shortMoves.Tell(step, there, player, game.Turns, seed) is { } problem ? [problem] : []);
+        List<(Instruction Step, int Turn, string Player)> missed = Missed(game, ref work);
+        found.AddRange(missed.Where(m => m.Step.At is not null && told.Add(m.Step)).Select(m => CourseProblems.Impossible(m.Step.At!.Value, m.Player, m.Turn, seed)));
+        return found;
+    }
+
+    // Duties that could not be done, in turns that passed without any other decision and after which the game went on.
+    private static List<(Instruction Step, int Turn, string Player)> Missed(PlayedGame game, ref int work)
+    {
         var missed = new List<(Instruction Step, int Turn, string Player)>();
         game.Impossible = (step, player) => missed.Add((step, game.Turns, player));
         HashSet<int> decided = [];

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Rostrum.Play.Formulas;
 using Rostrum.Play.Formulas.Nodes;
 using Rostrum.Play.Layout;
+using Rostrum.Rulings.Evaluation;
 using Rostrum.Sheets.Model;
 
 namespace Rostrum.Play.Course;
@@ -34,6 +35,8 @@ internal sealed partial class CourseCompiler
             case Term.LastChoice last:
                 MemorySlot chosen = MemoryOf(last.Action).Chosen(last.Choice, last.Mine);
                 return last.Sort.IsMany ? new LastSetNode(chosen, last.Mine) : new LastNode(chosen, last.Mine);
+            case Term.CanDo can when SheetIndex.Of(_sheet).AsksItself(can.Action):
+                throw new NotPlayableException($"Whether '{can.Action.Phrase.InWords}' can be done would have to be known in order to say whether it can be done.", can.Origin.At);
             case Term.CanDo can:
                 var asked = new CanDoNode(Compile(can.Player, frame));
                 _asked.Add((asked, can.Action, [.. can.Given.Select(g => Compile(g, frame))]));

@@ -55,6 +55,9 @@ internal sealed class Machine
     /// <summary>Told of each decision that had to be made and in which nothing was possible; null where nobody wants to know.</summary>
     public Action<Instruction>? Impossible { get; set; }
 
+    /// <summary>Told of each move that found fewer things than its number says, with how many there were; null where nobody wants to know.</summary>
+    public Action<Instruction, int>? Short { get; set; }
+
     /// <summary>Why play waits.</summary>
     public Moment? Moment { get; set; }
 

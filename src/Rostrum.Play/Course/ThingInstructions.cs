@@ -23,6 +23,11 @@ internal sealed class MoveThings(Node things, Node? amount, Target to, bool? fac
 
         // Lists run from the lowest thing up; what lies on top is taken first.
         bool isAll = wanted >= elements.Length;
+        if (wanted > elements.Length)
+        {
+            machine.Short?.Invoke(this, elements.Length);
+        }
+
         for (int i = 0; i < Math.Min(wanted, elements.Length); i++)
         {
             int spot = to.Spot(machine, At);

@@ -10,11 +10,15 @@ public sealed record Threats(string? Over, ImmutableArray<SeatThreat> Seats, Imm
 
 /// <summary>Whether a seat, if it is to move, can end the game with its next turn.</summary>
 /// <param name="Seat">0-based.</param>
-/// <param name="CanEnd">Whether it can.</param>
-/// <param name="Line">One turn after which an end has come: the phrases of what is decided, and how chance comes out; empty where none was found.</param>
+/// <param name="CanEnd">Whether it can, extra turns before anybody else moves included.</param>
+/// <param name="Line">One turn after which an end has come, with the extra turns behind it: the phrases of what is decided, and how chance comes out; empty where none was found.</param>
 /// <param name="End">The name of that end; null where none was found, and where the course is simply done.</param>
-/// <param name="TurnsLeft">By seat: how many turns it still has after that turn; empty where none was found.</param>
-public sealed record SeatThreat(int Seat, CanEnd CanEnd, ImmutableArray<string> Line, string? End, ImmutableArray<int> TurnsLeft);
+/// <param name="TurnsLeft">By seat: how many turns it still has after that; empty where none was found.</param>
+public sealed record SeatThreat(int Seat, CanEnd CanEnd, ImmutableArray<string> Line, string? End, ImmutableArray<int> TurnsLeft)
+{
+    /// <summary>How many extra turns of the same player it takes behind the next turn; where no end was found, how many were looked at.</summary>
+    public int ExtraTurns { get; init; }
+}
 
 /// <summary>Whether a seat can end the game with its next turn.</summary>
 public enum CanEnd

@@ -66,7 +66,10 @@ internal sealed class ThreatFinder(CoursePlan plan)
         Finding found = new TurnSearch(plan, seat).Of(state);
         int end = found.State?.Numbers[Slots.End] ?? -1;
         return new SeatThreat(
-            seat, found.CanEnd, [.. Phrases.All(found.Line)], end < 0 ? null : plan.Sheet.Ends[end].Name, found.State is null ? [] : TurnsLeft(found.State, found.IsTurnOver));
+            seat, found.CanEnd, [.. Phrases.All(found.Line)], end < 0 ? null : plan.Sheet.Ends[end].Name, found.State is null ? [] : TurnsLeft(found.State, found.IsTurnOver))
+        {
+            ExtraTurns = found.ExtraTurns,
+        };
     }
 
     // Plays on by first options; how many turns are left does not hang on what is decided in them.

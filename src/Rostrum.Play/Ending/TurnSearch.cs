@@ -4,8 +4,8 @@ using Rostrum.Play.Telling;
 
 namespace Rostrum.Play.Ending;
 
-/// <summary>Looks through every way in which one turn can be played, for one after which an end has come.</summary>
-/// <remarks>What the seat decides it may pick; chance and what others decide may come out in any way. States that nobody could tell apart are looked at once.</remarks>
+/// <summary>Looks through every way in which one turn can be played, for one after which an end has come; where the same player has the next turn, that one too.</summary>
+/// <remarks>First the turn alone, then with one turn more of the same player, and so on, so that the fewest turns are told. What the seat decides it may pick; chance and what others decide may come out in any way. States that nobody could tell apart are looked at once.</remarks>
 internal sealed class TurnSearch
 {
     /// <summary>How many moments of play are looked at for one seat at the most.</summary>
@@ -22,52 +22,86 @@ internal sealed class TurnSearch
     private readonly StateKey _keys;
     private readonly PhraseWriter _phrases;
     private readonly ChanceWords _chance;
-    private readonly Dictionary<string, Finding> _known = [];
+    private readonly bool _isAlone;
+    private readonly Dictionary<(string Key, int Extra), Finding> _known = [];
+    private int _mostExtra;
+    private int _looked;
+    private bool _goesOn;
 
     /// <summary>A search in the turn of a seat, 0-based.</summary>
     public TurnSearch(CoursePlan plan, int seat)
     {
-        _seat = seat;
+        (_seat, _isAlone) = (seat, plan.Layout.Seats == 1);
         _machine = new Machine(plan) { StopsAfterTurns = true };
         (_keys, _phrases, _chance) = (new(plan), new(plan), new(plan));
     }
 
     /// <summary>The best that can come of a state: an end by force, an end by chance, none.</summary>
     /// <exception cref="NotPlayableException">The sheet leaves out what comes next.</exception>
-    public Finding Of(TableState state) => Of(state, 0);
+    public Finding Of(TableState state)
+    {
+        Finding best = Nothing;
+        for (_mostExtra = 0; _mostExtra == 0 || (_goesOn && best.CanEnd != CanEnd.Yes && _looked < MostStates); _mostExtra++)
+        {
+            _goesOn = false;
+            _known.Clear();
+            Finding found = Of(state.Copy(), 0, 0);
+            best = found.CanEnd > best.CanEnd || best.State is null ? found with { ExtraTurns = _mostExtra } : best;
+        }
 
-    private Finding Of(TableState state, int depth)
+        return _goesOn && best.CanEnd == CanEnd.No ? GivenUp with { ExtraTurns = best.ExtraTurns } : best;
+    }
+
+    private Finding Of(TableState state, int depth, int extra)
     {
         _machine.State = state;
         Moment moment = _machine.Advance();
-        if (moment is Moment.TurnOver or Moment.GameOver || state.Numbers[Slots.End] >= 0)
+        if (moment is Moment.GameOver || state.Numbers[Slots.End] >= 0)
         {
-            return moment is Moment.GameOver || state.Numbers[Slots.End] >= 0 ? new Finding(CanEnd.Yes, null, state) { IsTurnOver = moment is Moment.TurnOver } : Nothing;
+            return new Finding(CanEnd.Yes, null, state) { IsTurnOver = moment is Moment.TurnOver };
         }
 
-        string key = Convert.ToHexString(_keys.Write(state));
+        if (moment is Moment.TurnOver)
+        {
+            return Over(state, depth, extra);
+        }
+
+        (string, int) key = (Convert.ToHexString(_keys.Write(state)), extra);
         if (_known.TryGetValue(key, out Finding known))
         {
             return known;
         }
 
-        if (_known.Count >= MostStates || depth >= Deepest)
+        if (_looked >= MostStates || depth >= Deepest)
         {
             return GivenUp;
         }
 
         // A way that comes back to a state that is being looked at ends nothing by that.
+        _looked++;
         _known[key] = Nothing;
-        return _known[key] = moment is Moment.Decision decision ? Decided(state, decision, depth) : Fallen(state, ((Moment.Chance)moment).Event, depth);
+        return _known[key] = moment is Moment.Decision decision ? Decided(state, decision, depth, extra) : Fallen(state, ((Moment.Chance)moment).Event, depth, extra);
     }
 
-    private Finding Decided(TableState state, Moment.Decision decision, int depth)
+    // An extra turn comes before anybody else moves. Alone, every turn would.
+    private Finding Over(TableState state, int depth, int extra)
+    {
+        if (_isAlone || state.Numbers[Slots.Turn] != _seat)
+        {
+            return Nothing;
+        }
+
+        _goesOn |= extra == _mostExtra;
+        return extra == _mostExtra ? Nothing : depth >= Deepest ? GivenUp : Of(state, depth + 1, extra + 1);
+    }
+
+    private Finding Decided(TableState state, Moment.Decision decision, int depth, int extra)
     {
         Finding best = Nothing;
         bool isAlways = true;
         foreach (Option option in decision.Options)
         {
-            Finding found = Of(After(state, () => _machine.Choose(option)), depth + 1);
+            Finding found = Of(After(state, () => _machine.Choose(option)), depth + 1, extra);
             isAlways &= found.CanEnd == CanEnd.Yes;
             if (found.CanEnd > best.CanEnd)
             {
@@ -83,14 +117,14 @@ internal sealed class TurnSearch
         return decision.Seat == _seat ? best : best.IfAlways(isAlways);
     }
 
-    private Finding Fallen(TableState state, ChanceEvent chance, int depth)
+    private Finding Fallen(TableState state, ChanceEvent chance, int depth, int extra)
     {
         Finding best = Nothing;
         bool isAlways = true;
         for (int i = 0; i < chance.Weights.Length; i++)
         {
             int outcome = i;
-            Finding found = Of(After(state, () => _machine.Choose(chance, outcome)), depth + 1);
+            Finding found = Of(After(state, () => _machine.Choose(chance, outcome)), depth + 1, extra);
             isAlways &= found.CanEnd == CanEnd.Yes;
             if (found.CanEnd > best.CanEnd)
             {
@@ -112,10 +146,13 @@ internal sealed class TurnSearch
 
 /// <summary>What a search found.</summary>
 /// <param name="CanEnd">Whether an end can come.</param>
-/// <param name="Line">The turn from here on, first things first; null for nothing more.</param>
-/// <param name="State">The state after that turn; null where no end was found.</param>
+/// <param name="Line">The turn from here on, with the extra turns behind it, first things first; null for nothing more.</param>
+/// <param name="State">The state after these turns; null where no end was found.</param>
 internal readonly record struct Finding(CanEnd CanEnd, Phrases? Line, TableState? State)
 {
+    /// <summary>How many extra turns of the same player were looked at behind the first one.</summary>
+    public int ExtraTurns { get; init; }
+
     /// <summary>True where the next turn is about to begin in <see cref="State"/>.</summary>
     public bool IsTurnOver { get; init; }
 

@@ -1,3 +1,4 @@
+using Rostrum.Rulings.Positions;
 using Rostrum.Text;
 
 namespace Rostrum.Play.Layout;
@@ -26,6 +27,16 @@ public sealed class NotPlayableException : Exception
     /// <summary>A reason with the place in the sheet from which it comes.</summary>
     public NotPlayableException(string message, SourceSpan? at)
         : base(message) => At = at;
+
+    /// <summary>A reason that lies in a position.</summary>
+    internal NotPlayableException(string message, PositionSpot? spot, SourceSpan? at = null)
+        : base(message) => (At, Spot, IsOfPosition) = (at, spot, true);
+
+    /// <summary>True where a position holds too much, or does not say enough.</summary>
+    public bool IsOfPosition { get; }
+
+    /// <summary>The space, slot or place of the position; null where there is no one spot, and where the reason lies in the sheet.</summary>
+    internal PositionSpot? Spot { get; }
 
     /// <summary>Where the sheet says, or leaves out, what is needed; null where there is no one place.</summary>
     public SourceSpan? At { get; }

@@ -96,7 +96,7 @@ internal sealed partial class StateReader(TableLayout layout, int markBase, Tabl
 
         if (!content.IsGiven)
         {
-            throw new NotPlayableException($"To play on, everything must be given: nobody says what lies {Where(holder, part)}.");
+            throw new NotPlayableException($"To play on, everything must be given: nobody says what lies {Where(holder, part)}.", Spot(holder, part));
         }
 
         int spot = holder.First + part;
@@ -133,6 +133,9 @@ internal sealed partial class StateReader(TableLayout layout, int markBase, Tabl
         return layout.Foot(_lying[lying], foot);
     }
 
+    private PositionSpot Spot(Holder holder, int part) => new(
+        holder.Board is not null, holder.Board is { } board ? layout.Sheet.Boards.IndexOf(board) : layout.Sheet.Places.IndexOf(holder.Facts!), Math.Max(0, holder.Seat), part);
+
     private string Where(Holder holder, int part) => holder.Board is { } board
         ? $"on {_naming.Space(layout.Sheet.Boards.IndexOf(board), Math.Max(0, holder.Seat), part)}"
         : holder.Facts is { Slots: > 0, SlotNoun: { } noun } ? $"in {noun.Name} {part + 1}"
@@ -146,7 +149,7 @@ internal sealed partial class StateReader(TableLayout layout, int markBase, Tabl
             string look = thing.Kind is null ? "thing" : _naming.Look(thing);
             throw new NotPlayableException(fitting.Length == 0
                 ? $"To play on, everything must be given: the {look} {Where(holder, part)} is not told so that it is one of the components."
-                : $"More things like the {look} {Where(holder, part)} lie on the table than there are.");
+                : $"More things like the {look} {Where(holder, part)} lie on the table than there are.", Spot(holder, part));
         }
 
         int taken = _left[found.Number].Dequeue();
@@ -172,7 +175,7 @@ internal sealed partial class StateReader(TableLayout layout, int markBase, Tabl
 
     private int StateOf(Thing thing, AttributeFacts state, Holder holder, int part) => thing.Values[state.Attribute.Index]
         ?? (state.Attribute.Kind.Family == KindFamily.Die && holder.Board is null ? TableState.None
-            : throw new NotPlayableException($"To play on, everything must be given: nobody says the {state.Attribute.Name} of the {_naming.Look(thing)} {Where(holder, part)}."));
+            : throw new NotPlayableException($"To play on, everything must be given: nobody says the {state.Attribute.Name} of the {_naming.Look(thing)} {Where(holder, part)}.", Spot(holder, part)));
 
     // A card lies as the place has it, unless the position says otherwise.
     private static int FaceOf(Thing thing, Holder holder) => thing.IsFaceUp ?? holder.IsOpen ? ThingClass.FaceUp : 0;
@@ -204,7 +207,7 @@ internal sealed partial class StateReader(TableLayout layout, int markBase, Tabl
                 continue;
             }
 
-            long held = given[at] ?? throw new NotPlayableException($"To play on, everything must be given: nobody says '{mark.Name}'{Whose(mark, at)}.", mark.DeclaredAt);
+            long held = given[at] ?? throw new NotPlayableException($"To play on, everything must be given: nobody says '{mark.Name}'{Whose(mark, at)}.", null, mark.DeclaredAt);
             state.Numbers[markBase + layout.MarkStart[mark.Index] + at] = MarkTable.ToState(layout, mark, at, held);
         }
     }

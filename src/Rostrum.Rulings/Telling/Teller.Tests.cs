@@ -22,7 +22,7 @@ internal sealed partial class Teller
         string text = test.Operation.Id switch
         {
             _ when found is not null => TellTestOf(found, test, values, holds == Kleene.Yes, frame),
-            Op.IsNothing => holds == Kleene.Yes ? TellAbsent(first, frame) : $"{Phrase(first, frame)} is {naming.Of(values[0])}",
+            Op.IsNothing => holds == Kleene.Yes ? TellAbsent(first, frame) : TellPresent(first, values[0], frame),
             Op.NextTo => $"{naming.Of(values[0])} and {naming.Of(values[1])} are {not}neighbours",
             Op.In when test.Argument(1) is Term.Apply { Operation.Id: Op.Most or Op.Least, Pick: not null } best => TellBest(best, values[0], holds == Kleene.Yes, frame),
             Op.In => $"{naming.Of(values[0])} {(IsYou(values[0]) ? "are" : "is")} {not}in {Container(test.Argument(1), frame)}",
@@ -70,15 +70,21 @@ internal sealed partial class Teller
     {
         Term.Apply { Operation.Id: Op.TopOf } top => $"{Phrase(top.Argument(0), frame)} is empty",
         Term.Apply { Operation.Id: Op.Step } step => $"there is nothing {Phrase(step, frame)}",
-        _ => $"{Phrase(term, frame)} is nothing",
+        _ => $"{Called(term, frame)} is nothing",
     };
+
+    private string TellPresent(Term term, Value value, Value[] frame) =>
+        Called(term, frame) is var name && name != naming.Of(value) ? $"{name} is {naming.Of(value)}" : $"there is {naming.Of(value)}";
+
+    // A choice or a letter by its own name, where what it stands for is said beside it.
+    private string Called(Term term, Value[] frame) => term is Term.Variable { Name: not "it" } letter ? letter.Name : Phrase(term, frame);
 
     private string TellSame(Term.Apply test, Value[] values, bool holds, Value[] frame)
     {
         if (test.Argument(0) is Term.Apply { Operation.Id: Op.Count, Pick: { } pick } count)
         {
             string where = pick.Domain is Term.Within within ? $" in {Phrase(within.Container, frame)}" : "";
-            return $"there {Verb(values[0])} {Amount(count, values[0], frame)}{where}";
+            return $"there {Verb(values[0])} {Amount(count, values[0], frame)}{where}{(holds ? "" : $", not {naming.Of(values[1])}")}";
         }
 
         if (test.Argument(0) is Term.Apply { Operation.Id: Op.Different })
@@ -86,13 +92,27 @@ internal sealed partial class Teller
             return $"there {Verb(values[0])} {Amount(test.Argument(0), values[0], frame)}{(holds ? "" : $", not {naming.Of(values[1])}")}";
         }
 
-        string first = Phrase(test.Argument(0), frame);
-        string value = naming.Of(values[0]);
-        string start = first == value ? first : $"{first} is {value}";
-        string other = first == value && test.Argument(1) is Term.MarkOf or Term.LastChoice or Term.Constant or Term.Call { Subjects.IsEmpty: true } ? Phrase(test.Argument(1), frame) : naming.Of(values[1]);
-        return holds ? (first == value ? $"{first} is {other}" : start)
-            : first == value ? $"{first} is not {other}" : $"{start}, not {other}";
+        (string value, string other) = (naming.Of(values[0]), naming.Of(values[1]));
+        (string first, string second) = (Phrase(test.Argument(0), frame), Phrase(test.Argument(1), frame));
+        if (second == other || second.StartsWith('\''))
+        {
+            return TellSameAs(test.Argument(0), first, value, other, holds, frame);
+        }
+
+        return (first == value, holds) switch
+        {
+            (true, true) => $"{value} is {second}",
+            (true, false) => $"{value} is not {second}",
+            (false, true) => $"{first} is {value}, like {second}",
+            _ => $"{first} is {value}, and {second} is {other}",
+        };
     }
+
+    // What it is compared with has no name but what it is.
+    private string TellSameAs(Term term, string first, string value, string other, bool holds, Value[] frame) =>
+        first != value ? (holds ? $"{first} is {value}" : $"{first} is {value}, not {other}")
+        : !holds ? $"{first} is not {other}"
+        : first == other ? $"{Called(term, frame)} is {other}" : $"{first} is {other}";
 
     /// <summary>A number with what it counts and its verb: <c>3 plates are</c>.</summary>
     private string Measured(Term term, Value value, Value[] frame)
@@ -109,7 +129,8 @@ internal sealed partial class Teller
 
     // A number that has a name of its own, such as the level of a space: nothing is counted.
     private static bool IsNamedNumber(Term term, Value value) =>
-        value is Value.Number { IsKnown: true } && term is Term.Call or Term.CardCell or Term.Property or Term.LookUp or Term.PrintedOn or Term.MarkOf or Term.Constant;
+        value is Value.Number { IsKnown: true } && term is Term.Call or Term.CardCell or Term.Property or Term.LookUp or Term.PrintedOn or Term.MarkOf or Term.Constant or Term.Counter
+            or Term.Apply { Operation.Id: Op.OrderOf or Op.HeightOf or Op.AdvanceOf };
 
     /// <summary>A number with what it counts: <c>3 plates</c>.</summary>
     public string Amount(Term term, Value value, Value[] frame)

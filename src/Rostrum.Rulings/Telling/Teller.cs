@@ -133,7 +133,7 @@ internal sealed partial class Teller(Evaluator evaluator, Naming naming)
 
         string looks = Prose.Or(matches.Looks.Select(Nouns.One));
         return subject is Value.Nothing or Value.Unknown
-            ? Tale.Of($"{Phrase(matches.Subject, frame)} is {naming.Of(subject)}")
+            ? Tale.Of($"{Called(matches.Subject, frame)} is {naming.Of(subject)}")
             : new Tale($"{naming.Of(subject)} is {(holds == Kleene.Yes ? "" : "not ")}{looks}", naming.SpacesOf(subject));
     }
 
@@ -199,7 +199,7 @@ internal sealed partial class Teller(Evaluator evaluator, Naming naming)
         Blame why = value.WhyUnknown;
         if (!why.IsAny)
         {
-            return new Tale($"{Phrase(term, frame)} is {naming.Of(value)}", naming.SpacesOf(value));
+            return new Tale($"{Called(term, frame)} is {naming.Of(value)}", naming.SpacesOf(value));
         }
 
         IEnumerable<string> facts = naming.Facts(why.Blanks).Select(f => $"{f} is not given");

@@ -52,7 +52,7 @@ internal sealed partial class FormulaParser
     private static readonly string[] NoChoice = ["while", "until", "above", "below", "minus"];
 
     // CHOICE "of" ["my"] "last" ACTION: the name of the choice is known only inside that action.
-    private Syntax.OfLast? LastChoiceAhead()
+    private Syntax? LastChoiceAhead()
     {
         int first = _at;
         int of = first;
@@ -70,12 +70,29 @@ internal sealed partial class FormulaParser
         (int length, ImmutableArray<NameSense> senses) = _names.Match(_tokens, last + 1);
         if (!senses.Any(s => s.Symbol is ActionName))
         {
-            return null;
+            return NoSuchAction(last);
         }
 
         _at = last + 1 + length;
         var choice = new Syntax.Name(WordsFrom(first, of - first), [], _tokens[first].Span.To(_tokens[of - 1].Span));
         return new Syntax.OfLast(choice, last > of + 1, new Syntax.Name(WordsFrom(last + 1), senses, SpanFrom(last + 1)), SpanFrom(first));
+    }
+
+    // `last` before a word is nothing but the last time that an action was done, unless a name begins with it.
+    private Syntax.Broken? NoSuchAction(int last)
+    {
+        int end = last + 1;
+        while (_tokens[end].Kind is TokenKind.Word or TokenKind.Number && !Vocabulary.GrammarWords.Contains(_tokens[end].Text))
+        {
+            end++;
+        }
+
+        if (end == last + 1 || _names.Match(_tokens, last).Length > 1)
+        {
+            return null;
+        }
+
+        return Fail(FormulaProblems.NoSuchAction(_tokens[last + 1].Span.To(_tokens[end - 1].Span), WordsFrom(last + 1, end - last - 1), NameHelp.Actions(_names)));
     }
 
     // NOUN [LABEL] "of" factor

@@ -29,7 +29,7 @@ internal sealed partial class FormulaParser
         }
 
         (string words, StepKind kind) = StepWords.Verbs.FirstOrDefault(v => WordsAhead(v.Words));
-        if (call is { } found && (words is null || found.Length > Prose.WordsOf(words).Length))
+        if (call is { } found && (words is null || found.Length > Prose.WordsOf(words).Length || IsNamedLikeStep(found.Length, words)))
         {
             return ReadCallStep(found.Action, found.Phrase);
         }
@@ -47,6 +47,9 @@ internal sealed partial class FormulaParser
 
         return UnknownStep(actions);
     }
+
+    // `push` alone, where an action is called so: that its name cannot be had was told where it is declared, and a step of that word would go on.
+    private bool IsNamedLikeStep(int length, string words) => length == Prose.WordsOf(words).Length && _tokens[_at + length].Kind == TokenKind.End;
 
     private StepSyntax? ReadVerb(string words, StepKind kind) => kind switch
     {

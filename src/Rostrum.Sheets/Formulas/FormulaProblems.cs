@@ -27,6 +27,23 @@ internal static class FormulaProblems
     public static Diagnostic OtherWord(SourceSpan at, string written, string instead) => new(
         "ROS0201", Severity.Error, at, $"Nothing is called '{written}'.", $"Write {instead}.");
 
+    /// <param name="at">The word for a number.</param>
+    /// <param name="what">What stands behind 'of'.</param>
+    public static Diagnostic NumberOf(SourceSpan at, string what) => new(
+        "ROS0201", Severity.Error, at, $"Nothing is called '{Prose.Clip(at.Text)}'.", OrderOrCount(what));
+
+    /// <param name="at">What was written for it.</param>
+    /// <param name="counter">The name of the number.</param>
+    /// <param name="of">What it numbers.</param>
+    public static Diagnostic CounterMeant(SourceSpan at, string counter, string of) => new(
+        "ROS0201", Severity.Error, at, $"Nothing is called '{Prose.Clip(at.Text)}'.", $"Write '{counter}' for the number of the {of} at hand, from 1.")
+    {
+        Fix = Fix.Replace(at, counter, FixGrade.Choice),
+    };
+
+    private static string OrderOrCount(string what) =>
+        $"Write 'order of {Prose.Clip(what)}' for its number, from 1; or 'count({Prose.Clip(what)})' for how many spaces it has.";
+
     public static Diagnostic EachIsAKey(SourceSpan at) => new(
         "ROS0180", Severity.Error, at, "A formula does not begin with 'each'.",
         "Give the clause a key 'each' beside its 'points', as in '{each: s in my field where s is empty, points: 1}'; or count, as in '2 times count(my apples)'.");
@@ -132,6 +149,16 @@ internal static class FormulaProblems
     public static Diagnostic NoThisAction(SourceSpan at) => new(
         "ROS0205", Severity.Error, at, "There is nothing that 'this action' could be.", "Say it under 'laws' or inside an action, or name the action.");
 
+    public static Diagnostic NoSuchAction(SourceSpan at, string written, string[] actions)
+    {
+        string? near = NearSpelling.Find(written, actions);
+        string known = actions.Length == 0 ? "This sheet has no actions." : $"The {(actions.Length == 1 ? "only action is" : "actions are")} {KnownWords.Few(written, actions)}.";
+        return new("ROS0201", Severity.Error, at, $"There is no action '{Prose.Clip(written)}'.", near is null ? known : $"Did you mean '{near}'? {known}")
+        {
+            Fix = near is null ? null : Fix.Replace(at, near),
+        };
+    }
+
     public static Diagnostic ChoiceBySelf(SourceSpan at, string choice, string action) => new(
         "ROS0210", Severity.Error, at, $"What '{choice}' of '{action}' may be is explained by itself.", "Say what may be chosen without what was chosen the last time.");
 
@@ -169,13 +196,15 @@ internal static class FormulaProblems
 
     public static Diagnostic WrongSort(SourceSpan at, Sort found, Sort wanted) => new(
         "ROS0302", Severity.Error, at, $"{Prose.Sentence(wanted.InWords)} should stand here, but this is {found.InWords}.",
-        wanted.Kind == SortKind.Number && (found.IsMany || found.Kind is SortKind.Line or SortKind.Place) ? "Write 'count(…)' round it."
+        wanted.Kind == SortKind.Number && found.Kind == SortKind.Line ? OrderOrCount(at.Text)
+            : wanted.Kind == SortKind.Number && (found.IsMany || found.Kind == SortKind.Place) ? "Write 'count(…)' round it."
             : wanted.Kind is SortKind.Space or SortKind.Thing && (found.IsMany || found.Kind is SortKind.Line or SortKind.Place)
                 ? $"Name one of them, or go through them with a letter, as in 's in {Prose.Clip(at.Text)} where …'."
                 : "Ask it for what is wanted, or name something else.")
     {
         Fix = wanted.Kind == SortKind.Number && (found.IsMany || found.Kind is SortKind.Line or SortKind.Place)
-            ? new Fix("count it", FixGrade.Choice, [new TextEdit(at.Part(0, 0), "count("), new TextEdit(at.Part(at.Length, 0), ")")])
+            ? found.Kind == SortKind.Line ? new Fix("take its number", FixGrade.Choice, [new TextEdit(at.Part(0, 0), "order of ")])
+            : new Fix("count it", FixGrade.Choice, [new TextEdit(at.Part(0, 0), "count("), new TextEdit(at.Part(at.Length, 0), ")")])
             : null,
     };
 

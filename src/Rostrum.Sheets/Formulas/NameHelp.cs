@@ -33,6 +33,9 @@ internal static class NameHelp
 
     private static readonly string[] Anything = ["thing", "things", "piece", "pieces", "anything", "something"];
 
+    // Words of the grammar with which the name of a line goes on.
+    private static readonly string[] BehindOf = ["of", "my", "their", "the"];
+
     // `less then 3`
     private static readonly FrozenDictionary<string, string> Compared = new Dictionary<string, string> { ["less"] = "less", ["fewer"] = "less", ["more"] = "more", ["greater"] = "more" }
         .ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
@@ -55,11 +58,26 @@ internal static class NameHelp
             return area;
         }
 
+        if (tokens[at + 1].Is("was"))
+        {
+            return FormulaProblems.NoSuchAction(tokens[at].Span, tokens[at].Text, Actions(names));
+        }
+
         // 'total worht' is a misspelt name, and 'total' alone is another language's word.
         string? instead = Instead.GetValueOrDefault(tokens[at].Text);
         if (Nearest(names, tokens, at, instead is null ? 1 : 2) is { } nearest)
         {
             return nearest;
+        }
+
+        if (Counter(tokens, at) is { } counter)
+        {
+            return counter;
+        }
+
+        if (NumberOf(names, tokens, at) is { } number)
+        {
+            return number;
         }
 
         if (instead is not null)
@@ -73,6 +91,42 @@ internal static class NameHelp
         }
 
         return Lines(names, tokens[at]) ?? FormulaProblems.UnknownName(tokens[at].Span, tokens[at].Text, null, null);
+    }
+
+    /// <summary>The names of the actions, in the order of the sheet.</summary>
+    public static string[] Actions(Vocabulary names) => [.. names.All.Select(n => n.Symbol).OfType<ActionName>().Select(a => a.Name).Distinct()];
+
+    // `turns is 20`, `count(rounds) is 10`, `number of turns is 20`
+    private static Diagnostic? Counter(ImmutableArray<Token> tokens, int at)
+    {
+        bool isNumberOf = tokens[at].Is("number") && tokens[at + 1].Is("of");
+        int word = isNumberOf ? at + 2 : at;
+        string? of = tokens[word].Is("turn") || tokens[word].Is("turns") ? "turn" : tokens[word].Is("round") || tokens[word].Is("rounds") ? "round" : null;
+        if (of is null)
+        {
+            return null;
+        }
+
+        bool isCounted = at > 1 && tokens[at - 2].Is("count") && tokens[at - 1].Is("(") && tokens[word + 1].Is(")");
+        SourceSpan span = isCounted ? tokens[at - 2].Span.To(tokens[word + 1].Span) : tokens[at].Span.To(tokens[word].Span);
+        return FormulaProblems.CounterMeant(span, $"{of} number", of);
+    }
+
+    // `number of course of spot`: a line, a slot or a value has a number, and there are several of everything else.
+    private static Diagnostic? NumberOf(Vocabulary names, ImmutableArray<Token> tokens, int at)
+    {
+        if (!tokens[at].Is("number") || !tokens[at + 1].Is("of") || !names.Match(tokens, at + 2).Senses.Any(s => s is { IsPlural: false, Symbol: LineFamily }))
+        {
+            return null;
+        }
+
+        int last = at + 2;
+        while (tokens[last + 1].Kind is TokenKind.Word or TokenKind.Number && (BehindOf.Any(tokens[last + 1].Is) || !Vocabulary.GrammarWords.Contains(tokens[last + 1].Text)))
+        {
+            last++;
+        }
+
+        return FormulaProblems.NumberOf(tokens[at].Span, tokens[at + 2].Span.To(tokens[last].Span).Text);
     }
 
     // A declared name that is nearly written round the unknown word, with at least so many words.

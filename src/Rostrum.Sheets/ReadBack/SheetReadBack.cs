@@ -135,4 +135,22 @@ public static partial class SheetReadBack
 /// <summary>A clause that a variant changes.</summary>
 /// <param name="Before">As it was; null for a new clause.</param>
 /// <param name="After">As it is with the variant; null for one that is gone.</param>
-public sealed record ReadDifference(ReadClause? Before, ReadClause? After);
+public sealed record ReadDifference(ReadClause? Before, ReadClause? After)
+{
+    /// <summary>What differs, in words: the sentences, or what they mean where the author says the same of both, or else how sure they are or their pages.</summary>
+    /// <returns>As it was and as it is; null for a clause that is not there.</returns>
+    public (string? Before, string? After) InWords
+    {
+        get
+        {
+            if (Before is null || After is null)
+            {
+                return (Before?.Says, After?.Says);
+            }
+
+            Func<ReadClause, string>[] tells = [c => c.Says, c => c.Meaning ?? c.Says, c => c.StatusInWords, c => Citation.Tell(c.Cite)];
+            Func<ReadClause, string> differing = tells.FirstOrDefault(t => t(Before) != t(After), tells[0]);
+            return (differing(Before), differing(After));
+        }
+    }
+}

@@ -8,7 +8,8 @@ namespace Rostrum.Sheets.Steps;
 
 /// <summary>Reads the phrase of an action, <c>place (what) on (spot)</c>, into its words and gaps.</summary>
 /// <param name="problems">Where messages go.</param>
-internal sealed class PhraseReader(DiagnosticBag problems)
+/// <param name="name">The name of the action, where the sheet gives one: that it is called like a step is told there, and not once more of its phrase.</param>
+internal sealed class PhraseReader(DiagnosticBag problems, string? name = null)
 {
     /// <summary>The phrase of an action that has only a name.</summary>
     public static ActionPhrase OfName(string name) => new([new PhrasePart(Prose.Fold(name), false)]);
@@ -108,8 +109,7 @@ internal sealed class PhraseReader(DiagnosticBag problems)
         }
 
         string lead = parts[0].Words;
-        string? step = StepWords.All.FirstOrDefault(w => string.Equals(w, lead, StringComparison.OrdinalIgnoreCase));
-        if (step is not null)
+        if (StepWords.Named(lead) is { } step && !string.Equals(lead, name, StringComparison.OrdinalIgnoreCase))
         {
             problems.Add(StepProblems.PhraseIsStep(phrase.Span, phrase.Text, step));
         }

@@ -35,6 +35,13 @@ internal static class StepProblems
     public static Diagnostic PhraseIsStep(SourceSpan at, string phrase, string step) => new(
         "ROS0196", Severity.Error, at, $"'{Prose.Clip(phrase)}' begins like the step '{step}', so the two could not be told apart.", "Begin the phrase with another word.");
 
+    /// <param name="at">The name.</param>
+    /// <param name="word">The name as written, which is the beginning of a step.</param>
+    /// <param name="instead">A name that would do; null for none.</param>
+    public static Diagnostic NameIsStep(SourceSpan at, string word, string? instead) => new(
+        "ROS0196", Severity.Error, at, $"Steps begin with '{word}', so no action can be called '{word}'.",
+        $"Give it another name{(instead is null ? "" : $", such as '{instead}'")}, and write that wherever the action is named: in its phrase, in steps, under 'binds', behind 'before' and 'after'.");
+
     public static Diagnostic GapWithoutChoice(SourceSpan at, string gap, string? near) => new(
         "ROS0197", Severity.Error, at, $"The phrase has a gap for '{gap}', but nothing of that name is chosen.",
         near is null ? $"Add '{gap}' under 'choose', or take the gap out." : $"Did you mean '{near}'?")

@@ -68,6 +68,43 @@ public sealed class ThreatTests
         Assert.Equal([0], threat.TurnsLeft);
     }
 
+    // Whoever takes the highest stone of two or more has another turn; the last stone ends the game. Both kinds of steps that lead to another turn are asked.
+    [Theory]
+    [InlineData("after pick: {do: [if any(stones in path): again]}", "next to play: opponent")]
+    [InlineData("", "next to play: me if any(stones in path) otherwise opponent")]
+    public void An_extra_turn_comes_before_anybody_else_moves(string again, string next)
+    {
+        Threats threats = Taking(again, next, "1 . s s s");
+
+        Assert.All(threats.Seats, t => AssertThreat(t, CanEnd.Yes, ["pick B1", "pick C1", "pick D1"], "bare", [0, 0]));
+        Assert.All(threats.Seats, t => Assert.Equal(2, t.ExtraTurns));
+    }
+
+    [Fact]
+    public void The_fewest_turns_are_told()
+    {
+        SeatThreat threat = Taking("after pick: {do: [if any(stones in path): again]}", "next to play: opponent", "1 . . . s").Seats[0];
+
+        AssertThreat(threat, CanEnd.Yes, ["pick D1"], "bare", [0, 0]);
+        Assert.Equal(0, threat.ExtraTurns);
+    }
+
+    [Fact]
+    public void Extra_turns_that_end_nothing_are_looked_at_too()
+    {
+        SeatThreat threat = Taking("after pick: {do: [if what is A1: again]}", "next to play: opponent", "1 s s s .").Seats[0];
+
+        AssertThreat(threat, CanEnd.No, [], null, []);
+        Assert.Equal(1, threat.ExtraTurns);
+    }
+
+    [Fact]
+    public void A_turn_of_somebody_else_is_no_extra_turn() => Assert.Equal(CanEnd.No, Taking("", "next to play: opponent", "1 s s . .").Seats[0].CanEnd);
+
+    [Fact]
+    public void Extra_turns_without_end_are_given_up() =>
+        Assert.Equal(CanEnd.Unknown, Taking("after pick: {do: [move a stone from box to what, again]}", "next to play: opponent", "1 s s s s").Seats[0].CanEnd);
+
     [Fact]
     public void A_search_that_is_given_up_says_so() => Assert.Equal(CanEnd.Unknown, Shipped("kiln-night", "full").Seats[0].CanEnd);
 
@@ -84,6 +121,31 @@ public sealed class ThreatTests
 
         Assert.StartsWith("The course of this game has no one place where turns begin", why.Message);
         Assert.NotNull(why.At);
+    }
+
+    private static Threats Taking(string hook, string next, string row)
+    {
+        string sheet = $$$"""
+            rule sheet: 1
+            game: Taking
+            players: 2
+            pieces: {stone: {count: 4}}
+            signs: {s: stone}
+            boards:
+              path: {squares: 4 across 1 up, holds: 1}
+            marks: {taken: {holds: 0 to 100000, starts: 0}}
+            turn: pick
+            {{{hook}}}
+            {{{next}}}
+            actions:
+              pick:
+                phrase: pick (what)
+                choose: {what: a space in path where it is not empty}
+                do: [move all stones from what to box, add 1 to taken]
+            end:
+              bare: {if: path is empty}
+            """;
+        return Asked(new Game(GameFolder.InMemory("taking", ("sheet.yaml", sheet)), ShippedGames.Idioms), new SourceText("here.yaml", $"path: |\n  {row}\n  / A B C D\n"));
     }
 
     private static Threats Shipped(string name, string position)

@@ -51,6 +51,14 @@ public sealed class FormulaProblemTests
         { "ROS0201", "count(«columns» of my field) is 3" },
         { "ROS0201", "me can «lya»" },
         { "ROS0201", "«waht» of last lay is top of A1" },
+        { "ROS0201", "A1 is spot of my last «stroll»" },
+        { "ROS0201", "spot of last «turn» is A1" },
+        { "ROS0201", "what of last «use teh kiln» is 3" },
+        { "ROS0201", "«turn» is 20" },
+        { "ROS0201", "«count(turns)» is 20" },
+        { "ROS0201", "count(my sticks) is «number of rounds»" },
+        { "ROS0201", "«number» of bay of A1 is 2" },
+        { "ROS0201", "«number» of sticks in my sticks is 2" },
         { "ROS0202", "«A1» of me is empty" },
         { "ROS0202", "«count» of me" },
         { "ROS0203", "count(«s» in my field)" },
@@ -93,7 +101,13 @@ public sealed class FormulaProblemTests
         { "me can lya", "me can lay" },
         { "count(field)", "count(my field)" },
         { "bays of my field + 1", "count(bays of my field) + 1" },
-        { "bay of A1 is at least 2", "count(bay of A1) is at least 2" },
+        { "bay of A1 is at least 2", "order of bay of A1 is at least 2" },
+        { "turns is 20", "turn number is 20" },
+        { "count(turns) is 20", "turn number is 20" },
+        { "round is at most 10", "round number is at most 10" },
+        { "number of turns is 20", "turn number is 20" },
+        { "2 + number of rounds is 20", "2 + round number is 20" },
+        { "what of my last lya is top of A1", "what of my last lay is top of A1" },
         { "A1 is a jug", "A1 shows a jug" },
         { "any(s in my field where s is copper or ash)", "any(s in my field where s shows copper or ash)" },
     };
@@ -121,6 +135,16 @@ public sealed class FormulaProblemTests
         Assert.Equal(mended, applied);
         Assert.Empty(BenchSheet.ProblemsOf(applied));
     }
+
+    // A line has a number of its own, and several spaces; of several things there is only how many.
+    [Theory]
+    [InlineData("number of bay of A1 is 2", "Write 'order of bay of A1' for its number, from 1; or 'count(bay of A1)' for how many spaces it has.")]
+    [InlineData("bay of A1 is at least 2", "Write 'order of bay of A1' for its number, from 1; or 'count(bay of A1)' for how many spaces it has.")]
+    [InlineData("bays of my field is at least 2", "Write 'count(…)' round it.")]
+    [InlineData("number of bays of my field is 2", "Write 'count(…)'.")]
+    [InlineData("stroll was done the turn before by me", "The actions are 'lay', 'trade' and 'use the kiln'.")]
+    [InlineData("spot of my last stroll is A1", "The actions are 'lay', 'trade' and 'use the kiln'.")]
+    public void Way_out_fits_what_was_written(string formula, string hint) => Assert.Equal(hint, Assert.Single(BenchSheet.ProblemsOf(formula)).Hint);
 
     [Fact]
     public void Their_is_refused_where_three_play()

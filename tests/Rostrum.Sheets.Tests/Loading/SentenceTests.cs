@@ -91,10 +91,10 @@ public sealed class SentenceTests
             "Take any number of neighbouring tiles in a straight line, all of one colour.",
             """
             actions:
-              take: {phrase: pick (tiles), choose: {tiles: some cells in field where it is not empty}, do: [for each t in tiles: [move top of t to my supply]]}
+              pick: {phrase: pick (tiles), choose: {tiles: some cells in field where it is not empty}, do: [for each t in tiles: [move top of t to my supply]]}
             laws:
-              one colour: {binds: take, needs: "different(t in tiles, tint of top of t) is 1"}
-              in a line: {binds: take, needs: any(n in (1 to 6) where any(l in straights(field, n) where all(t in tiles, t is in l) and count(l) is count(tiles)))}
+              one colour: {binds: pick, needs: "different(t in tiles, tint of top of t) is 1"}
+              in a line: {binds: pick, needs: any(n in (1 to 6) where any(l in straights(field, n) where all(t in tiles, t is in l) and count(l) is count(tiles)))}
             """
         },
         {

@@ -89,7 +89,18 @@ public sealed class SheetReadBackTests
         Sheet before = Loaded.Of(one.StartsWith("actions", StringComparison.Ordinal) ? one : Common + one).Sheet;
         Sheet after = Loaded.Of(other.StartsWith("actions", StringComparison.Ordinal) ? other : Common + other).Sheet;
 
-        Assert.Single(SheetReadBack.Differences(before, after));
+        ReadDifference difference = Assert.Single(SheetReadBack.Differences(before, after));
+        Assert.NotEqual(difference.InWords.Before, difference.InWords.After);
+    }
+
+    [Fact]
+    public void Steps_are_told_where_the_sentence_stays()
+    {
+        const string Steps = "actions: {put: {says: Put it., do: [end turn, again]}}";
+
+        ReadDifference difference = Assert.Single(SheetReadBack.Differences(Loaded.Of(Steps).Sheet, Loaded.Of(Steps.Replace(", again", "", StringComparison.Ordinal)).Sheet));
+
+        Assert.Equal(("the turn is over; the same player has another turn.", "the turn is over."), difference.InWords);
     }
 
     [Theory]

@@ -22,7 +22,9 @@ internal sealed class ActionsSection(LoadContext context)
     public void Declare(OutlineNode section)
     {
         context.Declared.ChoicesOf = action => Choose(action).Known;
-        foreach (OutlineEntry entry in OutlineAsk.Entries(context, section, "the actions"))
+        OutlineEntry[] entries = [.. OutlineAsk.Entries(context, section, "the actions")];
+        string[] named = [.. entries.Select(e => Prose.Fold(e.Key.Text))];
+        foreach (OutlineEntry entry in entries)
         {
             string name = Prose.Fold(entry.Key.Text);
             OutlineMapping mapping = entry.Value switch
@@ -39,10 +41,10 @@ internal sealed class ActionsSection(LoadContext context)
 
             OutlineAsk.CheckKeys(context, mapping, "actions");
             ActionPhrase phrase = mapping.Find("phrase")?.Value is OutlineScalar words
-                ? new PhraseReader(context.Problems).Read(words)
+                ? new PhraseReader(context.Problems, name).Read(words)
                 : PhraseReader.OfName(name);
             var action = new ActionName(name, phrase, _texts.Count, entry.Key.Span);
-            Name(action, phrase);
+            Name(action, phrase, named);
             _texts.Add((action, mapping));
         }
     }
@@ -134,8 +136,13 @@ internal sealed class ActionsSection(LoadContext context)
         }
     }
 
-    private void Name(ActionName action, ActionPhrase phrase)
+    private void Name(ActionName action, ActionPhrase phrase, string[] named)
     {
+        if (StepWords.Named(action.Name) is { } step)
+        {
+            context.Problems.Add(StepProblems.NameIsStep(action.DeclaredAt!.Value, step, StepWords.Instead(step, named)));
+        }
+
         // An action is only named in steps and after `can`: it may bear a word that formulas use otherwise, such as `place`.
         if (context.Declared.Names.Find(action.Name).Select(s => s.Symbol).FirstOrDefault(s => s is ActionName) is { } other)
         {
