@@ -42,6 +42,10 @@ public sealed class RefusalTests
         Assert.Equal("sow: [move a seed from supply to bowl, sow]", Line(Refused("turn: sow\nactions:\n  sow: [move a seed from supply to bowl, sow]\n")));
 
     [Fact]
+    public void A_law_that_asks_whether_its_own_action_can_be_done_is_told_where_it_asks() =>
+        Assert.Equal("me can sow", Line(Refused("turn: sow\nactions:\n  sow: {do: move a seed from supply to bowl}\nlaws:\n  first come: {binds: sow, forbids: me can sow}\n")).TrimEnd('}'));
+
+    [Fact]
     public void A_game_that_only_passes_turns_is_given_up() =>
         Assert.Equal("The game has not ended after 100,000 decisions, chance events and turns.", Refused("turn: nothing\n").Message);
 
