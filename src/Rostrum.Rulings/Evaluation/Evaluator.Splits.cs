@@ -23,7 +23,9 @@ internal sealed partial class Evaluator
 
     private SplitFound Split(Term.Apply apply, Value[] elements, Value[] frame)
     {
-        SplitMemory.Answer answer = SplitMemory.Of(position).Ask(apply.Argument(0), me, setting, elements, () =>
+        var reads = new WorthReads(Sheet, apply.Argument(0)!);
+        int asker = reads.IsOfElements && !reads.LooksAtMe ? SplitMemory.Anybody : me;
+        SplitMemory.Answer answer = SplitMemory.Of(position).Ask(apply.Argument(0), asker, setting, elements, () =>
         {
             var own = new SortedSet<int>();
             var asked = new Evaluator(position, me, setting, own);

@@ -10,6 +10,9 @@ namespace Rostrum.Rulings.Evaluation;
 /// <remarks>May be asked from several threads at once.</remarks>
 internal sealed class SplitMemory
 {
+    /// <summary>Stands for the one who asks where it does not matter who that is.</summary>
+    public const int Anybody = -1;
+
     private static readonly ConditionalWeakTable<Position, SplitMemory> Known = [];
 
     private readonly ConcurrentDictionary<Asked, Answer> _answers = [];
@@ -19,7 +22,7 @@ internal sealed class SplitMemory
 
     /// <summary>The answer to a question; looked for where nobody asked before.</summary>
     /// <param name="worth">What a set is worth: a word, said of the set alone.</param>
-    /// <param name="me">The 0-based seat that <c>me</c> is.</param>
+    /// <param name="me">The 0-based seat that <c>me</c> is, or <see cref="Anybody"/>.</param>
     /// <param name="setting">Which readings are meant.</param>
     /// <param name="elements">What is split.</param>
     /// <param name="find">Works it out.</param>

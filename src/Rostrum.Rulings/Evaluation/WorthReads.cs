@@ -30,13 +30,17 @@ internal sealed class WorthReads
     /// <summary>True where it looks at whose the elements are, or at any attribute without its name.</summary>
     public bool LooksAtOwners { get; private set; }
 
+    /// <summary>True where it looks at who is asked; meant only where <see cref="IsOfElements"/>.</summary>
+    public bool LooksAtMe { get; private set; }
+
     /// <summary>True where it looks at which side of a card is seen.</summary>
     public bool LooksAtFaces { get; private set; }
 
     // Forms that are not named here, such as a place, a space, a named card, look at more.
     private bool Allows(Term? term) => term switch
     {
-        null or Term.Number or Term.Constant or Term.Truth or Term.Nothing or Term.Value or Term.Text or Term.Variable or Term.Me or Term.Seat or Term.StartPlayer or Term.Counter or Term.NotModelled => true,
+        null or Term.Number or Term.Constant or Term.Truth or Term.Nothing or Term.Value or Term.Text or Term.Variable or Term.Seat or Term.StartPlayer or Term.Counter or Term.NotModelled => true,
+        Term.Me => NotesMe(),
         Term.Apply apply => AllowsOperation(apply.Operation.Id) && AllowsPick(apply.Pick) && apply.Arguments.All(Allows),
         Term.Matches matches => Allows(matches.Subject) && !matches.AsksTop && matches.Looks.All(AllowsLook),
         Term.Call call => call.Subjects.All(Allows) && AllowsWord(call.Word),
@@ -69,11 +73,14 @@ internal sealed class WorthReads
     private bool AllowsLook(Look look)
     {
         LooksAtOwners |= look.Owner != LookOwner.Anyone;
+        LooksAtMe |= look.Owner != LookOwner.Anyone;
         LooksAtFaces |= look.Traits.Any(t => t.Word is null);
         _attributes.UnionWith(look.Values.Select(v => v.Attribute));
         return look.Card is null && look.SpotNoun is null
             && look.Traits.All(t => t.Word is { } word ? AllowsWord(word) : t.Adjective is Adjective.FaceUp or Adjective.FaceDown);
     }
+
+    private bool NotesMe() => LooksAtMe = true;
 
     private bool Notes(Rostrum.Sheets.Model.Attribute attribute)
     {

@@ -40,7 +40,13 @@ internal static class SupplyCheck
             return;
         }
 
+        // Far most positions hold fewer things than there are of any look.
         var looks = new SupplyLooks(kind);
+        if (things.Sum(t => (long)t.Count) <= looks.Fewest)
+        {
+            return;
+        }
+
         var told = new List<ImmutableArray<int?>>();
         foreach (ImmutableArray<int?> look in looks.Of(things.Select(w => w.Thing)))
         {

@@ -29,6 +29,9 @@ internal sealed class SupplyLooks
             .DistinctBy(l => string.Join(',', l)).OrderByDescending(l => l.Count(v => v is not null));
     }
 
+    /// <summary>So many things can never be too many, whatever they look like.</summary>
+    public long Fewest => Math.Min(_kind.Supply.Total ?? long.MaxValue, _isComplete ? _kind.Supply.OfEach.Min(r => r.Count) : _rows.Length == 0 ? long.MaxValue : 0);
+
     /// <summary>How many things of this look there are at most; null where the sheet does not say.</summary>
     public long? Most(ImmutableArray<int?> look)
     {
@@ -63,8 +66,18 @@ internal sealed class SupplyLooks
     }
 
     /// <summary>True where the values show everything that the look asks.</summary>
-    public static bool Shows(ImmutableArray<int?> values, ImmutableArray<int?> look) =>
-        look.Zip(values).All(p => p.First is null || p.First == p.Second);
+    public static bool Shows(ImmutableArray<int?> values, ImmutableArray<int?> look)
+    {
+        for (int i = 0; i < look.Length; i++)
+        {
+            if (look[i] is { } asked && asked != values[i])
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
 
     private ImmutableArray<int?> Reduced(ImmutableArray<int?> values) => [.. values.Select((v, i) => _counted[i] ? v : null)];
 

@@ -17,6 +17,7 @@ public sealed class Vocabulary
     private readonly Branch _root = new();
     private readonly List<Branch> _inOrder = [];
     private readonly List<ActionName> _actions = [];
+    private readonly List<Place> _places = [];
     private readonly Vocabulary? _outer;
 
     /// <summary>An empty vocabulary.</summary>
@@ -55,6 +56,11 @@ public sealed class Vocabulary
             {
                 _actions.Add(action);
             }
+
+            if (symbol is Place place)
+            {
+                _places.Add(place);
+            }
         }
     }
 
@@ -71,6 +77,9 @@ public sealed class Vocabulary
 
     /// <summary>The actions that are known, each once.</summary>
     internal IEnumerable<ActionName> Actions => _actions.Concat(_outer?.Actions ?? []).Distinct();
+
+    /// <summary>The places that are known.</summary>
+    internal IEnumerable<Place> Places => _places.Concat(_outer?.Places ?? []);
 
     /// <summary>Every name of so many words, for suggestions; the names of a scope before those round it.</summary>
     internal IEnumerable<string> OfLength(int words) => _inOrder.Where(b => b.Length == words).Select(b => b.Words).Concat(_outer?.OfLength(words) ?? []);

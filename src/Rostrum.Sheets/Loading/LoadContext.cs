@@ -99,7 +99,7 @@ internal sealed class LoadContext(GameFolder folder, IdiomLibrary idioms, Diagno
     }
 
     // A place whose name is the plural of this one, or the singular.
-    private Place? OtherNumber(string name) => Declared.Names.All.Select(n => n.Symbol).OfType<Place>()
+    private Place? OtherNumber(string name) => Declared.Names.Places
         .FirstOrDefault(p => Prose.Plural(p.Name) == name || Prose.Plural(name) == p.Name);
 
     /// <summary>Binds a formula of the sheet in a scope.</summary>

@@ -144,13 +144,27 @@ public sealed record Sheet
     internal Formulas.Declarations Scope { get; init; } = new();
 
     /// <summary>The board with this place.</summary>
-    public BoardFacts Board(Place place) => Boards.First(b => ReferenceEquals(b.Place, place));
+    public BoardFacts Board(Place place) => Found(Boards, place, static (b, p) => ReferenceEquals(b.Place, p));
 
     /// <summary>What is said of this kind.</summary>
-    public KindFacts KindOf(Kind kind) => Kinds.First(k => ReferenceEquals(k.Kind, kind));
+    public KindFacts KindOf(Kind kind) => Found(Kinds, kind, static (k, of) => ReferenceEquals(k.Kind, of));
 
     /// <summary>The cards of this kind.</summary>
-    public CardTable Cards(Kind kind) => CardTables.First(c => ReferenceEquals(c.Kind, kind));
+    public CardTable Cards(Kind kind) => Found(CardTables, kind, static (c, of) => ReferenceEquals(c.Kind, of));
+
+    // Asked for each thing of each formula, so nothing is allocated.
+    private static T Found<T, TOf>(ImmutableArray<T> all, TOf of, Func<T, TOf, bool> isIt)
+    {
+        foreach (T one in all)
+        {
+            if (isIt(one, of))
+            {
+                return one;
+            }
+        }
+
+        throw new InvalidOperationException("The sheet does not have it.");
+    }
 }
 
 /// <summary>A variant that a sheet offers.</summary>

@@ -1,0 +1,32 @@
+using System.Collections.Immutable;
+using Rostrum.Sheets.ReadBack;
+
+namespace Rostrum.Lessons.Review;
+
+/// <summary>A sentence of the sheet that somebody may say, with its numbers.</summary>
+/// <param name="Clause">The clause that says it.</param>
+/// <param name="Variant">The variant that brings it; null for the game itself.</param>
+/// <param name="Words">The ideas in it that tell which rule is meant, each with its weight: rare ones weigh more. Units of numbers included.</param>
+/// <param name="Slots">Its numbers, in order.</param>
+internal sealed record Statement(ReadClause Clause, string? Variant, ImmutableDictionary<string, double> Words, ImmutableArray<Slot> Slots)
+{
+    /// <summary>What all its words weigh together.</summary>
+    public double Weight { get; } = Words.Values.Sum();
+}
+
+/// <summary>A number in a statement.</summary>
+/// <param name="Value">The number.</param>
+/// <param name="Unit">The idea that it counts, such as <c>stick</c>; null where the sentence does not say.</param>
+/// <param name="Key">A number that must be said beside it: the row of a table. Null for none.</param>
+/// <param name="IsBare">True where nothing is said but how many there are of something.</param>
+internal sealed record Slot(long Value, string? Unit, long? Key, bool IsBare)
+{
+    /// <summary>True for a place in an order, such as the third storm.</summary>
+    public bool IsOrdinal { get; init; }
+
+    /// <summary>What the key of a row counts, such as bowls; null for none.</summary>
+    public string? KeyUnit { get; init; }
+
+    /// <summary>The ideas right around it: they tell it from the other numbers of its statement.</summary>
+    public ImmutableHashSet<string> Near { get; init; } = [];
+}

@@ -1,0 +1,115 @@
+using System.Collections.Immutable;
+using Rostrum.Lessons.Captions;
+using Rostrum.Rulings.Games;
+using Rostrum.Sheets.Model;
+using Rostrum.Sheets.ReadBack;
+using Rostrum.Text;
+
+namespace Rostrum.Lessons.Review;
+
+/// <summary>Everything that a sheet says and somebody may say aloud: its facts, its clauses, the rows of its tables, of the game and of each variant.</summary>
+internal sealed class Statements
+{
+    private static readonly string[] Unspoken = ["Signs", "Sources", "Open questions", "Appearance"];
+
+    // Sections whose numbers somebody says as they stand there; those of components and tables are facts or rows.
+    private static readonly string[] Numbered = ["Facts", "Laws", "Scoring", "End of the game", "Actions", "Course", "Rating", "Variants"];
+
+    private Statements(Units units, ImmutableArray<Statement> all, ImmutableDictionary<string, double> weights, ImmutableArray<(ReadClause Clause, ImmutableArray<(long Key, long Value)> Rows)> tables) =>
+        (Units, All, Weights, Tables) = (units, all, weights, tables);
+
+    /// <summary>What numbers count.</summary>
+    public Units Units { get; }
+
+    /// <summary>The statements.</summary>
+    public ImmutableArray<Statement> All { get; }
+
+    /// <summary>How much each idea tells: 1 for one that stands in most statements, more for rare ones.</summary>
+    public ImmutableDictionary<string, double> Weights { get; }
+
+    /// <summary>The tables of numbers by numbers, with their rows in order.</summary>
+    public ImmutableArray<(ReadClause Clause, ImmutableArray<(long Key, long Value)> Rows)> Tables { get; }
+
+    /// <summary>The statements of a game.</summary>
+    /// <param name="game">A game whose sheet is sound.</param>
+    public static Statements Of(Game game)
+    {
+        Sheet sheet = game.Sheet().Sheet!;
+        var units = new Units(sheet);
+        ImmutableArray<ReadClause> basis = SheetReadBack.Of(sheet);
+        var clauses = basis.Select(c => (Clause: c, Variant: (string?)null)).ToList();
+        foreach (VariantFacts variant in sheet.Variants)
+        {
+            if (game.Sheet(variant.Name) is { IsSound: true, Sheet: { } with })
+            {
+                clauses.AddRange(SheetReadBack.Differences(sheet, with).Select(d => d.After).OfType<ReadClause>().Select(c => (c, (string?)variant.Name)));
+            }
+        }
+
+        var raw = clauses.Where(c => !Unspoken.Contains(c.Clause.Section)).Select(c => (c.Clause, c.Variant, Tokens: TokensOf(c.Clause))).ToList();
+        Dictionary<string, int> met = raw.SelectMany(r => r.Tokens.Select(t => t.Stem).Where(s => s.Length > 0).Distinct()).GroupBy(s => s).ToDictionary(g => g.Key, g => g.Count());
+        var weights = met.ToImmutableDictionary(m => m.Key, m => Math.Log(1 + ((double)raw.Count / m.Value)));
+        var tables = Tabled(sheet, basis);
+        IEnumerable<Statement> all = raw.Select(r => Made(r.Clause, r.Variant, r.Tokens, units, weights)).Concat(tables.SelectMany(t => Rows(t.Clause, t.Rows, units, weights)));
+        return new Statements(units, [.. all], weights, tables);
+    }
+
+    /// <summary>The words of a clause as if they were spoken.</summary>
+    public static ImmutableArray<SpokenToken> TokensOf(ReadClause clause) => Spoken(clause.Section == "Facts" ? clause.Says : Sentence(clause));
+
+    /// <summary>Words as if they were spoken.</summary>
+    public static ImmutableArray<SpokenToken> Spoken(string words) =>
+        SpeechReader.Read([.. Prose.WordsOf(words).Select((w, i) => new TimedWord(w, TimeSpan.Zero, TimeSpan.Zero, 0, false))]);
+
+    private static string Sentence(ReadClause clause) => clause.Section is "Words" or "Scoring" or "Laws" or "End of the game" && clause.Name.Length > 0 && !clause.Name.Contains('(', StringComparison.Ordinal)
+        ? $"{clause.Says} {clause.Name}." : clause.Says;
+
+    private static Statement Made(ReadClause clause, string? variant, ImmutableArray<SpokenToken> tokens, Units units, ImmutableDictionary<string, double> weights)
+    {
+        ImmutableDictionary<string, double> words = tokens.Select(t => t.Stem).Where(s => s.Length > 0).Distinct().ToImmutableDictionary(s => s, s => weights[s]);
+        bool isFact = clause.Section == "Facts";
+        var slots = ImmutableArray.CreateBuilder<Slot>();
+        for (int i = 0; i < tokens.Length && Numbered.Contains(clause.Section); i++)
+        {
+            if (tokens[i].Number is not { } value || (!isFact && units.IsInName(tokens, i)))
+            {
+                continue;
+            }
+
+            string? unit = isFact ? UnitOfFact(clause.Name, units) : units.Of(tokens, i);
+            bool isBare = words.Count(w => w.Key != unit) == 0;
+            ImmutableHashSet<string> near = [.. tokens.Skip(Math.Max(0, i - 3)).Take(7).Select(t => t.Stem).Where(s => s.Length > 0)];
+            slots.Add(new Slot(value, unit, null, isBare) { Near = near, IsOrdinal = tokens[i].IsOrdinal });
+        }
+
+        return new Statement(clause, variant, words, slots.ToImmutable());
+    }
+
+    private static string? UnitOfFact(string name, Units units)
+    {
+        string last = Prose.WordsOf(Units.Head(name)).Select(w => Stems.Of(w.ToLowerInvariant())).LastOrDefault(units.Is) ?? "";
+        return last.Length == 0 ? null : last == Stems.Of("cost") ? Stems.Of("point") : last;
+    }
+
+    private static ImmutableArray<(ReadClause Clause, ImmutableArray<(long Key, long Value)> Rows)> Tabled(Sheet sheet, ImmutableArray<ReadClause> basis) =>
+    [
+        .. from table in sheet.Tables
+           let clause = basis.FirstOrDefault(c => c.Section == "Tables" && c.Name == table.Table.Name)
+           where clause is not null
+           let rows = table.Versions[0].Rows.Select(r => (Key: KeyOf(r), Value: r.Entry is Term.Number number ? number.Amount : (long?)null)).ToArray()
+           where rows.Length >= 3 && rows.All(r => r.Key is not null && r.Value is not null)
+           select (clause, rows.Select(r => (r.Key!.Value, r.Value!.Value)).ToImmutableArray()),
+    ];
+
+    private static long? KeyOf(TableRow row) => row.Low is { } low && row.Low == row.High ? low : null;
+
+    // A row is said with its key beside it: 'three bowls make six'.
+    private static IEnumerable<Statement> Rows(ReadClause clause, ImmutableArray<(long Key, long Value)> rows, Units units, ImmutableDictionary<string, double> weights)
+    {
+        ImmutableArray<SpokenToken> tokens = TokensOf(clause);
+        ImmutableDictionary<string, double> words = tokens.Select(t => t.Stem).Where(s => s.Length > 0).Distinct().ToImmutableDictionary(s => s, s => weights[s]);
+        string? unit = words.ContainsKey(Stems.Of("point")) ? Stems.Of("point") : tokens.Select((t, i) => t.Amount is null ? null : units.Of(tokens, i)).LastOrDefault(u => u is not null);
+        string? keyUnit = tokens.Select((t, i) => t.Amount is null ? null : units.Of(tokens, i)).FirstOrDefault(u => u is not null && u != unit);
+        return rows.Select(r => new Statement(clause, null, words, [new Slot(r.Value, unit, r.Key, false) { KeyUnit = keyUnit }]));
+    }
+}

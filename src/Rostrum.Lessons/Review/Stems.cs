@@ -1,0 +1,99 @@
+using System.Collections.Frozen;
+
+namespace Rostrum.Lessons.Review;
+
+/// <summary>Words reduced to what they have in common: <c>scores</c>, <c>scoring</c> and <c>scored</c> are one; words that teachers use for each other are one too.</summary>
+internal static class Stems
+{
+    // Words that say nothing of which rule is meant.
+    private static readonly FrozenSet<string> Small = FrozenSet.ToFrozenSet(
+    [
+        "a", "an", "the", "of", "in", "on", "to", "for", "at", "with", "and", "or", "from", "by", "as", "is", "are", "be", "am", "was", "were", "been", "it", "its", "this", "that", "these", "those",
+        "you", "your", "yours", "i", "my", "we", "our", "us", "he", "she", "they", "them", "their", "his", "her", "who", "which", "what", "there", "here", "so", "then", "now", "if", "when", "where",
+        "while", "can", "may", "must", "will", "would", "should", "could", "do", "does", "did", "have", "has", "had", "not", "no", "but", "also", "just", "only", "very", "really", "like", "okay", "ok",
+        "well", "uh", "um", "er", "right", "know", "mean", "let", "one", "ones", "some", "any", "all", "up", "out", "into", "than", "more", "other", "such", "how", "about", "because", "too", "even",
+        "go", "goes", "going", "gets", "get", "got", "make", "makes", "thing", "things", "way", "yet", "still", "again", "back", "own", "whether", "whoever", "whatever", "once", "each", "every", "per", "much", "many",
+    ]);
+
+    private static readonly FrozenDictionary<string, string> Irregular = new Dictionary<string, string>(StringComparer.Ordinal)
+    {
+        ["dice"] = "die", ["men"] = "man", ["children"] = "child", ["people"] = "person", ["pennies"] = "penny", ["laid"] = "lay", ["won"] = "win", ["took"] = "take", ["taken"] = "take", ["shelves"] = "shelf",
+        ["leaves"] = "leave", ["left"] = "left", ["halves"] = "half", ["lost"] = "lose", ["broken"] = "break", ["broke"] = "break", ["began"] = "begin", ["begun"] = "begin", ["paid"] = "pay", ["drawn"] = "draw",
+        ["threw"] = "throw", ["thrown"] = "throw", ["led"] = "lead", ["sown"] = "sow", ["neighbouring"] = "neighbour", ["neighboring"] = "neighbour", ["tied"] = "tie", ["ties"] = "tie", ["tying"] = "tie", ["dying"] = "die",
+        ["kept"] = "keep", ["held"] = "hold", ["sold"] = "sell", ["chosen"] = "choose", ["chose"] = "choose", ["gave"] = "give", ["given"] = "give", ["stood"] = "stand", ["beaten"] = "beat", ["dealt"] = "deal",
+        ["bought"] = "buy", ["caught"] = "catch", ["cost"] = "cost", ["everyone"] = "everybody", ["everyone's"] = "everybody", ["everybody's"] = "everybody", ["nobody's"] = "nobody", ["hit"] = "hit", ["rolled"] = "roll",
+    }.ToFrozenDictionary(StringComparer.Ordinal);
+
+    // Each row is one idea in the mouth of a teacher; the first word stands for it.
+    private static readonly FrozenDictionary<string, string> Ideas = new string[][]
+    {
+        ["point", "score", "worth", "value", "count"],
+        ["tie", "draw", "drawn", "equal", "level", "even", "deadlock", "tiebreak", "tiebreaker", "breaker"],
+        ["end", "finish", "over", "stop", "close", "trigger"],
+        ["supply", "pile", "pool", "reserve", "stock", "bank", "store"],
+        ["start", "begin", "starting", "beginning"],
+        ["player", "person", "people", "folk"],
+        ["take", "grab", "receive", "pick", "gain", "collect", "carry"],
+        ["place", "put", "lay", "set", "position"],
+        ["win", "winner", "victory", "winning"],
+        ["alone", "lone", "single", "itself", "solo", "solitary", "myself", "yourself"],
+        ["neighbour", "neighbor", "adjacent", "beside", "touch", "next", "alongside"],
+        ["most", "largest", "biggest", "longest", "greatest", "highest", "maximum", "max", "limit"],
+        ["least", "smallest", "fewest", "lowest", "minimum", "min"],
+        ["cost", "pay", "spend", "lose", "price", "minus", "penalty"],
+        ["save", "spare", "rescue", "protect"],
+        ["swap", "exchange", "switch", "trade"],
+        ["board", "mat"],
+        ["throw", "roll", "cast"],
+        ["crack", "break", "crumble"],
+        ["share", "split"],
+        ["deal", "hand"],
+        ["row", "line"],
+        ["whole", "intact", "unbroken"],
+        ["floor", "bottom", "ground"],
+        ["different", "distinct", "other"],
+        ["empty", "free", "open", "unfilled"],
+        ["clockwise", "round"],
+        ["discard", "remove"],
+        ["secret", "hidden", "secretly", "facedown"],
+        ["capture", "catch"],
+        ["opposite", "across", "facing"],
+    }.SelectMany(row => row.Select(w => (Word: Cut(w), Idea: Cut(row[0])))).DistinctBy(p => p.Word).ToFrozenDictionary(p => p.Word, p => p.Idea, StringComparer.Ordinal);
+
+    /// <summary>True for a word that says nothing of which rule is meant.</summary>
+    /// <param name="word">In small letters.</param>
+    public static bool IsSmall(string word) => Small.Contains(word);
+
+    /// <summary>What a word has in common with its kin.</summary>
+    /// <param name="word">In small letters, without punctuation.</param>
+    public static string Of(string word)
+    {
+        string cut = Cut(word);
+        return Ideas.GetValueOrDefault(cut, cut);
+    }
+
+    // Enough of a stem for English; what it takes too much of, it takes off both sides alike.
+    private static string Cut(string word)
+    {
+        string w = word.EndsWith("'s", StringComparison.Ordinal) ? word[..^2] : word.TrimEnd('\'');
+        if (Irregular.TryGetValue(w, out string? regular))
+        {
+            return regular;
+        }
+
+        foreach ((string ending, string with, int least) in new[] { ("ies", "y", 5), ("sses", "ss", 6), ("shes", "sh", 5), ("ches", "ch", 5), ("xes", "x", 4), ("ing", "", 6), ("ied", "y", 5), ("ed", "", 5), ("ly", "", 6), ("s", "", 4) })
+        {
+            if (w.Length >= least && w.EndsWith(ending, StringComparison.Ordinal) && !(ending == "s" && w.EndsWith("ss", StringComparison.Ordinal)))
+            {
+                string stem = w[..^ending.Length] + with;
+                return Undoubled(ending is "ing" or "ed" ? stem : stem).TrimEnd('e');
+            }
+        }
+
+        return w.Length > 3 ? w.TrimEnd('e') : w;
+    }
+
+    // 'swapped' and 'swap'; 'rolled' keeps both, and so does 'roll'.
+    private static string Undoubled(string stem) =>
+        stem.Length > 3 && stem[^1] == stem[^2] && stem[^1] is not ('l' or 's' or 'z' or 'e') ? stem[..^1] : stem;
+}
