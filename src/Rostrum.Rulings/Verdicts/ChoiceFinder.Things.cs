@@ -21,13 +21,14 @@ internal sealed partial class ChoiceFinder
             return top;
         }
 
+        (words, int? owner) = Owned(words);
         if (!IsThing(choice) || (NumberedLook(choice, words, domain) ?? LookOf(words)) is not { } look || (look.Kind is null && look.Card is null))
         {
             return null;
         }
 
         var evaluator = new Evaluator(_position, _position.Me, Setting.First, new SortedSet<int>());
-        Value[] all = [.. domain.Members.Select(m => m.Value).Where(v => !taken.Contains(v) && (on is null || On(v).Any(spot => Same(spot, on))))];
+        Value[] all = [.. domain.Members.Select(m => m.Value).Where(v => !taken.Contains(v) && (owner is null || v is Value.ThingAt { Thing.Owner: var whose } && whose == owner) && (on is null || On(v).Any(spot => Same(spot, on))))];
         Value[] there = [.. all.Where(v => domain.Members.Any(m => m.IsCertain && m.Value == v) && evaluator.HasLook(v, look).Is == Kleene.Yes)];
         string[] kinds = [.. there.Select(Told).Distinct()];
         if (kinds.Length > 1)
@@ -37,8 +38,14 @@ internal sealed partial class ChoiceFinder
         }
 
         Value? perhaps = all.FirstOrDefault(v => v is Value.ThingAt { Index: >= 0, Spot.Kind: SpotKind.Slot } && evaluator.HasLook(v, look).Is == Kleene.Unknown);
-        return there.Length > 0 ? there[0] : on is not null ? null : perhaps is Value.ThingAt at ? TakenFor(at, look) : AtHand(choice, look, domain, taken.Count);
+        return there.Length > 0 ? there[0] : on is not null || owner is not null ? null : perhaps is Value.ThingAt at ? TakenFor(at, look) : AtHand(choice, look, domain, taken.Count);
     }
+
+    // 'pawn of seat 2' names a thing by its owner, where pieces of several players lie together.
+    private (string Words, int? Owner) Owned(string named) =>
+        named.LastIndexOf(" of ", StringComparison.OrdinalIgnoreCase) is var at and > 0 && new SeatWords(Sheet).NumberOf(named[(at + 4)..]) is { } number && LookOf(named) is null
+            ? (named[..at], number - 1)
+            : (named, null);
 
     // What a thing lies on: its space, or its slot.
     private IEnumerable<string> On(Value thing) => thing is Value.ThingAt { Spot: { Kind: SpotKind.Slot } at } && Sheet.Places[at.Place].Slots > 0
