@@ -96,6 +96,9 @@ internal sealed class DealEvent : ChanceEvent
     /// <summary>The thing of each outcome.</summary>
     public ImmutableArray<int> Things => _things;
 
+    /// <summary>How many things the step deals from here on at least, this one included; which ones nobody knows.</summary>
+    public int Coming(TableState state) => Math.Min(state.Numbers[_left], state.Count(From));
+
     public override void Carry(TableState state, int outcome)
     {
         Moves.Move(state, _things[outcome], _to, _faceUp);

@@ -45,7 +45,7 @@ internal sealed partial class CourseCompiler
     private bool MovesThings(ActionFacts action, HashSet<ActionName> asked) => asked.Add(action.Action) && action.Steps.Any(s => MovesThings(s, asked));
 
     private bool MovesThings(Step step, HashSet<ActionName> asked) =>
-        step.Kind is StepKind.Move or StepKind.Deal or StepKind.Do
+        step.Kind is StepKind.Move or StepKind.Deal or StepKind.Do or StepKind.Swap or StepKind.Push
         || (step.Action is { } called && MovesThings(_sheet.Actions[called.Index], asked))
         || step.Inner.Concat(step.Otherwise).Any(s => MovesThings(s, asked));
 

@@ -20,14 +20,15 @@ internal sealed class Trial(Machine machine)
         TableState state = machine.State;
         Run run = machine.Run;
         int mark = run.Mark;
+        List<LawPlan> asked = AskedAfter(call, run, broken);
         Machine sub = Begun(option with { Powers = [] });
         bool isDone = sub.RunTo(call.Leave.At);
         run.State = sub.State;
         run.Me = sub.State.Numbers[Slots.Me];
-        isImpossible = call.Action.MayOverfill && IsOverfull(sub.State);
+        isImpossible = call.Action.MayOverfill && (IsOverfull(state, sub.State) || IsOverfilling(sub));
         if (isDone)
         {
-            broken = AskLaws(call, run, broken);
+            broken = AskLaws(asked, run, broken);
         }
 
         run.State = state;
@@ -62,20 +63,36 @@ internal sealed class Trial(Machine machine)
 
     private Machine Begun(Option option)
     {
-        _sub ??= new Machine(machine.Plan, machine.Run);
+        _sub ??= new Machine(machine.Plan, machine.Run) { StopsAtEveryDeal = true };
         _sub.State ??= machine.State.Copy();
         _sub.State.CopyFrom(machine.State);
         _sub.Choose(option, isTrial: true);
+        _sub.Moment = null;
         return _sub;
     }
 
-    private static List<LawPlan>? AskLaws(CallAlternative call, Run run, List<LawPlan>? broken)
+    // Whether a law does not hold is asked before the steps, whatever it demands; one that is broken already is broken once.
+    private static List<LawPlan> AskedAfter(CallAlternative call, Run run, List<LawPlan>? broken)
     {
+        var asked = new List<LawPlan>();
         foreach (LawPlan law in call.Action.Laws)
+        {
+            if (law.IsAskedAfter && broken?.Contains(law) != true && !(law.Unless?.Holds(run) ?? false))
+            {
+                asked.Add(law);
+            }
+        }
+
+        return asked;
+    }
+
+    private static List<LawPlan>? AskLaws(List<LawPlan> asked, Run run, List<LawPlan>? broken)
+    {
+        foreach (LawPlan law in asked)
         {
             foreach ((Node truth, bool wanted) in law.After)
             {
-                if (truth.Holds(run) != wanted && !(law.Unless?.Holds(run) ?? false))
+                if (truth.Holds(run) != wanted)
                 {
                     (broken ??= []).Add(law);
                     break;
@@ -86,14 +103,18 @@ internal sealed class Trial(Machine machine)
         return broken;
     }
 
-    /// <summary>True where a spot holds more than the sheet says that it may.</summary>
-    public static bool IsOverfull(TableState state)
+    // How many are dealt is certain, whatever they are.
+    private static bool IsOverfilling(Machine sub) => sub.Moment is Moment.Chance { Event: DealEvent deal }
+        && sub.State.Layout.SpotHolder[deal.To].Most is { } most && sub.State.Count(deal.To) + deal.Coming(sub.State) > most;
+
+    /// <summary>True where a spot holds more than the sheet says that it may, and than it held before.</summary>
+    public static bool IsOverfull(TableState before, TableState after)
     {
-        foreach (Holder holder in state.Layout.Limited)
+        foreach (Holder holder in after.Layout.Limited)
         {
             for (int spot = holder.First; spot < holder.First + holder.Length; spot++)
             {
-                if (state.Count(spot) > holder.Most)
+                if (after.Count(spot) > holder.Most && after.Count(spot) > before.Count(spot))
                 {
                     return true;
                 }

@@ -76,7 +76,9 @@ internal sealed class PlayNames(CoursePlan plan)
 
     private IEnumerable<string> EveryOfThing(TableState state, int thing)
     {
-        string[] looks = [Look(state, thing), .. Numerals(state, thing)];
+        string look = Look(state, thing);
+        string[] owned = _layout.Class(thing).Owner is >= 0 and var owner ? [OwnedLook(look, owner)] : [];
+        string[] looks = [look, .. owned, .. Numerals(state, thing)];
         IEnumerable<string> spots = state.SpotsOf(thing).SelectMany(s => Every(state, s, KindOfSpot(s)).Prepend(Spot(s))).Prepend(Lying(state, thing));
         return looks.Concat(looks.SelectMany(l => spots.Distinct().Select(s => $"{l} on {s}")));
     }
@@ -105,12 +107,18 @@ internal sealed class PlayNames(CoursePlan plan)
         return of.Card is { } card ? card.Name : ThingWords.Look(of.Kind, StateWriter.ThingOf(state, thing), tellsGaps: false);
     }
 
+    // By its look; where that is not clear, by its owner too if it lies where another's of that look lies, and by its spot if they lie in several.
     private string Thing(TableState state, int thing, int[] among)
     {
         string look = Look(state, thing);
-        bool isClear = among.Concat(Beside(state, thing)).All(t => t == thing || state.Spot(t) == state.Spot(thing) || Look(state, t) != look);
-        return isClear ? look : $"{look} on {Lying(state, thing)}";
+        int owner = _layout.Class(thing).Owner;
+        int[] alike = [.. among.Concat(Beside(state, thing)).Where(t => t != thing && Look(state, t) == look)];
+        bool isOwned = alike.Any(t => state.Spot(t) == state.Spot(thing) && _layout.Class(t).Owner != owner);
+        string told = isOwned ? OwnedLook(look, owner) : look;
+        return alike.All(t => state.Spot(t) == state.Spot(thing) || (isOwned && _layout.Class(t).Owner != owner)) ? told : $"{told} on {Lying(state, thing)}";
     }
+
+    private string OwnedLook(string look, int owner) => $"{look} of {Seat(owner)}";
 
     // All its spaces, column by column from the left, each from below: two pieces may have one in common.
     private string Lying(TableState state, int thing) =>

@@ -1,4 +1,5 @@
 using Rostrum.Play.Course;
+using Rostrum.Play.Layout;
 using Rostrum.Play.Positions;
 using Rostrum.Rulings.Positions;
 using Rostrum.Rulings.Verdicts;
@@ -32,6 +33,9 @@ internal sealed class TranscriptPlayer
     /// <summary>How the game came out; null while it goes on.</summary>
     public GameResult? Result => _machine.Moment is Moment.GameOver ? PlayedGame.ResultOf(_machine, _turns) : null;
 
+    /// <summary>The table as it is now.</summary>
+    public TableState State => _machine.State;
+
     /// <summary>Plays a line.</summary>
     /// <returns>Why it is refused; null where it is played.</returns>
     public Refusal? Read(string line, int number)
@@ -54,8 +58,13 @@ internal sealed class TranscriptPlayer
     // To the next decision, or to the end; how chance comes out is told or does not matter.
     private Refusal? Advance()
     {
-        while (_machine.Moment is not (Moment.Decision or Moment.GameOver))
+        for (int moments = 0; _machine.Moment is not (Moment.Decision or Moment.GameOver); moments++)
         {
+            if (moments == PlayedGame.MostMoves)
+            {
+                throw new NotPlayableException($"The game has gone on for {PlayedGame.MostMoves:N0} chance events and turns without a decision.");
+            }
+
             switch (_machine.Advance())
             {
                 case Moment.Chance chance:

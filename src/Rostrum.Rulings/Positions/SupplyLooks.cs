@@ -50,13 +50,15 @@ internal sealed class SupplyLooks
         return isWholeKind && _kind.Supply.Total is { } total ? total : _isComplete || isRow ? listed : null;
     }
 
+    /// <summary>How many more of one thing's look the components hold at the most than these things; null where the sheet does not say how many there are.</summary>
+    public long? Left(Thing thing, IReadOnlyCollection<Thing> things) =>
+        Of([thing]).Where(l => Shows(thing.Values, l)).Min(l => Most(l) - things.Count(t => ReferenceEquals(t.Kind, _kind.Kind) && (!_kind.Supply.EachPlayer || t.Owner == thing.Owner) && Shows(t.Values, l)));
+
     /// <summary>True where these things are already as many as the components hold of one thing's look.</summary>
-    public bool IsUsedUp(Thing thing, IReadOnlyCollection<Thing> things) =>
-        Of([thing]).Any(l => Shows(thing.Values, l) && Most(l) <= things.Count(t => ReferenceEquals(t.Kind, _kind.Kind) && (!_kind.Supply.EachPlayer || t.Owner == thing.Owner) && Shows(t.Values, l)));
+    public bool IsUsedUp(Thing thing, IReadOnlyCollection<Thing> things) => Left(thing, things) <= 0;
 
     /// <summary>True where the components hold more of one thing's look than these things; false where the sheet does not say how many there are.</summary>
-    public bool IsLeft(Thing thing, IReadOnlyCollection<Thing> things) =>
-        Of([thing]).Any(l => Shows(thing.Values, l) && Most(l) is not null) && !IsUsedUp(thing, things);
+    public bool IsLeft(Thing thing, IReadOnlyCollection<Thing> things) => Left(thing, things) > 0;
 
     /// <summary>The look in words: <c>copper lamps</c>, <c>sticks</c>; in the singular where there is one.</summary>
     public string Tell(ImmutableArray<int?> look, long count)

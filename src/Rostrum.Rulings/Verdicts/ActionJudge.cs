@@ -71,11 +71,30 @@ internal sealed partial class ActionJudge(Proposal proposal, Setting setting, IS
             return _open.Count == 0 && !_why.IsAny ? Legal() : OpenTogether();
         }
 
-        return isChosenWrongly || _broken.Count == 0 ? Illegal() : WithPowers();
+        return isChosenWrongly || _broken.Count == 0 ? Illegal() : Powered();
     }
 
     // What a board says that a space holds binds every action; where a law of the sheet is broken anyway, that law is told.
-    private void AskHolds()
+    private Value.Truth AskHolds()
+    {
+        Value.Truth holds = new Splitter().Decide(Position, _laws.HoldsEnough);
+        _why += holds.Blame;
+        int before = _breaches.Count;
+        if (holds.Is == Kleene.No)
+        {
+            TellOverfull();
+        }
+
+        if (holds.Is == Kleene.No && _breaches.Count == before)
+        {
+            ActionFacts action = proposal.Action;
+            _breaches.Add(new Breach(action.Action.Name, Says(action), action.Cite, "whatever is not given, more lies afterwards than there may", []));
+        }
+
+        return holds;
+    }
+
+    private void TellOverfull()
     {
         if (_laws.OverfullPlace(Position) is var (place, seat, held))
         {
@@ -83,15 +102,11 @@ internal sealed partial class ActionJudge(Proposal proposal, Setting setting, IS
             _breaches.Add(new Breach(place.Place.Name, limit, place.Cite, $"afterwards {Prose.Count(held, "thing lies", "things lie")} in {_laws.Naming.Place(place.Place, seat)}", []));
         }
 
-        if (_laws.Overfull(Position) is not { } full)
+        if (_laws.Overfull(Position) is var (board, space, things))
         {
-            return;
+            string says = $"{Prose.Sentence(Prose.A(board.Noun.Name))} of '{board.Place.Name}' holds {Prose.Count(board.MostInSpace!.Value, "thing", "things")} at the most.";
+            _breaches.Add(new Breach(board.Place.Name, says, board.Cite, $"afterwards {Prose.Count(things, "thing lies", "things lie")} on {_laws.Naming.Of(space)}", _laws.Naming.SpacesOf(space)));
         }
-
-        (BoardFacts board, Value.SpaceAt space, int things) = full;
-        int most = board.MostInSpace!.Value;
-        string says = $"{Prose.Sentence(Prose.A(board.Noun.Name))} of '{board.Place.Name}' holds {Prose.Count(most, "thing", "things")} at the most.";
-        _breaches.Add(new Breach(board.Place.Name, says, board.Cite, $"afterwards {Prose.Count(things, "thing lies", "things lie")} on {_laws.Naming.Of(space)}", _laws.Naming.SpacesOf(space)));
     }
 
     private void AskChoices()
@@ -189,4 +204,16 @@ internal sealed partial class ActionJudge(Proposal proposal, Setting setting, IS
     private Value.Truth KeepsAllOpen(Position position) => _openChoices.Select(c => _laws.MayChoose(position, c))
         .Concat(_open.Select(l => _laws.Keeps(position, l)))
         .Aggregate(Value.Yes, Evaluator.And);
+
+    // A power lifts laws, not what a place may hold.
+    private Judgement Powered()
+    {
+        Judgement judged = WithPowers();
+        return judged.Is == Kleene.No ? judged : AskHolds() switch
+        {
+            { Is: Kleene.No } => Illegal(),
+            { Is: Kleene.Unknown } holds when judged.Is == Kleene.Yes => Unsettled(holds.Blame),
+            _ => judged,
+        };
+    }
 }

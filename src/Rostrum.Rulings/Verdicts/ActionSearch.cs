@@ -70,8 +70,7 @@ internal sealed class ActionSearch
             return Evaluator.And(kept, Next(proposal, chosen));
         }
 
-        bool fits = judge.OverfullPlace(_position) is null && judge.Overfull(_position) is null;
-        return Noted(proposal, fits ? kept : Value.No);
+        return Noted(proposal, Evaluator.And(kept, judge.HoldsEnough(_position)));
     }
 
     private Value.Truth Noted(Proposal proposal, Value.Truth kept)

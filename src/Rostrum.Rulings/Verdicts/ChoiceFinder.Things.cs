@@ -21,13 +21,14 @@ internal sealed partial class ChoiceFinder
             return top;
         }
 
+        (words, int? owner) = Owned(words);
         if (!IsThing(choice) || (NumberedLook(choice, words, domain) ?? LookOf(words)) is not { } look || (look.Kind is null && look.Card is null))
         {
             return null;
         }
 
         var evaluator = new Evaluator(_position, _position.Me, Setting.First, new SortedSet<int>());
-        Value[] all = [.. domain.Members.Select(m => m.Value).Where(v => !taken.Contains(v) && (on is null || LiesOn(v, on)))];
+        Value[] all = [.. domain.Members.Select(m => m.Value).Where(v => !taken.Contains(v) && (owner is null || v is Value.ThingAt { Thing.Owner: var whose } && whose == owner) && (on is null || LiesOn(v, on)))];
         Value[] there = [.. all.Where(v => domain.Members.Any(m => m.IsCertain && m.Value == v) && evaluator.HasLook(v, look).Is == Kleene.Yes)];
         string[] kinds = [.. there.Select(Told).Distinct()];
         if (kinds.Length > 1)
@@ -37,13 +38,19 @@ internal sealed partial class ChoiceFinder
         }
 
         Value? perhaps = all.FirstOrDefault(v => v is Value.ThingAt { Index: >= 0, Spot.Kind: SpotKind.Slot } && evaluator.HasLook(v, look).Is == Kleene.Unknown);
-        return there.Length > 0 ? there[0] : on is not null ? null : perhaps is Value.ThingAt at ? TakenFor(at, look) : AtHand(choice, look, domain, taken.Count);
+        return there.Length > 0 ? there[0] : on is not null || owner is not null ? null : perhaps is Value.ThingAt at ? TakenFor(at, look) : AtHand(choice, look, domain, taken.Count);
     }
 
     // A thing is told by its slot or its space; one that lies on several spaces by any of them, or by all in any order.
     private bool LiesOn(Value thing, string on) => thing is Value.ThingAt { Spot: { Kind: SpotKind.Slot } at } && Sheet.Places[at.Place].Slots > 0
         ? Names(new Value.SlotAt(at.Place, at.Seat, at.Part)).Any(slot => Same(slot, on))
         : _naming.SpacesOf(thing) is var spaces && (spaces.Any(space => Same(space, on)) || (spaces.Length > 1 && spaces.ToHashSet(StringComparer.OrdinalIgnoreCase).SetEquals(Joint().Split(on))));
+
+    // 'pawn of seat 2' names a thing by its owner, where pieces of several players lie together.
+    private (string Words, int? Owner) Owned(string named) =>
+        named.LastIndexOf(" of ", StringComparison.OrdinalIgnoreCase) is var at and > 0 && new SeatWords(Sheet).NumberOf(named[(at + 4)..]) is { } number && LookOf(named) is null
+            ? (named[..at], number - 1)
+            : (named, null);
 
     // 'the ash bowl on A2' names a thing by its space.
     private static (string Words, string? On) Placed(string named)

@@ -6,7 +6,7 @@ using Rostrum.Sheets.Model;
 namespace Rostrum.Rulings.Verdicts;
 
 /// <summary>Asks whether an action keeps a law, on any completion of its position.</summary>
-internal sealed class LawJudge(Proposal proposal, Setting setting, ISet<int> touched)
+internal sealed partial class LawJudge(Proposal proposal, Setting setting, ISet<int> touched)
 {
     private int Me => proposal.Position.Me;
 
@@ -88,43 +88,6 @@ internal sealed class LawJudge(Proposal proposal, Setting setting, ISet<int> tou
         (Position? after, _) = new StepCarrier(position, Me, setting, touched, frame).Carry(proposal.Action.Steps);
         Tale tale = new Teller(On(after!), Naming).Tell(broken.Truth, frame);
         return new Tale($"afterwards {tale.Text}", tale.Spaces);
-    }
-
-    /// <summary>The first space that holds more afterwards than its board allows and than before; null where there is none or nobody can say.</summary>
-    public (BoardFacts Board, Value.SpaceAt Space, int Things)? Overfull(Position position)
-    {
-        (Position? after, _) = new StepCarrier(position, Me, setting, touched, proposal.Frame(On(position), 0)).Carry(proposal.Action.Steps);
-        if (after is null)
-        {
-            return null;
-        }
-
-        var full = from board in Enumerable.Range(0, after.Boards.Length)
-                   where position.Sheet.Boards[board].MostInSpace is not null
-                   from seat in Enumerable.Range(0, after.Boards[board].Length)
-                   from space in Enumerable.Range(0, after.Boards[board][seat].Length)
-                   let things = after.At(board, seat, space).Things.Length
-                   where things > position.Sheet.Boards[board].MostInSpace && things > position.At(board, seat, space).Things.Length
-                   select (position.Sheet.Boards[board], new Value.SpaceAt(board, seat, space), things);
-        return full.Cast<(BoardFacts, Value.SpaceAt, int)?>().FirstOrDefault();
-    }
-
-    /// <summary>The first heap, hand, bag or deck that holds more than it may after the action and took something by it; null where there is none.</summary>
-    public (PlaceFacts Place, int Seat, int Things)? OverfullPlace(Position position)
-    {
-        (Position? after, _) = new StepCarrier(position, Me, setting, touched, proposal.Frame(On(position), 0)).Carry(proposal.Action.Steps);
-        if (after is null)
-        {
-            return null;
-        }
-
-        var full = from place in Enumerable.Range(0, after.Places.Length)
-                   where position.Sheet.Places[place].Most is not null
-                   from seat in Enumerable.Range(0, after.Places[place].Length)
-                   let things = after.Places[place][seat].Sum(s => s.Things.Length)
-                   where things > position.Sheet.Places[place].Most && things > position.Places[place][seat].Sum(s => s.Things.Length)
-                   select (position.Sheet.Places[place], seat, things);
-        return full.Cast<(PlaceFacts, int, int)?>().FirstOrDefault();
     }
 
     /// <summary>Speaks to the player who acts.</summary>

@@ -123,10 +123,41 @@ internal sealed partial class StepCarrier
             return NamesOneSpace(thing);
         }
 
+        // No more than the components hold: what lies elsewhere is not in the supply.
+        long there = new SupplyLooks(_position.Sheet.KindOf(look.Kind)).Left(thing, [.. _position.Things]) ?? number;
         Stack stack = goal.In(_position);
-        _position = goal.Put(_position, stack with { Things = stack.Things.AddRange(Enumerable.Repeat(thing, (int)number)) });
+        _position = goal.Put(_position, stack with { Things = stack.Things.AddRange(Enumerable.Repeat(thing, (int)Math.Clamp(there, 0, number))) });
         return true;
     }
+
+    // Terms: amount, from, to. Which things come hangs on chance, so nothing behind it is carried out; how many lie where they go is known all the same.
+    private bool Deal(Step step)
+    {
+        Spot from = Evaluator.SpotOf(Evaluator.Evaluate(step.Terms[1], frame));
+        Spot goal = Evaluator.SpotOf(Evaluator.Evaluate(step.Terms[2], frame));
+        Value amount = Evaluator.Evaluate(step.Terms[0], frame);
+        if (from.Kind != SpotKind.Slot || MostOn(goal) is null)
+        {
+            return false;
+        }
+
+        if (!from.In(_position).IsGiven || amount is not Value.Number { IsKnown: true, Low: { } number })
+        {
+            return Unknown(from.In(_position).IsGiven ? amount.WhyUnknown : Blame.Of(new Blank(from, 0, Aspect.Content)));
+        }
+
+        int dealt = (int)Math.Clamp(number, 0, from.In(_position).Things.Length);
+        Stack stack = goal.In(_position);
+        _position = goal.Put(_position, stack with { Things = stack.Things.AddRange(Enumerable.Repeat(new Thing(null, [], null, null, null), dealt)) });
+        return false;
+    }
+
+    private int? MostOn(Spot spot) => spot.Kind switch
+    {
+        SpotKind.Space => _position.Sheet.Boards[spot.Place].MostInSpace,
+        SpotKind.Slot => _position.Sheet.Places[spot.Place].Most,
+        _ => null,
+    };
 
     private PieceShape? ShapeOf(Thing thing) => thing.Kind is { } kind ? _position.Sheet.KindOf(kind).Shape : null;
 

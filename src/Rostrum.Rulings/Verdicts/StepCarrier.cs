@@ -18,6 +18,9 @@ internal sealed partial class StepCarrier(Position before, int me, Setting setti
     /// <summary>The position that the steps leave, or why nobody can say; the frame follows the things that were moved.</summary>
     public (Position? After, Blame Why) Carry(ImmutableArray<Step> steps) => All(steps) ? (_position, Blame.None) : (null, _why);
 
+    /// <summary>The position that was reached, where the steps could not all be carried out; of what is dealt then, which things they are is not known.</summary>
+    public Position Reached => _position;
+
     private bool All(ImmutableArray<Step> steps)
     {
         foreach (Step step in steps)
@@ -56,6 +59,7 @@ internal sealed partial class StepCarrier(Position before, int me, Setting setti
         StepKind.Do => DoCard(step),
         StepKind.If => If(step),
         StepKind.ForEach => ForEach(step),
+        StepKind.Deal => Deal(step),
         _ => step.IsCarriedOut,
     };
 
@@ -150,6 +154,7 @@ internal sealed partial class StepCarrier(Position before, int me, Setting setti
                 at.Thing with { Values = at.Thing.Values.SetItem(state.Attribute.Index, 1 - at.Thing.Values[state.Attribute.Index]) },
             Value.Nothing => at.Thing with { IsFaceUp = !at.Thing.IsFaceUp },
             Value.PlayerAt player => ChangedSides(at.Thing, player.Seat),
+            Value.AttributeIs value when at.Thing.Kind is { } kind && !ReferenceEquals(value.Which.Attribute.Kind, kind) => at.Thing, // It has no such state.
             Value.AttributeIs value when at.Thing.Kind is not null => at.Thing with { Values = at.Thing.Values.SetItem(value.Which.Attribute.Index, value.Which.Index) },
             _ => null,
         };
@@ -195,6 +200,7 @@ internal sealed partial class StepCarrier(Position before, int me, Setting setti
             (StepKind.Take, Value.Number { IsKnown: true } number) => held - number.Low,
             _ => null,
         };
+        becomes = value is Value.Number && becomes is { } sum ? Math.Clamp(sum, mark.Lowest ?? long.MinValue, mark.Highest ?? long.MaxValue) : becomes;
         _position = _position with { Marks = _position.Marks.SetItem(mark.Index, _position.Marks[mark.Index].SetItem(seat, becomes)) };
         return becomes is not null || held is null || Unknown(value.WhyUnknown);
     }

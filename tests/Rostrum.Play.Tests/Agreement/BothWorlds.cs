@@ -26,6 +26,7 @@ internal sealed class BothWorlds(TableLayout layout, Run run, FormulaCompiler co
             (Value.Many a, Value.Many b) => a.Members.Length == b.Members.Length && (a.IsList && b.IsList
                 ? a.Members.Zip(b.Members).All(p => AreSame(p.First.Value, p.Second.Value))
                 : Matched([.. a.Members.Select(m => m.Value)], [.. b.Members.Select(m => m.Value)])),
+            (Value.Nothing, Value.Truth truth) => truth.Is == Kleene.No, // A truth about nothing is asked as no.
             (Value.CardIs card, Value.ThingAt thing) => ReferenceEquals(card.Card, thing.Thing.Card),
             (Value.Number number, Value.AttributeIs { Which.Number: { } numeral }) => number.Low == numeral,
             (Value.ThingAt { Spot.Kind: SpotKind.Nowhere } a, Value.ThingAt b) => ReferenceEquals(a.Thing.Card, b.Thing.Card),

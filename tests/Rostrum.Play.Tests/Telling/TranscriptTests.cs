@@ -1,3 +1,4 @@
+using Rostrum.Play.Layout;
 using Rostrum.Sheets.Loading;
 using Rostrum.Sheets.Model;
 using Rostrum.Testing;
@@ -65,11 +66,17 @@ public sealed class TranscriptTests
         Assert.Equal("empty", result.Result?.End);
     }
 
-    private static Sheet Sheet { get; } = Read();
+    [Fact]
+    public void A_game_that_only_passes_turns_is_given_up() =>
+        Assert.Equal(
+            "The game has gone on for 100,000 chance events and turns without a decision.",
+            Assert.Throws<NotPlayableException>(() => Transcript.Play(GameTable.Of(Read("rule sheet: 1\ngame: Idle\nplayers: 2\nturn: nothing\n")), [])).Message);
 
-    private static Sheet Read()
+    private static Sheet Sheet { get; } = Read(Draw);
+
+    private static Sheet Read(string text)
     {
-        SheetReading reading = SheetReader.Read(GameFolder.InMemory("leaves", [(SheetReader.FileName, Draw)]), ShippedGames.Idioms, []);
+        SheetReading reading = SheetReader.Read(GameFolder.InMemory("leaves", [(SheetReader.FileName, text)]), ShippedGames.Idioms, []);
         Assert.Empty(reading.Problems.Select(p => p.Message));
         return reading.Sheet!;
     }

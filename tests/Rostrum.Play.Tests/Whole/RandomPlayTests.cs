@@ -7,7 +7,6 @@ using Rostrum.Play.Positions;
 using Rostrum.Play.Telling;
 using Rostrum.Rulings.Positions;
 using Rostrum.Rulings.Tallies;
-using Rostrum.Sheets.Model;
 
 namespace Rostrum.Play.Tests.Whole;
 
@@ -26,10 +25,10 @@ public sealed class RandomPlayTests
     public void Nothing_is_ever_made_or_lost(string game)
     {
         CoursePlan plan = RandomGames.Plan(game);
-        string start = Things(plan.Start());
+        string start = TableChecks.Things(plan.Start());
         for (ulong seed = 1; seed <= Games; seed++)
         {
-            Assert.All(RandomGames.Decisions(plan, seed, s => Assert.Equal(start, Things(s))), _ => { });
+            Assert.All(RandomGames.Decisions(plan, seed, s => Assert.Equal(start, TableChecks.Things(s))), _ => { });
         }
     }
 
@@ -78,7 +77,7 @@ public sealed class RandomPlayTests
             foreach ((Machine machine, Moment.Decision decision) in RandomGames.Decisions(plan, seed))
             {
                 var other = new Machine(plan) { State = machine.State.Copy() };
-                if (Mix(other.State, decision.Seat, draws))
+                if (TableChecks.Mix(other.State, decision.Seat, draws))
                 {
                     isMixed = true;
                     Moment.Decision same = Assert.IsType<Moment.Decision>(other.Advance());
@@ -106,56 +105,10 @@ public sealed class RandomPlayTests
         }
     }
 
-    // Every thing where its spot says, counted by what it looks like apart from its states; a piece larger than a space has all its feet on a board, else one.
-    private static string Things(TableState state)
-    {
-        int[] counts = new int[state.Layout.Classes.Length];
-        for (int spot = 0; spot < state.Layout.Spots; spot++)
-        {
-            int count = 0;
-            for (int foot = state.Bottom(spot); foot != TableState.None; foot = state.Above(foot), count++)
-            {
-                int thing = state.Layout.ThingOfFoot[foot];
-                Assert.Equal(spot, state.Spot(foot));
-                Assert.Equal(state.Layout.SpotHolder[spot].Board is null ? 1 : state.Layout.Class(thing).Feet, state.SpotsOf(thing).Distinct().Count());
-                counts[state.Layout.ClassOf[thing]] += foot == thing ? 1 : 0;
-            }
-
-            Assert.Equal(count, state.Count(spot));
-        }
-
-        return string.Join(' ', counts);
-    }
-
     private static string Told(GameTable table, ulong seed)
     {
         var game = new PlayedGame(table, [PlayerKind.Random], seed);
         string moves = string.Join('\n', game.Moves().Take(400).Select(m => $"{m.Turn} {m.Player}: {m.Words} ({m.Options})"));
         return $"{moves}\n{game.Result?.End} {string.Join(' ', game.Result?.Seats ?? [])}";
-    }
-
-    // Exchanges things in other hands, bags and unknown parts of decks; false where a seat sees everything.
-    private static bool Mix(TableState state, int seat, Draws draws)
-    {
-        int[] hidden = [.. Enumerable.Range(0, state.Layout.Things).Where(t => IsHidden(state, t, seat))];
-        bool isMixed = false;
-        foreach (int thing in hidden)
-        {
-            int other = hidden[draws.Below((uint)hidden.Length)];
-            (ThingClass a, ThingClass b) = (state.Layout.Class(thing), state.Layout.Class(other));
-            if (state.Spot(thing) != state.Spot(other) && ReferenceEquals(a.Kind, b.Kind) && a.Owner == b.Owner)
-            {
-                state.ExchangeThings(thing, other);
-                isMixed = true;
-            }
-        }
-
-        return isMixed;
-    }
-
-    private static bool IsHidden(TableState state, int thing, int seat)
-    {
-        Holder holder = state.Layout.SpotHolder[state.Spot(thing)];
-        return holder.Form == PlaceForm.Bag || (holder.Form == PlaceForm.Hand && holder.Seat != seat) || (holder.Form == PlaceForm.Deck && state.Known(state.Spot(thing)) == 0);
     }
 }

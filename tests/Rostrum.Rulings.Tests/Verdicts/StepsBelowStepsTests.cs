@@ -9,17 +9,17 @@ namespace Rostrum.Rulings.Tests.Verdicts;
 public sealed class StepsBelowStepsTests
 {
     private const string Path = """
-        pieces: {coin: {attributes: {metal: [gold, tin]}}}
+        pieces: {coin: {attributes: {metal: [gold, tin]}}, lamp: {states: {flame: [dark, lit]}}}
         boards: {path: {track: s1 to s6, spaces: stone}}
         places: {purse: {heap of: coin, of: each player}, bowl: {heap of: coin}}
-        marks: {goal: {holds: stone}}
+        marks: {goal: {holds: stone}, fame: {holds: 0 to 2}}
         actions:
           act:
             phrase: act
             do:
         """;
 
-    private const string Coins = "path: {s1: tin coin, s3: [gold coin, tin coin], s6: gold coin}\nseat 1:\n  purse: [2 gold coins, tin coin]\nbowl: []\ngoal: nothing\n";
+    private const string Coins = "path: {s1: tin coin, s3: [gold coin, tin coin], s6: gold coin}\nseat 1:\n  purse: [2 gold coins, tin coin]\nbowl: []\ngoal: nothing\nfame: 1\n";
 
     [Theory]
     [InlineData("- for each c in my purse: move c to bowl", "no(my purse) and count(bowl) is 3")]
@@ -31,6 +31,10 @@ public sealed class StepsBelowStepsTests
     [InlineData("- if s1 is empty: move all coins from s3 to bowl\n- otherwise if s2 is empty: move all coins from s1 to bowl", "s1 is empty and s3 is not empty")]
     [InlineData("- for each s in path where s is not empty:\n    - if s shows a tin coin: move all coins from s to bowl\n    - otherwise: set goal to s", "count(bowl) is 3 and goal is s6")]
     [InlineData("- if s1 is empty: set goal to s1", "goal is nothing")]
+    [InlineData("- add count(my purse) to fame", "fame is 2")]
+    [InlineData("- take 3 from fame", "fame is 0")]
+    [InlineData("- set fame to 7", "fame is 2")]
+    [InlineData("- change top of s1 to lit", "s1 shows a tin coin")]
     public void Steps_leave(string steps, string left) => Assert.Equal("legal", Verdict(steps, left));
 
     [Theory]
