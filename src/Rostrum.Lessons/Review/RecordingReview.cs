@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Rostrum.Lessons.Captions;
 using Rostrum.Lessons.Captions.Words;
 using Rostrum.Rulings.Games;
-using Rostrum.Sheets.Model;
 using Rostrum.Text;
 
 namespace Rostrum.Lessons.Review;

@@ -77,7 +77,7 @@ internal sealed class Statements
             }
 
             string? unit = isFact ? UnitOfFact(clause.Name, units) : units.Of(tokens, i);
-            bool isBare = words.Count(w => w.Key != unit) == 0;
+            bool isBare = words.Keys.All(w => w == unit);
             ImmutableHashSet<string> near = [.. tokens.Skip(Math.Max(0, i - 3)).Take(7).Select(t => t.Stem).Where(s => s.Length > 0)];
             slots.Add(new Slot(value, unit, null, isBare) { Near = near, IsOrdinal = tokens[i].IsOrdinal });
         }

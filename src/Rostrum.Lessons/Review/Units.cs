@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Rostrum.Sheets.Model;
 using Rostrum.Text;
 
