@@ -12,7 +12,7 @@ internal sealed class Surroundings
     private static readonly TimeSpan Pause = TimeSpan.FromSeconds(1.5);
 
     private static readonly HashSet<string> OfExamples =
-        ["here", "this", "these", "that's", "so", "now", "look", "see", "my", "i", "i've", "i'd", "i'm", "mine", "example", "say", "imagine", "suppose", "altogether", "total", "together", "makes", "plus", "gives", "leaves", "already", "currently", "he", "she", "anna", "ben"];
+        ["here", "this", "these", "that's", "so", "now", "look", "see", "my", "i", "i've", "i'd", "i'm", "mine", "me", "example", "say", "imagine", "suppose", "altogether", "total", "together", "makes", "plus", "gives", "leaves", "already", "currently", "he", "she", "anna", "ben"];
 
     private readonly Dictionary<string, int> _distance = new(StringComparer.Ordinal);
     private readonly HashSet<long> _numbers = [];

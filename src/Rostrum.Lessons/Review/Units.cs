@@ -49,7 +49,7 @@ internal sealed class Units
             return Stems.Of("player");
         }
 
-        if (next == "of" && after is "them" or "those" or "these")
+        if (next == "of" && after is "them" or "those" or "these" or "each")
         {
             return OfThem();
         }
@@ -63,7 +63,8 @@ internal sealed class Units
         {
             if (Is(tokens[i].Stem))
             {
-                return tokens[i].Stem;
+                // 'Ten times' counts what was spoken of.
+                return tokens[i].Text == "times" ? OfThem() : tokens[i].Stem;
             }
 
             bool isPassed = Passed.Contains(tokens[i].Text) || (tokens[i].Stem.Length > 0 && i == at + 1) || (tokens[i].Stem.Length > 0 && Passed.Contains(tokens[i - 1].Text));

@@ -34,7 +34,7 @@ internal sealed class ValueReview(Statements statements, ImmutableArray<SpokenTo
 
     private static readonly HashSet<string> BeforeOne = ["the", "this", "that", "these", "which", "no", "any", "another", "other", "either", "neither", "number", "each", "every", "good", "big", "last", "first", "next", "only", "best"];
 
-    private static readonly HashSet<string> HowMany = ["there", "there's", "there're", "has", "have", "with", "contains", "comes", "total", "box", "altogether", "includes", "got", "holds", "get", "gets", "lasts", "need", "everyone", "everybody", "whole"];
+    private static readonly HashSet<string> HowMany = ["there", "there's", "there're", "has", "have", "with", "contains", "comes", "total", "box", "altogether", "includes", "got", "holds", "get", "gets", "lasts", "need", "everyone", "everybody", "whole", "play", "you'll", "game"];
 
     private readonly string _most = Stems.Of("most");
     private readonly string _least = Stems.Of("least");
@@ -44,7 +44,7 @@ internal sealed class ValueReview(Statements statements, ImmutableArray<SpokenTo
     {
         for (int i = 0; i < tokens.Length; i++)
         {
-            if (tokens[i] is { Number: { } number, IsTakenBack: false } && !statements.Units.IsInName(tokens, i) && Heard(i, number) is { } heard)
+            if (tokens[i] is { Number: { } number and not 0, IsTakenBack: false } && !statements.Units.IsInName(tokens, i) && Heard(i, number) is { } heard)
             {
                 yield return heard;
             }
@@ -55,7 +55,7 @@ internal sealed class ValueReview(Statements statements, ImmutableArray<SpokenTo
     {
         string? unit = statements.Units.Of(tokens, at);
         bool isOne = amount == 1 && tokens[at].Text == "one";
-        if (isOne && (unit is null || (at > 0 && BeforeOne.Contains(tokens[at - 1].Text))))
+        if (isOne && (unit is null || (at + 1 < tokens.Length && tokens[at + 1].Text == "of") || (at > 0 && BeforeOne.Contains(tokens[at - 1].Text))))
         {
             return null;
         }
@@ -104,17 +104,17 @@ internal sealed class ValueReview(Statements statements, ImmutableArray<SpokenTo
     // 1 where everything that the statement says is said near the number.
     private double Fit(Statement statement, Slot slot, Surroundings near, string? unit, int at, string? end)
     {
-        if (unit is not null && slot.Unit is not null && unit != slot.Unit)
-        {
-            return 0;
-        }
-
         if (slot.Key is { } key)
         {
             int before = Previous(at);
             bool isKey = before >= 0 && (tokens[before].Number ?? tokens[before].Homophone) == key;
             bool isNamed = isKey && before + 1 < tokens.Length && tokens[before + 1].Stem == slot.KeyUnit;
             return isNamed ? 0.75 : isKey ? Math.Min(0.7, Met(statement, slot, near, end)) : 0;
+        }
+
+        if (unit is not null && slot.Unit is not null && unit != slot.Unit)
+        {
+            return 0;
         }
 
         double unitless = unit is not null && unit == slot.Unit ? 1 : slot.Unit is null ? 0.85 : 0.7;
@@ -124,7 +124,9 @@ internal sealed class ValueReview(Statements statements, ImmutableArray<SpokenTo
             return isCounted && unit == slot.Unit ? 0.62 : 0;
         }
 
-        if (end is not null && !statement.Words.ContainsKey(end) && statement.Clause.Section == "Facts")
+        // 'Most players' is said as 'up to six' or as the end of a range, and nothing else is.
+        string? asked = statement.Clause.Section == "Facts" ? statement.Words.ContainsKey(_most) ? _most : statement.Words.ContainsKey(_least) ? _least : null : end;
+        if (asked != end)
         {
             return 0;
         }

@@ -18,7 +18,7 @@ public sealed class HoldsTests
         boards: {wall: {squares: 3 across 1 up, holds: 2}}
         actions:
           hang: {phrase: hang (what) on (spot), choose: {what: one of supply, spot: a space in wall}, do: move what to spot}
-          add: {phrase: hang one on (spot), choose: {spot: a space in wall}, do: move a lantern from supply to spot}
+          dangle: {phrase: hang one on (spot), choose: {spot: a space in wall}, do: move a lantern from supply to spot}
           renew:
             phrase: renew (spot)
             choose: {spot: a space in wall}
