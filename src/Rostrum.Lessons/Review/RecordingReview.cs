@@ -102,7 +102,7 @@ public static class RecordingReview
         where rule.Said < IsSaid
         let clause = rule.Statement.Clause
         let things = rule.Statement.Words.Where(w => statements.Units.Is(w.Key)).Sum(w => w.Value) / rule.Statement.Weight
-        let confidence = rule.Said < NothingSaid && things >= LeastOfThings ? 0.9 - (rule.Said / 2) : 0.45
+        let confidence = rule.Said < NothingSaid && (clause.Name == "ties" || (things >= LeastOfThings && rule.Statement.Slots.IsEmpty)) ? 0.9 - (rule.Said / 2) : 0.45
         select new Finding(FindingKind.NeverSaid, null, "", clause.Says, clause.Name, clause.Cite, confidence, $"of its telling words {rule.Said:P0} stand together anywhere");
 
     private static string Words(ImmutableArray<SpokenToken> tokens, int at) =>

@@ -63,7 +63,7 @@ internal static class SpeechReader
             _ = int.TryParse(text[..^2], NumberStyles.None, CultureInfo.InvariantCulture, out ordinal);
         }
 
-        string stem = Stems.IsSmall(text) ? "" : Stems.Of(text);
+        string stem = Stems.IsSmall(text) || ordinal > 0 ? "" : Stems.Of(text);
         return new SpokenToken(text, stem, ordinal > 0 ? ordinal : null, word.Start, word.End)
         {
             IsOrdinal = ordinal > 0,

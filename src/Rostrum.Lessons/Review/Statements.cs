@@ -13,7 +13,7 @@ internal sealed class Statements
     private static readonly string[] Unspoken = ["Signs", "Sources", "Open questions", "Appearance"];
 
     // Sections whose numbers somebody says as they stand there; those of components and tables are facts or rows.
-    private static readonly string[] Numbered = ["Facts", "Laws", "Scoring", "End of the game", "Actions", "Course", "Rating", "Variants"];
+    private static readonly string[] Numbered = ["Facts", "Components", "Laws", "Scoring", "End of the game", "Actions", "Course", "Rating", "Variants"];
 
     private Statements(Units units, ImmutableArray<Statement> all, ImmutableDictionary<string, double> weights, ImmutableArray<(ReadClause Clause, ImmutableArray<(long Key, long Value)> Rows)> tables) =>
         (Units, All, Weights, Tables) = (units, all, weights, tables);
@@ -77,7 +77,7 @@ internal sealed class Statements
             }
 
             string? unit = isFact ? UnitOfFact(clause.Name, units) : units.Of(tokens, i);
-            bool isBare = words.Keys.All(w => w == unit);
+            bool isBare = clause.Section == "Components" || words.Keys.All(w => w == unit);
             ImmutableHashSet<string> near = [.. tokens.Skip(Math.Max(0, i - 3)).Take(7).Select(t => t.Stem).Where(s => s.Length > 0)];
             slots.Add(new Slot(value, unit, null, isBare) { Near = near, IsOrdinal = tokens[i].IsOrdinal });
         }

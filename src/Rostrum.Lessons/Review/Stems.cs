@@ -47,7 +47,6 @@ internal static class Stems
         ["throw", "roll", "cast"],
         ["crack", "break", "crumble"],
         ["share", "split"],
-        ["deal", "hand"],
         ["row", "line"],
         ["whole", "intact", "unbroken"],
         ["floor", "bottom", "ground"],

@@ -26,7 +26,7 @@ internal sealed class TableReview(Statements statements, ImmutableArray<SpokenTo
         int most = 0;
         foreach (int[] run in Runs())
         {
-            foreach (bool isPaired in new[] { false, true })
+            foreach (bool isPaired in new[] { true, false })
             {
                 (HeardTable found, int right) = Held(table.Clause, table.Rows, run, isPaired);
                 if (right > most)

@@ -18,8 +18,12 @@ internal sealed class Units
 
     private static readonly HashSet<string> Passed = ["of", "your", "my", "the", "those", "these", "more", "different", "other", "new", "extra", "full", "whole", "single", "little", "tiny", "whopping"];
 
+    // Named in passing, and seldom what 'them' means.
+    private static readonly HashSet<string> Passing = [.. new[] { "point", "turn", "time", "round", "minute", "game", "step", "hand", "side", "player" }.Select(Stems.Of)];
+
     private readonly HashSet<string> _units;
     private readonly HashSet<string> _labels;
+    private readonly HashSet<string> _places;
 
     /// <summary>The units of a sheet.</summary>
     public Units(Sheet sheet)
@@ -33,6 +37,7 @@ internal sealed class Units
             .. sheet.Facts.Select(f => Head(f.Name)),
         ];
         _units = [.. names.Select(n => Prose.WordsOf(n).LastOrDefault() ?? "").Where(w => w.Length > 1 && w.All(char.IsLetter)).Select(w => Stems.Of(w.ToLowerInvariant())), .. Common.Select(Stems.Of)];
+        _places = [.. sheet.Places.Select(p => p.Place.Name).Concat(sheet.Boards.Select(b => b.Place.Name)).Select(n => Stems.Of((Prose.WordsOf(n).LastOrDefault() ?? "").ToLowerInvariant()))];
         _labels = [.. Labels, .. sheet.Boards.SelectMany(b => b.Families).Select(f => f.Name.ToLowerInvariant()), .. sheet.CardTables.Select(c => c.Kind.Name.ToLowerInvariant())];
     }
 
@@ -42,7 +47,7 @@ internal sealed class Units
     /// <summary>What the number at a place counts: the first unit behind it, else points where points are spoken of before it, else what was named last; null where nobody can say.</summary>
     public string? Of(IReadOnlyList<SpokenToken> tokens, int at)
     {
-        string? OfThem() => Enumerable.Range(1, Back).Select(k => at - k).Where(i => i >= 0 && Is(tokens[i].Stem)).Select(i => tokens[i].Stem).FirstOrDefault();
+        string? OfThem() => Enumerable.Range(1, Back).Select(k => at - k).Where(i => i >= 0 && Is(tokens[i].Stem) && !Passing.Contains(tokens[i].Stem) && !_places.Contains(tokens[i].Stem)).Select(i => tokens[i].Stem).FirstOrDefault();
         (string next, string after) = (at + 1 < tokens.Count ? tokens[at + 1].Text : "", at + 2 < tokens.Count ? tokens[at + 2].Text : "");
         if (next == "of" && after is "you" or "us")
         {

@@ -24,6 +24,7 @@ internal sealed class ValueReview(Statements statements, ImmutableArray<SpokenTo
 
     // 'One' is most often no amount.
     private const double LeastFitOfOne = 0.85;
+    private const double LeastFitBesideOne = 0.3;
 
     // So many numbers near each other are a sum, a dice roll or a table.
     private const int Dense = 3;
@@ -34,7 +35,7 @@ internal sealed class ValueReview(Statements statements, ImmutableArray<SpokenTo
 
     private static readonly HashSet<string> BeforeOne = ["the", "this", "that", "these", "which", "no", "any", "another", "other", "either", "neither", "number", "each", "every", "good", "big", "last", "first", "next", "only", "best"];
 
-    private static readonly HashSet<string> HowMany = ["there", "there's", "there're", "has", "have", "with", "contains", "comes", "total", "box", "altogether", "includes", "got", "holds", "get", "gets", "lasts", "need", "everyone", "everybody", "whole", "play", "you'll", "game"];
+    private static readonly HashSet<string> HowMany = ["there", "there's", "there're", "has", "have", "with", "contains", "comes", "total", "box", "altogether", "includes", "got", "holds", "get", "gets", "lasts", "need", "everyone", "everybody", "whole", "play", "you'll", "game", "goes"];
 
     private readonly string _most = Stems.Of("most");
     private readonly string _least = Stems.Of("least");
@@ -51,8 +52,19 @@ internal sealed class ValueReview(Statements statements, ImmutableArray<SpokenTo
         }
     }
 
+    // Keys of rows that are spoken with their values: the 'four' of 'a stack of four is ten'.
+    private readonly HashSet<int> _keys = [.. Enumerable.Range(0, tokens.Length).Where(i => tokens[i].Amount is { } key && Next(tokens, i) is { } value && statements.Tables.Any(t => t.Rows.Contains((key, value))))];
+
+    private static long? Next(ImmutableArray<SpokenToken> tokens, int at) =>
+        Enumerable.Range(at + 1, 5).Where(i => i < tokens.Length && tokens[i].Number is not null).Select(i => tokens[i].Amount).FirstOrDefault();
+
     private HeardNumber? Heard(int at, long amount)
     {
+        if (_keys.Contains(at))
+        {
+            return null;
+        }
+
         string? unit = statements.Units.Of(tokens, at);
         bool isOne = amount == 1 && tokens[at].Text == "one";
         if (isOne && (unit is null || (at + 1 < tokens.Length && tokens[at + 1].Text == "of") || (at > 0 && BeforeOne.Contains(tokens[at - 1].Text))))
@@ -80,7 +92,12 @@ internal sealed class ValueReview(Statements statements, ImmutableArray<SpokenTo
             return new HeardNumber(at, best, meant, 0);
         }
 
-        double doubt = Math.Min(0.6, near.ExampleCues * 0.15) + (IsDense(at) && meant.Key is null ? 0.35 : 0) + (unit is null ? 0.05 : 0);
+        if (isOne && same > LeastFitBesideOne)
+        {
+            return null;
+        }
+
+        double doubt = Math.Min(0.6, near.ExampleCues * 0.2) + (IsDense(at) && meant.Key is null ? 0.35 : 0) + (unit is null ? 0.05 : 0);
         double confidence = Math.Clamp(((fit - LeastFit) / (1 - LeastFit) * 0.5) + 0.5 - (same * 0.4) - doubt, 0.05, 1);
         return fit < (isOne ? LeastFitOfOne : LeastFit) ? null : new HeardNumber(at, best, meant, confidence);
     }

@@ -14,7 +14,7 @@ internal sealed class SplitWorths(Evaluator evaluator, WorthReads reads, Value[]
     public const int MostSets = 40_000;
 
     private readonly List<List<Value>> _sorts = [];
-    private readonly List<(ImmutableArray<int> Counts, Value.Number Worth)> _sets = [];
+    private readonly List<(ImmutableArray<int> Counts, Value.Number Worth, int Order)> _sets = [];
     private readonly Value.Number[] _bySize = new Value.Number[elements.Length + 1];
 
     /// <summary>Why some worth is not certain.</summary>
@@ -52,7 +52,9 @@ internal sealed class SplitWorths(Evaluator evaluator, WorthReads reads, Value[]
             return false;
         }
 
-        Array.ForEach(asked, size => Form(new int[_sorts.Count], 0, size));
+        var alone = new PlainSets(Plain(), elements.Length);
+        Form(new int[_sorts.Count], 0, 0, [.. asked], size => alone.Best(size));
+        _sets.Sort((a, b) => Size(a.Counts) == Size(b.Counts) ? a.Order.CompareTo(b.Order) : Size(a.Counts).CompareTo(Size(b.Counts)));
         return true;
     }
 
@@ -107,23 +109,49 @@ internal sealed class SplitWorths(Evaluator evaluator, WorthReads reads, Value[]
         return sizes.Sum(size => ways[size]);
     }
 
-    private void Form(int[] counts, int sort, int left)
+    // Sets grow element by element. Where nothing that a set could grow to is worth more than its elements one by one, none of those is asked about.
+    private void Form(int[] counts, int sort, int size, HashSet<int> asked, Func<int, long?> alone)
     {
-        if (left == 0)
+        if (sort == counts.Length)
         {
-            Value.Number worth = ask(Value.Certain(counts.SelectMany((count, s) => _sorts[s].Take(count)), isList: false));
-            Blame += worth.Blame;
-            _sets.Add(([.. counts], worth));
+            if (asked.Contains(size))
+            {
+                Value.Number worth = ask(Value.Certain(Elements(counts), isList: false));
+                Blame += worth.Blame;
+                _sets.Add(([.. counts], worth, _sets.Count));
+            }
+
             return;
         }
 
-        for (int taken = sort < counts.Length ? Math.Min(left, _sorts[sort].Count) : -1; taken >= 0; taken--)
+        for (int taken = _sorts[sort].Count; taken >= 0; taken--)
         {
             counts[sort] = taken;
-            Form(counts, sort + 1, left - taken);
+            if (taken == 0 || size + taken < 2 || IsWorthwhile(counts, sort, size + taken, asked, alone))
+            {
+                Form(counts, sort + 1, size + taken, asked, alone);
+            }
+
             counts[sort] = 0;
         }
     }
+
+    private bool IsWorthwhile(int[] counts, int sort, int size, HashSet<int> asked, Func<int, long?> alone)
+    {
+        int left = _sorts.Skip(sort + 1).Sum(s => s.Count);
+        int[] sizes = [.. Enumerable.Range(size, left + 1).Where(asked.Contains)];
+        if (left == 0 || sizes.Length == 0)
+        {
+            return sizes.Length > 0;
+        }
+
+        Value.Many grown = Value.Certain(Elements(counts), isList: false) with { More = left, Blame = Blame.Of(GapKind.Limit, "which further elements a set has is left open") };
+        return ask(grown).High is not { } most || sizes.Any(s => alone(s) is not { } other || most > other);
+    }
+
+    private IEnumerable<Value> Elements(int[] counts) => counts.SelectMany((count, s) => _sorts[s].Take(count));
+
+    private static int Size(ImmutableArray<int> counts) => counts.Sum();
 
     private static Value[] Take(Queue<Value> from, int count) => [.. Enumerable.Range(0, count).Select(_ => from.Dequeue())];
 

@@ -65,7 +65,7 @@ public static class ExpectationCheck
 
     private static Diagnostic? Verdict(Position position, Expectation.Rule expected)
     {
-        RulingAnswer answer = Ruling.On(position, expected.Phrase);
+        RulingAnswer answer = WordsRuling.On(position, expected.Phrase, isTold: false);
         if (answer.Ruling is not { } ruling)
         {
             Diagnostic first = answer.Problems[0];
@@ -75,7 +75,7 @@ public static class ExpectationCheck
         string wanted = expected.Verdict.ToString().ToLowerInvariant();
         if (ruling.Verdict != wanted)
         {
-            return GameProblems.OtherVerdict(expected.VerdictAt, expected.Phrase, wanted, ruling.Verdict, Reason(ruling));
+            return GameProblems.OtherVerdict(expected.VerdictAt, expected.Phrase, wanted, ruling.Verdict, Reason(Ruling.On(position, expected.Phrase).Ruling!));
         }
 
         string[] laws = [.. expected.Breaches.Select(b => b.Name).Order(StringComparer.Ordinal)];

@@ -12,12 +12,15 @@ namespace Rostrum.Rulings.Verdicts;
 internal static class WordsRuling
 {
     /// <summary>The ruling, or what is wrong with the words.</summary>
-    public static RulingAnswer On(Position position, string words)
+    /// <param name="position">The position.</param>
+    /// <param name="words">What is asked.</param>
+    /// <param name="isTold">False where nobody reads why a truth holds.</param>
+    public static RulingAnswer On(Position position, string words, bool isTold = true)
     {
         SourceSpan whole = new SourceText("question", words).Whole;
         SourceSpan at = whole.Part(0, words.TrimEnd(' ', '?', '.').Length);
         var problems = new DiagnosticBag();
-        Ruling? ruling = Prose.WordsOf(words).Length == 0 ? Nothing(at, problems) : Understand(position, words, at, problems);
+        Ruling? ruling = Prose.WordsOf(words).Length == 0 ? Nothing(at, problems) : Understand(position, words, at, problems, isTold);
         return new RulingAnswer(ruling is null || position.IsTurnSaid ? ruling : ruling with { Assumed = [TurnTaken(position), .. ruling.Assumed] }, problems.InOrder());
     }
 
@@ -29,7 +32,7 @@ internal static class WordsRuling
         return null;
     }
 
-    private static Ruling? Understand(Position position, string words, SourceSpan at, DiagnosticBag problems)
+    private static Ruling? Understand(Position position, string words, SourceSpan at, DiagnosticBag problems, bool isTold)
     {
         // Of the many ways to cut one slip at the gaps of a phrase, the first tells enough.
         var actionProblems = new Dictionary<ActionFacts, DiagnosticBag>();
@@ -47,7 +50,7 @@ internal static class WordsRuling
         var formulaProblems = new DiagnosticBag();
         if (OutsideFormula.Bind(position.Sheet, FormulaText.Of(at), Sort.Truth, formulaProblems) is var (term, size))
         {
-            return OnTruth(position, term, size);
+            return OnTruth(position, term, size, isTold);
         }
 
         if (Prose.WordsOf(words)[0] is "Is" or "is" or "Are" or "are")
@@ -83,7 +86,7 @@ internal static class WordsRuling
         return ruling with { Assumed = proposal.Assumed };
     }
 
-    private static Ruling OnTruth(Position position, Term term, int size)
+    private static Ruling OnTruth(Position position, Term term, int size, bool isTold)
     {
         Naming naming = new(position.Sheet, position.Me);
         Readings<Value.Truth> readings = Readings<Value.Truth>.Of(position.Sheet, (setting, touched) =>
@@ -95,7 +98,7 @@ internal static class WordsRuling
         }
 
         var evaluator = new Evaluator(position, position.Me, Setting.First, new SortedSet<int>());
-        Tale tale = evaluator.Ask(term, Evaluator.Frame(size)).Is == Kleene.Unknown
+        Tale tale = !isTold ? Tale.Of("") : evaluator.Ask(term, Evaluator.Frame(size)).Is == Kleene.Unknown
             ? Tale.Of("it is so, whatever is not given")
             : new Teller(evaluator, naming).Tell(term, Evaluator.Frame(size));
         return first.Is == Kleene.Yes ? new Ruling.Yes(tale.Text, tale.Spaces) : new Ruling.No(tale.Text, tale.Spaces);
