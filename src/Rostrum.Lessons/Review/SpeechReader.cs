@@ -13,6 +13,11 @@ internal static class SpeechReader
 
     private const int MostNumberWords = 8;
 
+    // A word takes as long as so many letters more than it has; a pause lasts so many milliseconds at least.
+    private const int LettersOfAWord = 7;
+    private const double LeastPause = 260;
+    private const int FewestTimed = 20;
+
     private static readonly HashSet<string> Hesitations = ["uh", "um", "er", "erm", "uhm", "hmm", "mhm", "ah", "mm"];
 
     private static readonly string[][] Repairs =
@@ -29,6 +34,7 @@ internal static class SpeechReader
     {
         var tokens = new List<SpokenToken>(words.Count);
         (string Text, bool Ends)[] bare = [.. words.Select(w => Bare(w.Text))];
+        MarkPauses(words, bare);
         for (int i = 0; i < words.Count; i++)
         {
             if (bare[i].Text.Length == 0 || Hesitations.Contains(bare[i].Text))
@@ -54,6 +60,29 @@ internal static class SpeechReader
         MarkRepairs(tokens);
         return [.. tokens];
     }
+
+    // A word that takes far longer than its letters need has a pause behind it. Only where the file times words by themselves.
+    private static void MarkPauses(IReadOnlyList<TimedWord> words, (string Text, bool Ends)[] bare)
+    {
+        double[] shares = [.. Enumerable.Range(0, Math.Max(0, words.Count - 1)).Where(i => words[i].IsTimed && words[i + 1].IsTimed).Select(i => Taken(words, i) / Needed(words[i])).Order()];
+        if (shares.Length < FewestTimed)
+        {
+            return;
+        }
+
+        double usual = shares[shares.Length / 2];
+        for (int i = 0; i + 1 < words.Count; i++)
+        {
+            if (words[i].IsTimed && words[i + 1].IsTimed && Taken(words, i) - (usual * Needed(words[i])) > LeastPause)
+            {
+                bare[i].Ends = true;
+            }
+        }
+    }
+
+    private static double Taken(IReadOnlyList<TimedWord> words, int at) => (words[at + 1].Start - words[at].Start).TotalMilliseconds;
+
+    private static double Needed(TimedWord word) => word.Text.Length + LettersOfAWord;
 
     private static SpokenToken Word(string text, TimedWord word, bool ends)
     {

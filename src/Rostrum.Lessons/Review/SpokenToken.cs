@@ -11,7 +11,7 @@ internal sealed record SpokenToken(string Text, string Stem, long? Number, TimeS
     /// <summary>True for <c>third</c>, <c>3rd</c>: a place in an order, not an amount.</summary>
     public bool IsOrdinal { get; init; }
 
-    /// <summary>True where a sentence ends behind it, as far as the captions have points.</summary>
+    /// <summary>True where a sentence ends behind it, as far as captions have points, or where the speaker pauses behind it.</summary>
     public bool EndsSentence { get; init; }
 
     /// <summary>True for a number that was taken back: <c>three, no, make that two</c>.</summary>

@@ -79,11 +79,24 @@ internal sealed class Statements
             string? unit = isFact ? UnitOfFact(clause.Name, units) : units.Of(tokens, i);
             bool isBare = clause.Section == "Components" || words.Keys.All(w => w == unit);
             ImmutableHashSet<string> near = [.. tokens.Skip(Math.Max(0, i - 3)).Take(7).Select(t => t.Stem).Where(s => s.Length > 0)];
-            slots.Add(new Slot(value, unit, null, isBare) { Near = near, IsOrdinal = tokens[i].IsOrdinal });
+            // The name of a fact may hold the key of a row: 'salt for three pans'.
+            int last = isFact ? tokens.ToList().FindLastIndex(t => t.Number is not null) : -1;
+            if (isFact && i < last)
+            {
+                continue;
+            }
+
+            int keyed = isFact ? tokens.ToList().FindIndex(t => t.Number is not null) : -1;
+            long? key = keyed >= 0 && keyed < i ? tokens[keyed].Number : null;
+            slots.Add(new Slot(value, unit, key, isBare && key is null) { Near = near, IsOrdinal = tokens[i].IsOrdinal, KeyUnit = key is null ? null : NextUnit(tokens, keyed, units) });
         }
 
         return new Statement(clause, variant, words, slots.ToImmutable());
     }
+
+    // What 'one, two, three, four pans' count.
+    private static string? NextUnit(ImmutableArray<SpokenToken> tokens, int at, Units units) =>
+        tokens.Skip(at + 1).Take(12).Select(t => t.Stem).FirstOrDefault(units.Is);
 
     private static string? UnitOfFact(string name, Units units)
     {
@@ -109,7 +122,7 @@ internal sealed class Statements
         ImmutableArray<SpokenToken> tokens = TokensOf(clause);
         ImmutableDictionary<string, double> words = tokens.Select(t => t.Stem).Where(s => s.Length > 0).Distinct().ToImmutableDictionary(s => s, s => weights[s]);
         string? unit = words.ContainsKey(Stems.Of("point")) ? Stems.Of("point") : tokens.Select((t, i) => t.Amount is null ? null : units.Of(tokens, i)).LastOrDefault(u => u is not null);
-        string? keyUnit = tokens.Select((t, i) => t.Amount is null ? null : units.Of(tokens, i)).FirstOrDefault(u => u is not null && u != unit);
+        string? keyUnit = NextUnit(tokens, tokens.ToList().FindIndex(t => t.Amount is not null), units);
         return rows.Select(r => new Statement(clause, null, words, [new Slot(r.Value, unit, r.Key, false) { KeyUnit = keyUnit }]));
     }
 }

@@ -39,6 +39,7 @@ internal sealed class ValueReview(Statements statements, ImmutableArray<SpokenTo
 
     private readonly string _most = Stems.Of("most");
     private readonly string _least = Stems.Of("least");
+    private readonly string _player = Stems.Of("player");
 
     /// <summary>Every number that is certainly meant by a statement: right ones with confidence 0, wrong ones with their own.</summary>
     public IEnumerable<HeardNumber> All()
@@ -124,9 +125,10 @@ internal sealed class ValueReview(Statements statements, ImmutableArray<SpokenTo
         if (slot.Key is { } key)
         {
             int before = Previous(at);
-            bool isKey = before >= 0 && (tokens[before].Number ?? tokens[before].Homophone) == key;
-            bool isNamed = isKey && before + 1 < tokens.Length && tokens[before + 1].Stem == slot.KeyUnit;
-            return isNamed ? 0.75 : isKey ? Math.Min(0.7, Met(statement, slot, near, end)) : 0;
+            bool isKey = before >= 0 && !tokens[before].IsOrdinal && tokens[before].Number == key && (unit is null || unit == slot.Unit || at - before <= 2);
+            bool isNamed = isKey && statements.Units.Of(tokens, before) == slot.KeyUnit;
+            bool isOther = at + 1 < tokens.Length && statements.Units.Is(tokens[at + 1].Stem) && tokens[at + 1].Stem != slot.Unit;
+            return isOther ? 0 : isNamed && at - before <= 3 ? 0.75 : isKey ? Math.Min(0.7, Met(statement, slot, near, end)) : 0;
         }
 
         if (unit is not null && slot.Unit is not null && unit != slot.Unit)
@@ -142,7 +144,7 @@ internal sealed class ValueReview(Statements statements, ImmutableArray<SpokenTo
         }
 
         // 'Most players' is said as 'up to six' or as the end of a range, and nothing else is.
-        string? asked = statement.Clause.Section == "Facts" ? statement.Words.ContainsKey(_most) ? _most : statement.Words.ContainsKey(_least) ? _least : null : end;
+        string? asked = statement.Clause.Section == "Facts" && slot.Unit == _player ? statement.Words.ContainsKey(_most) ? _most : statement.Words.ContainsKey(_least) ? _least : null : end;
         if (asked != end)
         {
             return 0;
@@ -158,7 +160,7 @@ internal sealed class ValueReview(Statements statements, ImmutableArray<SpokenTo
         double met = 0;
         foreach ((string word, double weight) in statement.Words)
         {
-            double counts = word == slot.Unit ? 0.3 : slot.Near.Contains(word) || slot.Near.IsEmpty ? 1 : 0.6;
+            double counts = word == slot.Unit ? 0.3 : slot.Near.Contains(word) || slot.Near.IsEmpty ? 1 : 0.45;
             all += weight * counts;
             met += weight * counts * (word == end ? 1 : near.Nearness(word));
         }
