@@ -18,7 +18,7 @@ internal sealed partial record TimedLine(TimeSpan? Time, string Written, string 
             return null;
         }
 
-        string rest = match.Groups["rest"].Value.Trim();
+        string rest = OneLine.Of(match.Groups["rest"].Value);
         string written = match.Groups["time"].Value;
         return new TimedLine(FilmTime.Read(written), written, rest[Separator().Match(rest).Length..].Trim());
     }

@@ -42,7 +42,7 @@ public static class LessonReader
         return new Lesson(
             source, title, front.GetValueOrDefault("presenter", ""), front.GetValueOrDefault("correct as of", ""), front.GetValueOrDefault("printing", ""), topics.ToImmutable())
         {
-            WordsAMinute = Pace.Of(front.GetValueOrDefault("pace"), HeadLine(source, "pace:"), problems),
+            WordsAMinute = front.TryGetValue("pace", out string? pace) ? Pace.Of(pace, HeadLine(source, "pace"), problems) : Pace.Usual,
         };
     }
 
@@ -63,8 +63,7 @@ public static class LessonReader
     // The last line of the head with this name, which is the one that counts.
     private static SourceSpan HeadLine(SourceText source, string name)
     {
-        int[] lines = [.. Enumerable.Range(1, Math.Max(0, source.LineCount - 1)).TakeWhile(l => source.Line(l) is not ("---" or "..."))];
-        int line = lines.LastOrDefault(l => source.Line(l).TrimStart().StartsWith(name, StringComparison.Ordinal));
+        int line = Enumerable.Range(1, source.LineCount - 1).TakeWhile(l => source.Line(l).Trim() is not ("---" or "...")).LastOrDefault(l => source.Line(l).Split(": ")[0].Trim() == name);
         return source.Span(source.LineStart(line), source.LineEnd(line) - source.LineStart(line));
     }
 

@@ -21,17 +21,18 @@ public static class Pace
     public static int? Read(string written) =>
         int.TryParse(written, NumberStyles.None, CultureInfo.InvariantCulture, out int pace) && pace is >= Slowest and <= Fastest ? pace : null;
 
-    /// <summary>The pace at the head of a lesson, or the usual one.</summary>
-    /// <param name="written">As it stands there; null where it does not.</param>
+    /// <summary>The pace at the head of a lesson, or the usual one where it is none.</summary>
+    /// <param name="written">As it stands there.</param>
     /// <param name="at">Where to tell that it is none.</param>
     /// <param name="problems">Receives ROS0687.</param>
-    internal static int Of(string? written, SourceSpan at, DiagnosticBag problems)
+    internal static int Of(string written, SourceSpan at, DiagnosticBag problems)
     {
-        if (written is not null && Read(written) is null)
+        if (Read(written) is { } pace)
         {
-            problems.Add(FilmProblems.NoPace(at, written));
+            return pace;
         }
 
-        return (written is null ? null : Read(written)) ?? Usual;
+        problems.Add(FilmProblems.NoPace(at, written));
+        return Usual;
     }
 }

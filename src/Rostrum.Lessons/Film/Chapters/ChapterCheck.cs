@@ -11,7 +11,7 @@ internal static class ChapterCheck
     // A share of the length: how far an estimate from the words may be off before it is worth a word.
     private const double EstimateLeeway = 0.1;
 
-    /// <summary>What is wrong, in the order of the chapters; what concerns all of them comes last.</summary>
+    /// <summary>What is wrong, chapter by chapter; what concerns all of them comes last.</summary>
     /// <param name="chapters">The chapters.</param>
     /// <param name="video">How long the video is; null where that is not known.</param>
     public static IEnumerable<Diagnostic> Of(PlacedChapters chapters, TimeSpan? video)

@@ -35,7 +35,13 @@ public sealed class PlacedChapters
     /// <summary>True where the file was refused; then there are no chapters.</summary>
     public bool IsRefused => Problems.Any(p => p.Severity == Severity.Error);
 
-    /// <summary>What was wrong while they were read, and what keeps a platform from showing them.</summary>
+    /// <summary>What was wrong while they were read, and what keeps a platform from showing them, in the order of the places.</summary>
     /// <param name="video">How long the video is; null where that is not known.</param>
-    public ImmutableArray<Diagnostic> Check(TimeSpan? video = null) => IsRefused ? Problems : [.. Problems, .. ChapterCheck.Of(this, video)];
+    public ImmutableArray<Diagnostic> Check(TimeSpan? video = null)
+    {
+        var problems = new DiagnosticBag();
+        problems.AddRange(Problems);
+        problems.AddRange(IsRefused ? [] : ChapterCheck.Of(this, video));
+        return problems.InOrder();
+    }
 }

@@ -16,11 +16,7 @@ internal static class FilmTool
     /// <param name="arguments">Its arguments.</param>
     public static string Run(string name, string folder, params string[] arguments)
     {
-        string? reason = Environment.GetEnvironmentVariable(ReasonVariable);
-        string? path = Find(name);
-        Assert.SkipWhen(path is null && reason is { Length: > 0 }, reason ?? "");
-        Assert.True(path is not null, $"'{name}' is missing: run ./test, which installs it, or install the packages ffmpeg and mkvtoolnix.");
-        using Process process = Process.Start(new ProcessStartInfo(path, arguments) { WorkingDirectory = folder, RedirectStandardOutput = true, RedirectStandardError = true })!;
+        using Process process = Process.Start(new ProcessStartInfo(Find(name), arguments) { WorkingDirectory = folder, RedirectStandardOutput = true, RedirectStandardError = true })!;
         Task<string> said = process.StandardOutput.ReadToEndAsync();
         Task<string> complained = process.StandardError.ReadToEndAsync();
         Assert.True(process.WaitForExit(Longest), $"'{name}' did not end.");
@@ -28,6 +24,14 @@ internal static class FilmTool
         return said.Result;
     }
 
-    private static string? Find(string name) =>
-        (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator).Select(folder => Path.Combine(folder, name)).FirstOrDefault(File.Exists);
+    /// <summary>Where a program lies; a missing one fails the test, or skips it where there is a reason.</summary>
+    /// <param name="name">The program.</param>
+    public static string Find(string name)
+    {
+        string? reason = Environment.GetEnvironmentVariable(ReasonVariable);
+        string? path = (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator).Select(folder => Path.Combine(folder, name)).FirstOrDefault(File.Exists);
+        Assert.SkipWhen(path is null && reason is { Length: > 0 }, reason ?? "");
+        Assert.True(path is not null, $"'{name}' is missing: run ./test, which installs it, or install the packages ffmpeg and mkvtoolnix.");
+        return path;
+    }
 }

@@ -1,3 +1,4 @@
+using CsCheck;
 using Rostrum.Lessons.Film.Chapters;
 using Rostrum.Lessons.Scripts;
 using Rostrum.Testing;
@@ -67,6 +68,23 @@ public sealed class OutsideFilmTests
 
         Assert.Equal(Strange, MatroskaChapters.Read(new SourceText("a.xml", taken)).List);
         Assert.Equal(Numbers(ours), Numbers(taken));
+    }
+
+    [Fact]
+    public void A_hundred_strange_titles_at_a_time_reach_a_film()
+    {
+        using var bench = new FilmBench();
+
+        FilmGen.Title.Array[100].Sample(
+            titles =>
+            {
+                var list = new ChapterList([.. titles.Select((t, i) => new Chapter(TimeSpan.FromMilliseconds(i * 400), t))], TimeSpan.FromSeconds(44));
+
+                Assert.Equal(FilmBench.Expected(list), bench.Probed(bench.WithMetadata(FfMetadataWriter.Write(list, []), "film2.mkv")));
+                Assert.Equal(FilmBench.Expected(list), bench.Probed(bench.WithMatroska(MatroskaChapters.Write(list, MatroskaLanguage.English))));
+            },
+            iter: 3,
+            threads: 1);
     }
 
     [Fact]
