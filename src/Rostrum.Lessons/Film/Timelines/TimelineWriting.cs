@@ -45,9 +45,10 @@ internal static class TimelineWriting
 
     // A still picture is as long as its clip: programs ask how much there is.
     private static OtioValue.Record Media(TrackItem.Clip clip) => clip.Media is { } url
-        ? Thing("ExternalReference.1", "", OtioValue.Record.Empty).With("available_range", Of(clip.Range)).With("available_image_bounds", new OtioValue.Nothing()).With("target_url", url)
-        : Thing("MissingReference.1", "", OtioValue.Record.Empty).With("available_range", new OtioValue.Nothing()).With("available_image_bounds", new OtioValue.Nothing());
+        ? Thing("ExternalReference.1", "", OtioValue.Record.Empty).With("available_range", Of(clip.Range)).With("target_url", url)
+        : Thing("MissingReference.1", "", OtioValue.Record.Empty).With("available_range", new OtioValue.Nothing());
 
+    // The version before the newest, which older programs read too. That it has a comment is from memory; readers that do not know it keep it as it is.
     private static OtioValue.Record Of(Marker marker) => Thing("Marker.2", marker.Name, marker.Metadata)
         .With("color", marker.Colour)
         .With("marked_range", Of(marker.Range))

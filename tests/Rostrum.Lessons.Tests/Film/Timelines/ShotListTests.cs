@@ -106,6 +106,19 @@ public sealed class ShotListTests
         Assert.Equal(timeline.ToOtio(), read.Timeline!.ToOtio());
     }
 
+    // Markers aside: the published files hold the newest version of them only.
+    [Fact]
+    public void Things_have_the_names_that_published_timelines_give_them()
+    {
+        const string Folder = "tests/Rostrum.Lessons.Tests/Reference/otio";
+        HashSet<string> published = [.. TestFiles.In(Folder, "*.otio").SelectMany(f => Things(OtioReader.Read(f, Encoding.UTF8.GetBytes(TestFiles.Read(f))).Root!)).Select(Names)];
+
+        string[] ours = [.. Things(Small.ToOtio()).Select(Names).Where(n => !n.Contains("Marker", StringComparison.Ordinal)).Distinct()];
+
+        Assert.Equal(9, ours.Length);
+        Assert.Empty(ours.Except(published));
+    }
+
     [Fact]
     public void Strange_words_and_numbers_are_read_back() => Gen.Select(FilmGen.Title, Gen.Double[0, 1e9], Gen.Double[0.1, 1000]).Sample((words, value, rate) =>
     {
@@ -125,6 +138,16 @@ public sealed class ShotListTests
     [InlineData(-25)]
     [InlineData(1001)]
     public void A_rate_that_no_film_has_is_refused(double rate) => Assert.Throws<ArgumentOutOfRangeException>(() => ShotList.Of(Report, rate));
+
+    private static IEnumerable<OtioValue.Record> Things(OtioValue value) => value switch
+    {
+        OtioValue.Record record => (record.Schema.Length > 0 ? [record] : Array.Empty<OtioValue.Record>()).Concat(record.Entries.SelectMany(e => Things(e.Value))),
+        OtioValue.List list => list.Items.SelectMany(Things),
+        _ => [],
+    };
+
+    private static string Names(OtioValue.Record thing) =>
+        $"{thing.WordsOf(OtioValue.Record.SchemaName)}: {string.Join(' ', thing.Entries.Select(e => e.Name).Order(StringComparer.Ordinal))}";
 
     private static OtioValue.Record About(OtioValue.Record metadata) => metadata.RecordOf(ShotList.MetadataName)!;
 }
