@@ -10,13 +10,41 @@ case "$(dotnet --version 2>/dev/null)" in
   *) say "the .NET 10 SDK is needed; found '$(dotnet --version 2>&1 | head -n 1)'"; return 2 ;;
 esac
 
+# True where Debian's packages can be installed at all.
+can_install() { [ "$(id -u)" = 0 ] && command -v apt-get >/dev/null 2>&1; }
+
+# Installs Debian packages. $@: their names.
+install_packages() {
+  { apt-get update -q && DEBIAN_FRONTEND=noninteractive apt-get install -q -y --no-install-recommends "$@"; } >/dev/null 2>&1
+}
+
 # True where a C compiler is at hand to link with; installs one where Debian's packages can be installed. Without it the command works too, slower.
 can_link() {
   if command -v clang >/dev/null 2>&1 || command -v gcc >/dev/null 2>&1; then return 0; fi
-  if [ "$(id -u)" != 0 ] || ! command -v apt-get >/dev/null 2>&1; then return 1; fi
+  can_install || return 1
   say "installing the Debian packages gcc and libc6-dev (they link the command)"
-  { apt-get update -q && DEBIAN_FRONTEND=noninteractive apt-get install -q -y --no-install-recommends gcc libc6-dev; } >/dev/null 2>&1 &&
-    command -v gcc >/dev/null 2>&1
+  install_packages gcc libc6-dev && command -v gcc >/dev/null 2>&1
+}
+
+# True where every program that checks our films and pages from outside is at hand.
+has_film_tools() {
+  local program
+  for program in ffmpeg ffprobe mkvmerge mkvextract pdftotext; do command -v "$program" >/dev/null 2>&1 || return 1; done
+}
+
+# Installs the programs with which tests look at films and pages from outside. Where that cannot be, the reason goes into ROSTRUM_NO_FILM_TOOLS: only then
+# are those tests skipped; where it is not set and a program is missing, they fail.
+film_tools() {
+  unset ROSTRUM_NO_FILM_TOOLS
+  has_film_tools && return 0
+  if can_install; then
+    say "installing the Debian packages ffmpeg, mkvtoolnix and poppler-utils (tests read films and pages with them)"
+    install_packages ffmpeg mkvtoolnix poppler-utils && has_film_tools && return 0
+    export ROSTRUM_NO_FILM_TOOLS="ffmpeg, mkvtoolnix or poppler-utils is missing and could not be installed (is there a network?)"
+  else
+    export ROSTRUM_NO_FILM_TOOLS="ffmpeg, mkvtoolnix or poppler-utils is missing and cannot be installed from here (it takes apt-get and root)"
+  fi
+  return 1
 }
 
 # Builds the program for this machine. $1: the project's folder. $2: receives 'program', 'dotnet-root' and, last, 'stamp'.

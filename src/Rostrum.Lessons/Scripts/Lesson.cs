@@ -12,6 +12,9 @@ namespace Rostrum.Lessons.Scripts;
 /// <param name="Topics">One for each level 2 heading, in order.</param>
 public sealed record Lesson(SourceText Source, string Title, string Presenter, string CorrectAsOf, string Printing, ImmutableArray<LessonTopic> Topics)
 {
+    /// <summary>How many words the presenter speaks a minute: <c>pace</c> of the front matter, else <see cref="Pace.Usual"/>.</summary>
+    public int WordsAMinute { get; init; } = Pace.Usual;
+
     /// <summary>Every statement that can be checked, in the order of the file.</summary>
     public IEnumerable<LessonRun.Claim> Claims => Topics.SelectMany(t => t.Blocks).SelectMany(b => b.Runs).OfType<LessonRun.Claim>();
 
@@ -26,7 +29,7 @@ public sealed record Lesson(SourceText Source, string Title, string Presenter, s
 public sealed record LessonTopic(string Title, SourceSpan At, ImmutableArray<LessonBlock> Blocks)
 {
     /// <summary>How many words are spoken: headings, captions and codes left out.</summary>
-    public int Words => Blocks.SelectMany(b => b.Runs).Sum(r => Prose.WordsOf(r.Words).Length);
+    public int Words => Blocks.SelectMany(b => b.Runs).Sum(r => r.Count);
 }
 
 /// <summary>A piece of a topic.</summary>
@@ -79,6 +82,9 @@ public abstract record LessonBlock
 /// <param name="Words">As spoken.</param>
 public abstract record LessonRun(string Words)
 {
+    /// <summary>How many words they are.</summary>
+    public int Count => Prose.WordsOf(Words).Length;
+
     /// <summary>Plain words.</summary>
     /// <param name="Words">As spoken.</param>
     /// <param name="At">Where they stand.</param>

@@ -14,7 +14,8 @@ public static class LessonReader
 
     /// <summary>The lesson; what lies before the first level 2 heading belongs to a topic named after the lesson.</summary>
     /// <param name="source">The file.</param>
-    /// <param name="problems">Receives ROS0606 for a front matter line that cannot be read, ROS0610 for quotes or lists too deep in each other.</param>
+    /// <param name="problems">Receives ROS0606 for a front matter line that cannot be read, ROS0610 for quotes or lists too deep in each other,
+    /// ROS0687 for a pace that is none.</param>
     public static Lesson Read(SourceText source, DiagnosticBag problems)
     {
         ArgumentNullException.ThrowIfNull(source);
@@ -39,7 +40,10 @@ public static class LessonReader
 
         Close(topics, topic, blocks);
         return new Lesson(
-            source, title, front.GetValueOrDefault("presenter", ""), front.GetValueOrDefault("correct as of", ""), front.GetValueOrDefault("printing", ""), topics.ToImmutable());
+            source, title, front.GetValueOrDefault("presenter", ""), front.GetValueOrDefault("correct as of", ""), front.GetValueOrDefault("printing", ""), topics.ToImmutable())
+        {
+            WordsAMinute = front.TryGetValue("pace", out string? pace) ? Pace.Of(pace, HeadLine(source, "pace"), problems) : Pace.Usual,
+        };
     }
 
     private static MarkdownDocument Parsed(SourceText source, DiagnosticBag problems)
@@ -54,6 +58,13 @@ public static class LessonReader
             problems.Add(LessonProblems.TooDeep(source.Span(0, 0)));
             return [];
         }
+    }
+
+    // The last line of the head with this name, which is the one that counts.
+    private static SourceSpan HeadLine(SourceText source, string name)
+    {
+        int line = Enumerable.Range(1, source.LineCount - 1).TakeWhile(l => source.Line(l).Trim() is not ("---" or "...")).LastOrDefault(l => source.Line(l).Split(": ")[0].Trim() == name);
+        return source.Span(source.LineStart(line), source.LineEnd(line) - source.LineStart(line));
     }
 
     private static string? FirstHeading(SourceText source, MarkdownDocument document) =>
