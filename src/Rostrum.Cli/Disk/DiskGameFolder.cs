@@ -13,17 +13,12 @@ internal static class DiskGameFolder
         return new GameFolder(Path.GetFileName(Path.TrimEndingDirectorySeparator(root)), name => File(root, name), sub => Names(root, sub));
     }
 
-    private static FolderFile? File(string root, string name)
-    {
-        string path = Path.Combine(root, name);
-        return RealPath.IsInside(path, root) ? TextFile.At(RealPath.Of(path)!) : null;
-    }
+    private static FolderFile? File(string root, string name) => RealPath.Inside(root, name) is { } path ? TextFile.At(path) : null;
 
     // Hidden files are left out: editors and file managers leave their own beside the author's.
     private static IReadOnlyList<string> Names(string root, string sub)
     {
-        string path = Path.Combine(root, sub);
-        return Directory.Exists(path) && RealPath.IsInside(path, root)
+        return RealPath.Inside(root, sub) is { } path && Directory.Exists(path)
             ? [.. Directory.EnumerateFiles(path).Select(f => Path.GetFileName(f)).Where(f => f[0] != '.').Select(f => sub.Length == 0 ? f : $"{sub}/{f}").Order(StringComparer.Ordinal)]
             : [];
     }

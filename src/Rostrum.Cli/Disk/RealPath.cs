@@ -11,9 +11,29 @@ internal static class RealPath
     /// <returns>Absolute; null where links lead in a circle.</returns>
     public static string? Of(string path)
     {
-        int links = 0;
         var ahead = new Stack<string>();
-        string done = Push(ahead, Path.GetFullPath(path));
+        return Follow(Push(ahead, Path.GetFullPath(path)), ahead);
+    }
+
+    /// <summary>Where a name in a folder leads, if that lies in the folder.</summary>
+    /// <param name="realFolder">The folder, without links; it is not looked at again.</param>
+    /// <param name="name">Relative to the folder; need not exist.</param>
+    /// <returns>Absolute; null where it leads out of the folder, or links lead in a circle.</returns>
+    public static string? Inside(string realFolder, string name)
+    {
+        string path = Path.GetFullPath(name, realFolder);
+        if (!Lies(path, realFolder))
+        {
+            return null;
+        }
+
+        var ahead = new Stack<string>(Path.GetRelativePath(realFolder, path).Split(Path.DirectorySeparatorChar, StringSplitOptions.RemoveEmptyEntries).Where(p => p != ".").Reverse());
+        return Follow(realFolder, ahead) is { } real && Lies(real, realFolder) ? real : null;
+    }
+
+    private static string? Follow(string done, Stack<string> ahead)
+    {
+        int links = 0;
         while (ahead.TryPop(out string? part))
         {
             string here = Path.Combine(done, part);
@@ -34,11 +54,8 @@ internal static class RealPath
         return done;
     }
 
-    /// <summary>True where a path leads into a folder.</summary>
-    /// <param name="path">The path.</param>
-    /// <param name="realFolder">The folder, without links.</param>
-    public static bool IsInside(string path, string realFolder) =>
-        Of(path) is { } real && (real == realFolder || real.StartsWith(Path.TrimEndingDirectorySeparator(realFolder) + Path.DirectorySeparatorChar, StringComparison.Ordinal));
+    private static bool Lies(string path, string folder) =>
+        path == folder || path.StartsWith(Path.TrimEndingDirectorySeparator(folder) + Path.DirectorySeparatorChar, StringComparison.Ordinal);
 
     // Puts the parts of an absolute path in front of what is ahead; gives its root.
     private static string Push(Stack<string> ahead, string absolute)
