@@ -11,7 +11,7 @@ internal static class SpeechReader
     // Between an amount and the one that takes its place: 'three, no, sorry, make that two'.
     private const int MostBetweenRepair = 6;
 
-    private const int MostNumberWords = 8;
+    private const int MostNumberWords = 12;
 
     // A word takes as long as so many letters more than it has; a pause lasts so many milliseconds at least.
     private const int LettersOfAWord = 7;
