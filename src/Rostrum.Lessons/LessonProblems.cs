@@ -59,6 +59,9 @@ internal static class LessonProblems
         "ROS0610", Severity.Error, at, "Quotes or lists of this lesson lie more than a hundred deep in each other, so it cannot be read.",
         "Take '>' or '-' away where a line begins with many of them.");
 
+    public static Diagnostic NoPace(SourceSpan at, string written) => new(
+        "ROS0623", Severity.Warning, at, $"'{Prose.Clip(written)}' is no pace.", $"Write how many words you speak a minute, {Scripts.LessonPace.Slowest} to {Scripts.LessonPace.Fastest}: 'pace: 140'.");
+
     private static string Some(IReadOnlyList<string> said) =>
         said.Count <= MostNamed ? Prose.And(said) : $"{string.Join(", ", said.Take(MostNamed))} and {said.Count - MostNamed} more";
 }

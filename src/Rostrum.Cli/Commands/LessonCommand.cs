@@ -1,9 +1,9 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
-using System.Globalization;
 using Rostrum.Cli.Reports;
 using Rostrum.Cli.Screen;
 using Rostrum.Lessons;
+using Rostrum.Lessons.Scripts;
 using Rostrum.Text;
 
 namespace Rostrum.Cli.Commands;
@@ -11,38 +11,35 @@ namespace Rostrum.Cli.Commands;
 /// <summary><c>rostrum lesson</c>: the script held against the sheet before filming.</summary>
 internal sealed class LessonCommand : ScriptCommand
 {
-    private const int UsualPace = 150;
-    private const int SlowestPace = 60;
-    private const int FastestPace = 300;
-
-    private readonly Option<int> _pace;
+    private readonly Option<int?> _pace;
+    private readonly Option<bool> _perhaps;
 
     /// <summary>The command at a desk.</summary>
     public LessonCommand(Desk desk)
-        : this(desk, new Option<int>("--pace")
+        : this(desk, new Option<int?>("--pace")
         {
             HelpName = "WORDS",
-            Description = $"How many words you speak a minute, {SlowestPace} to {FastestPace}; {UsualPace} if not given.",
-            DefaultValueFactory = _ => UsualPace,
+            Description = $"How many words you speak a minute, {LessonPace.Slowest} to {LessonPace.Fastest}; if not given, the 'pace' at the head of the lesson, else {LessonPace.Usual}.",
             CustomParser = Pace,
-        })
+        },
+        new Option<bool>("--perhaps") { Description = "Lists rules as well that are perhaps never said: their name is, and they may be told in other words." })
     {
     }
 
-    private LessonCommand(Desk desk, Option<int> pace)
-        : base(desk, "lesson", "Holds the lesson against the sheet: every number and ruling that is said, every shot; and how long each topic lasts.", "rostrum lesson games/kiln-night", pace) => _pace = pace;
+    private LessonCommand(Desk desk, Option<int?> pace, Option<bool> perhaps)
+        : base(desk, "lesson", "Holds the lesson against the sheet: every number and ruling that is said, every shot; whether every rule is said, in an order that builds up; how long each topic lasts.", "rostrum lesson games/kiln-night", pace, perhaps) => (_pace, _perhaps) = (pace, perhaps);
 
     /// <inheritdoc />
     protected override int Answer(GameRequest request, LessonReport report, ParseResult parse)
     {
-        var item = LessonItem.Of(request.Game.Sheet().Sheet!.Game, report, parse.GetValue(_pace));
+        var item = LessonItem.Of(request.Game.Sheet().Sheet!.Game, report, parse.GetValue(_pace) ?? report.Lesson.Pace ?? LessonPace.Usual);
         if (request.Json)
         {
             Desk.Write(item, r => r.LessonItem);
         }
         else
         {
-            Desk.Write(ProblemScreen.Of(report.Problems) + LessonScreen.Of(item));
+            Desk.Write(ProblemScreen.Of([.. report.Problems, .. report.Script.Findings.Select(f => f.Problem)]) + LessonScreen.Of(item, parse.GetValue(_perhaps)));
             foreach (string line in LessonScreen.Summary(item))
             {
                 Desk.Tell(line);
@@ -52,15 +49,15 @@ internal sealed class LessonCommand : ScriptCommand
         return report.Problems.Any(p => p.Severity == Severity.Error) ? ExitCode.Findings : ExitCode.Fine;
     }
 
-    private static int Pace(ArgumentResult result)
+    private static int? Pace(ArgumentResult result)
     {
         string written = result.Tokens[0].Value;
-        if (int.TryParse(written, NumberStyles.None, CultureInfo.InvariantCulture, out int pace) && pace is >= SlowestPace and <= FastestPace)
+        if (LessonPace.Read(written) is { } pace)
         {
             return pace;
         }
 
-        result.AddError($"'{Prose.Clip(written)}' is no pace: write the words of a minute, {SlowestPace} to {FastestPace}.");
-        return 0;
+        result.AddError($"'{Prose.Clip(written)}' is no pace: write the words of a minute, {LessonPace.Slowest} to {LessonPace.Fastest}.");
+        return null;
     }
 }

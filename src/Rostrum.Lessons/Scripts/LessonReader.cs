@@ -39,7 +39,10 @@ public static class LessonReader
 
         Close(topics, topic, blocks);
         return new Lesson(
-            source, title, front.GetValueOrDefault("presenter", ""), front.GetValueOrDefault("correct as of", ""), front.GetValueOrDefault("printing", ""), topics.ToImmutable());
+            source, title, front.GetValueOrDefault("presenter", ""), front.GetValueOrDefault("correct as of", ""), front.GetValueOrDefault("printing", ""), topics.ToImmutable())
+        {
+            Pace = front.TryGetValue("pace", out string? pace) ? LessonPace.Read(pace) : null,
+        };
     }
 
     private static MarkdownDocument Parsed(SourceText source, DiagnosticBag problems)
@@ -85,6 +88,10 @@ public static class LessonReader
             if (colon > 0)
             {
                 front[text[..colon].Trim()] = text[(colon + 2)..].Trim();
+                if (text[..colon].Trim() == "pace" && LessonPace.Read(text[(colon + 2)..].Trim()) is null)
+                {
+                    problems.Add(LessonProblems.NoPace(source.Span(source.LineStart(line) + colon + 2, text.Length - colon - 2), text[(colon + 2)..].Trim()));
+                }
             }
             else if (text.Trim() is not ("---" or "...") && text.Trim().Length > 0)
             {

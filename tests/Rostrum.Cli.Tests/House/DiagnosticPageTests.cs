@@ -7,7 +7,7 @@ namespace Rostrum.Cli.Tests.House;
 public sealed partial class DiagnosticPageTests
 {
     private static readonly string[] KindsOfExamples =
-        ["outline", "csv", "drawing", "formula", "trio", "step", "phrase", "action", "sheet", "position", "trail", "checked", "question", "lesson", "captions", "western", "length", "pictured", "played"];
+        ["outline", "csv", "drawing", "formula", "trio", "step", "phrase", "action", "sheet", "position", "trail", "checked", "question", "lesson", "demo", "dismissed", "captions", "western", "length", "pictured", "played"];
 
     private static readonly string[] Given =
         [.. TestFiles.In("src", "*.cs").SelectMany(f => Id().Matches(TestFiles.Read(f))).Select(m => m.Groups[1].Value).Distinct().Order(StringComparer.Ordinal)];
