@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Rostrum.Lessons.Claims;
+using Rostrum.Lessons.Findings;
 using Rostrum.Lessons.Numbers;
 using Rostrum.Lessons.Scripts;
 using Rostrum.Lessons.Shots;
@@ -15,7 +16,11 @@ namespace Rostrum.Lessons;
 /// <param name="Unchecked">The numbers that are said without a check, in the order of the file.</param>
 /// <param name="Problems">What is wrong, by place.</param>
 public sealed record LessonReport(
-    Lesson Lesson, ImmutableArray<CheckedClaim> Claims, ImmutableArray<CheckedShot> Shots, ImmutableArray<UncheckedNumber> Unchecked, ImmutableArray<Diagnostic> Problems);
+    Lesson Lesson, ImmutableArray<CheckedClaim> Claims, ImmutableArray<CheckedShot> Shots, ImmutableArray<UncheckedNumber> Unchecked, ImmutableArray<Diagnostic> Problems)
+{
+    /// <summary>The script as a whole: what it leaves unsaid, its order, its words; empty where the sheet cannot be read.</summary>
+    public ScriptReport Script { get; init; } = new();
+}
 
 /// <summary>Checks a lesson before it is filmed: its numbers, its rulings, its shots.</summary>
 public static class LessonCheck
@@ -39,6 +44,7 @@ public static class LessonCheck
         var check = new ClaimCheck(game);
         ImmutableArray<CheckedClaim> claims = [.. lesson.Claims.Select(check.Of)];
         ImmutableArray<CheckedShot> shots = [.. lesson.Shots.Select(s => ShotCheck.Of(check, s))];
+        problems.AddRange(lesson.Marks.Where(m => m.HoldsBlank).Select(m => LessonProblems.BlankInTarget(m.TargetAt, BlankTargets.Restored(m.TargetAt.Text))));
         problems.AddRange(claims.Select(c => c.Problem).Concat(shots.Select(s => s.Problem)).OfType<Diagnostic>());
         ImmutableArray<UncheckedNumber> numbers = game.Sheet().Sheet is { } sheet ? UncheckedNumbers.Of(sheet, lesson, shots, check) : [];
         if (!numbers.IsEmpty)
@@ -46,6 +52,7 @@ public static class LessonCheck
             problems.Add(LessonProblems.UncheckedNumbers(numbers[0].At, [.. numbers.Select(n => $"'{Prose.Clip(n.Said)}' in line {text.LineIndexOf(n.At.Start) + 1}")], numbers[0].Said, numbers[0].Write));
         }
 
-        return new LessonReport(lesson, claims, shots, numbers, problems.InOrder());
+        ScriptReport script = game.Sheet() is { IsSound: true, Sheet: { } sound } ? ScriptCheck.Of(game, sound, lesson, claims, problems) : new ScriptReport();
+        return new LessonReport(lesson, claims, shots, numbers, problems.InOrder()) { Script = script };
     }
 }

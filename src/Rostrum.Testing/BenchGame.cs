@@ -27,7 +27,7 @@ public static class BenchGame
             attributes: {form: [bowl, jug, plate, lamp], glaze: [ash, iron, copper]}
             states: {wear: [whole, cracked]}
             count of each glaze: {bowl: 4, jug: 4, plate: 4, lamp: 4}
-          stick: {count: 30}
+          stick: {count: 30, never: [twig]}
         dice:
           fire die: {plural: fire dice, count: 3, faces: 1 2 3 4 5 crescent}
           ice die: {plural: ice dice, count: 1, faces: 1 to 6}

@@ -21,8 +21,43 @@ public class LessonAndPackTests
     {
         JsonElement report = Told.By("lesson", TempGame.KilnNight, "--json").Json;
 
-        Assert.Equal(["format", "game", "title", "claims", "shots", "shotsWanted", "wordsAMinute", "topics", "unchecked", "findings"], report.EnumerateObject().Select(p => p.Name));
-        Assert.Equal(["topic", "seconds", "words"], report.GetProperty("topics")[0].EnumerateObject().Select(p => p.Name));
+        Assert.Equal(["format", "game", "title", "claims", "shots", "shotsWanted", "wordsAMinute", "topics", "unchecked", "findings", "dismissed", "clauses", "order", "figures", "readingEase", "grade"], report.EnumerateObject().Select(p => p.Name));
+        Assert.Equal(["topic", "seconds", "words", "readingEase", "grade", "clauses"], report.GetProperty("topics")[0].EnumerateObject().Select(p => p.Name));
+    }
+
+    [Fact]
+    public void Shipped_lesson_says_or_leaves_out_every_rule_and_nothing_is_found()
+    {
+        JsonElement report = Told.By("lesson", TempGame.KilnNight, "--json").Json;
+
+        Assert.Empty(report.GetProperty("findings").EnumerateArray());
+        Assert.All(report.GetProperty("clauses").EnumerateArray(), c => Assert.Contains(c.GetProperty("status").GetString(), (string[])["said", "left out"]));
+        Assert.True(report.GetProperty("order").GetProperty("exact").GetBoolean());
+        Assert.True(report.GetProperty("figures").GetProperty("exact").GetInt32() > report.GetProperty("figures").GetProperty("simulated").GetInt32());
+    }
+
+    [Fact]
+    public void Rule_that_is_never_said_is_a_finding_with_clause_page_and_words_to_dismiss_it()
+    {
+        using var game = TempGame.OfKilnNight();
+        game.Change("lesson.md", "On a tie, fewer shards win, then more sticks. After that, you share.", "");
+        game.Write("dismissed.yaml", "ROS0611:\n  more sticks: Nobody ever needs it.\n");
+
+        JsonElement report = Told.By("lesson", game.Folder, "--json").Json;
+        JsonElement finding = report.GetProperty("findings")[0];
+
+        Assert.Equal(("ROS0611", "fewer shards", "fewer shards", "no page"), (Words(finding, "id"), Words(finding, "concerns"), Words(finding, "clause"), Words(finding, "cite")));
+        Assert.Equal("Nobody ever needs it.", report.GetProperty("dismissed")[0].GetProperty("because").GetString());
+    }
+
+    [Fact]
+    public void Pace_of_the_lesson_holds_unless_another_is_asked_for()
+    {
+        using var game = TempGame.OfKilnNight();
+        game.Change("lesson.md", "printing: first", "printing: first\npace: 100");
+
+        Assert.Equal(100, Told.By("lesson", game.Folder, "--json").Json.GetProperty("wordsAMinute").GetInt32());
+        Assert.Equal(200, Told.By("lesson", game.Folder, "--pace", "200", "--json").Json.GetProperty("wordsAMinute").GetInt32());
     }
 
     [Fact]
@@ -123,8 +158,9 @@ public class LessonAndPackTests
         Told told = Told.By("lesson", game.Folder);
 
         Assert.Contains("… and 10 more (all with --json)", told.Output);
-        Assert.Contains("nothing is held against the sheet yet; 0 shots\n30 numbers are said without a check", told.Talk);
-        Assert.All((told.Output + told.Talk).Split('\n').Where(l => !l.Contains("ROS0609")), line => Assert.True(line.Length <= 80, line));
+        Assert.Contains("nothing is held against the sheet yet; 0 shots\n", told.Talk);
+        Assert.Contains("\n30 numbers are said without a check", told.Talk);
+        Assert.All((told.Output + told.Talk).Split('\n').Where(l => !l.Contains("warning ROS")), line => Assert.True(line.Length <= 80, line));
     }
 
     [Fact]
@@ -221,6 +257,8 @@ public class LessonAndPackTests
 
         Assert.Contains("  1000,10001 seven", Told.By("lesson", game.Folder).Output, StringComparison.Ordinal);
     }
+
+    private static string? Words(JsonElement item, string key) => item.GetProperty(key).GetString();
 
     private static int Number(JsonElement item, string key) => item.GetProperty(key).GetInt32();
 

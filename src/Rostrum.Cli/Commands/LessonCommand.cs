@@ -12,20 +12,22 @@ namespace Rostrum.Cli.Commands;
 internal sealed class LessonCommand : ScriptCommand
 {
     private readonly Option<int?> _pace;
+    private readonly Option<bool> _perhaps;
 
     /// <summary>The command at a desk.</summary>
     public LessonCommand(Desk desk)
         : this(desk, new Option<int?>("--pace")
         {
             HelpName = "WORDS",
-            Description = $"How many words you speak a minute, {Pace.Slowest} to {Pace.Fastest}; that at the head of the lesson, else {Pace.Usual}, if not given.",
+            Description = $"How many words you speak a minute, {Pace.Slowest} to {Pace.Fastest}; if not given, the 'pace' at the head of the lesson, else {Pace.Usual}.",
             CustomParser = Paced,
-        })
+        },
+        new Option<bool>("--perhaps") { Description = "Lists rules as well that are perhaps never said: their name is, and they may be told in other words." })
     {
     }
 
-    private LessonCommand(Desk desk, Option<int?> pace)
-        : base(desk, "lesson", "Holds the lesson against the sheet: every number and ruling that is said, every shot; and how long each topic lasts.", "rostrum lesson games/kiln-night", pace) => _pace = pace;
+    private LessonCommand(Desk desk, Option<int?> pace, Option<bool> perhaps)
+        : base(desk, "lesson", "Holds the lesson against the sheet: every number and ruling that is said, every shot; whether every rule is said, in an order that builds up; how long each topic lasts.", "rostrum lesson games/kiln-night", pace, perhaps) => (_pace, _perhaps) = (pace, perhaps);
 
     /// <inheritdoc />
     protected override int Answer(GameRequest request, LessonReport report, ParseResult parse)
@@ -37,7 +39,7 @@ internal sealed class LessonCommand : ScriptCommand
         }
         else
         {
-            Desk.Write(ProblemScreen.Of(report.Problems) + LessonScreen.Of(item));
+            Desk.Write(ProblemScreen.Of([.. report.Problems, .. report.Script.Findings.Select(f => f.Problem)]) + LessonScreen.Of(item, parse.GetValue(_perhaps)));
             foreach (string line in LessonScreen.Summary(item))
             {
                 Desk.Tell(line);

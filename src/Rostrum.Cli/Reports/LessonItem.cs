@@ -1,8 +1,10 @@
 using System.Text.Json.Serialization;
 using Rostrum.Lessons;
 using Rostrum.Lessons.Claims;
+using Rostrum.Lessons.Findings;
 using Rostrum.Lessons.Numbers;
 using Rostrum.Lessons.Scripts;
+using Rostrum.Lessons.Speech;
 using Rostrum.Text;
 
 namespace Rostrum.Cli.Reports;
@@ -17,7 +19,13 @@ namespace Rostrum.Cli.Reports;
 /// <param name="WordsAMinute">The pace that the seconds rest on.</param>
 /// <param name="Topics">The topics in order.</param>
 /// <param name="Unchecked">The numbers that are said without a check, in order.</param>
-/// <param name="Findings">What is wrong, by place.</param>
+/// <param name="Findings">What is wrong with values and shots, by place, then what the script lacks, the weightiest first.</param>
+/// <param name="Dismissed">What was found and let stand, with the presenter's note.</param>
+/// <param name="Clauses">Every rule with the way in which the lesson deals with it.</param>
+/// <param name="Order">The best order of the topics.</param>
+/// <param name="Figures">How many checked values are known in which way.</param>
+/// <param name="ReadingEase">Flesch reading ease of the whole; null where nothing is said.</param>
+/// <param name="Grade">Flesch-Kincaid grade of the whole; null where nothing is said.</param>
 internal sealed record LessonItem(
     int Format,
     string Game,
@@ -28,7 +36,13 @@ internal sealed record LessonItem(
     int WordsAMinute,
     IReadOnlyList<TopicItem> Topics,
     IReadOnlyList<UncheckedItem> Unchecked,
-    IReadOnlyList<ProblemItem> Findings)
+    IReadOnlyList<FindingItem> Findings,
+    IReadOnlyList<DismissedItem> Dismissed,
+    IReadOnlyList<CoverItem> Clauses,
+    OrderItem Order,
+    FigureCounts Figures,
+    double? ReadingEase,
+    double? Grade)
 {
     /// <summary>A checked lesson as it is reported.</summary>
     public static LessonItem Of(string game, LessonReport report, int wordsAMinute) => new(
@@ -39,9 +53,18 @@ internal sealed record LessonItem(
         report.Shots.Count(s => s.Problem is null),
         report.Shots.Length,
         wordsAMinute,
-        [.. report.Lesson.Topics.Select(t => TopicItem.Of(t, wordsAMinute))],
+        [.. report.Lesson.Topics.Select((t, i) => TopicItem.Of(report, t, i, wordsAMinute))],
         [.. report.Unchecked.Select(UncheckedItem.Of)],
-        [.. report.Problems.Select(ProblemItem.Of)]);
+        [.. report.Problems.Select(p => FindingItem.Of(new ScriptFinding(p, ""))), .. report.Script.Findings.Select(FindingItem.Of)],
+        [.. report.Script.Dismissed.Select(d => new DismissedItem(d.Finding.Problem.Id, d.Finding.Concerns, d.Dismissal.Because))],
+        [.. report.Script.Clauses.Select(c => CoverItem.Of(c, report.Lesson))],
+        OrderItem.Of(report),
+        FigureCounts.Of(report),
+        Rounded(report.Script.Whole.Ease),
+        Rounded(report.Script.Whole.Grade));
+
+    /// <summary>A readability figure to one place: the formulas are not sharper.</summary>
+    internal static double? Rounded(double? figure) => figure is { } number ? Math.Round(number, 1) : null;
 }
 
 /// <summary>A number that is said without a check; <c>write</c> is the check that is proposed, null where none is.</summary>
@@ -70,11 +93,17 @@ internal sealed record ClaimCounts(int Right, int Wrong, int Unsettled, int Unas
     }
 }
 
-/// <summary>A topic: its heading, how long it lasts when read aloud without pauses, how many words are spoken.</summary>
-internal sealed record TopicItem(string Topic, int Seconds, int Words)
+/// <summary>A topic: its heading, how long it lasts when read aloud without pauses, how many words are spoken, how easily they are followed, which rules it says.</summary>
+internal sealed record TopicItem(string Topic, int Seconds, int Words, double? ReadingEase, double? Grade, IReadOnlyList<string> Clauses)
 {
     /// <summary>A topic as it is reported.</summary>
-    public static TopicItem Of(LessonTopic topic, int wordsAMinute) => new(topic.Title, (int)Math.Round(topic.Words * 60.0 / wordsAMinute, MidpointRounding.AwayFromZero), topic.Words);
+    public static TopicItem Of(LessonReport report, LessonTopic topic, int index, int wordsAMinute)
+    {
+        Readability? read = index < report.Script.Readability.Length ? report.Script.Readability[index] : null;
+        return new TopicItem(
+            topic.Title, Pace.Seconds(topic.Words, wordsAMinute), topic.Words, LessonItem.Rounded(read?.Ease), LessonItem.Rounded(read?.Grade),
+            [.. report.Script.Clauses.Where(c => c.Topics.Contains(index)).Select(c => c.Clause.Key)]);
+    }
 
     /// <summary>Seconds as a person says them, such as <c>2 min 5 s</c>.</summary>
     public static string Duration(int seconds) => seconds < 60 ? $"{seconds} s" : $"{seconds / 60} min {seconds % 60} s";

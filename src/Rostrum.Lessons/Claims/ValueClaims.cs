@@ -33,7 +33,7 @@ internal static class ValueClaims
         }
 
         Citation? cite = CiteOf(sheet, bound.Term);
-        return ClaimCheck.Numbers(claim, number, new ClaimAnswer.OfValue(number, cite, target.Formula), $"It stands on {Citation.Tell(cite)}.");
+        return ClaimCheck.Numbers(claim, number, new ClaimAnswer.OfValue(number, cite, target.Formula) { Table = (bound.Term as Term.LookUp)?.Table.Name }, $"It stands on {Citation.Tell(cite)}.");
     }
 
     private static Citation? CiteOf(Sheet sheet, Term term) => term switch

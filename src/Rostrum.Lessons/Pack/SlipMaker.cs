@@ -25,8 +25,8 @@ internal static class SlipMaker
     {
         (ClaimAnswer.OfTally tally, ClaimTarget.Tally target) => On(tableOf(target.Position), OfTally(tally, id), tally.Whole.Seat),
         (ClaimAnswer.OfRuling ruling, ClaimTarget.Rule target) => On(tableOf(target.Position), OfRuling(ruling.Ruling, target, id)),
-        (ClaimAnswer.OfFact fact, _) => new PageSlip(id, Prose.Sentence(fact.Fact.Name), new SlipAnswer.Fact(fact.Fact.Words), SlipBasis.Stated) { Cite = Citation.Tell(fact.Fact.Cite) },
-        (ClaimAnswer.OfValue value, _) => new PageSlip(id, Prose.Sentence(value.Formula), new SlipAnswer.Fact(Points.Of(value.Number).InWords), SlipBasis.Exact) { Cite = Citation.Tell(value.Cite) },
+        (ClaimAnswer.OfFact fact, _) => new PageSlip(id, Prose.Sentence(fact.Fact.Name), new SlipAnswer.Fact(fact.Fact.Words), new SlipBasis(fact.Basis)) { Cite = Citation.Tell(fact.Fact.Cite) },
+        (ClaimAnswer.OfValue value, _) => new PageSlip(id, Prose.Sentence(value.Formula), new SlipAnswer.Fact(Points.Of(value.Number).InWords), new SlipBasis(value.Basis)) { Cite = Citation.Tell(value.Cite) },
         _ => null,
     };
 

@@ -17,7 +17,7 @@ internal static class BlankTargets
 
     private static readonly SearchValues<char> Ends = SearchValues.Create("()<>\n");
 
-    private static readonly string[] Kinds = ["tally", "rule", "value", "fact", "position", "unchecked"];
+    private static readonly string[] Kinds = ["tally", "rule", "value", "fact", "position", "unchecked", .. LessonMark.SpokenWords];
 
     /// <summary>The text with these targets made whole, those included whose first word is misspelt; of the same length.</summary>
     public static string Joined(string content)
@@ -27,7 +27,7 @@ internal static class BlankTargets
         {
             int start = at + Opening.Length;
             int colon = start;
-            while (colon < content.Length && colon - start < LongestKind && char.IsLetter(content[colon]))
+            while (colon < content.Length && colon - start < LongestKind && (char.IsLetter(content[colon]) || (content[colon] == ' ' && colon > start)))
             {
                 colon++;
             }
@@ -35,7 +35,7 @@ internal static class BlankTargets
             int length = colon < content.Length && content[colon] == ':' ? content.AsSpan(colon).IndexOfAny(Ends) : -1;
             if (length > 0 && content[colon + length] == ')' && NearSpelling.Find(content[start..colon], Kinds) is not null)
             {
-                joined.Replace(' ', Blank, colon, length).Replace('\t', Blank, colon, length);
+                joined.Replace(' ', Blank, start, colon - start + length).Replace('\t', Blank, colon, length);
             }
         }
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
 using Rostrum.Text;
+using SourceSpan = Rostrum.Text.SourceSpan;
 
 namespace Rostrum.Lessons.Scripts;
 
@@ -15,9 +16,24 @@ internal static class BlockReader
         ListBlock list => [new LessonBlock.List(list.IsOrdered, [.. Items(source, list)]), .. Shots(source, list)],
         QuoteBlock quote => [new LessonBlock.Quote([.. quote.Descendants<ParagraphBlock>().SelectMany(p => RunReader.Read(source, p.Inline))]), .. Shots(source, quote)],
         Markdig.Extensions.Yaml.YamlFrontMatterBlock => [],
+        HtmlBlock html => Note(source, html),
         CodeBlock code => [new LessonBlock.Paragraph([new LessonRun.Code(BlankTargets.Restored(code.Lines.ToString()))])],
         _ => [],
     };
+
+    // Other notes are for the presenter alone.
+    private static IEnumerable<LessonBlock> Note(SourceText source, HtmlBlock html)
+    {
+        const string Open = "<!--";
+        const string Shut = "-->";
+        SourceSpan at = source.Span(html.Span.Start, html.Span.Length);
+        string text = at.Text.Trim();
+        if (text.StartsWith(Open, StringComparison.Ordinal) && text.EndsWith(Shut, StringComparison.Ordinal) && text.Length >= Open.Length + Shut.Length
+            && LessonMark.ReadNote(text[Open.Length..^Shut.Length]) is { } mark)
+        {
+            yield return new LessonBlock.Note(mark.Kind, mark.Names, at);
+        }
+    }
 
     // A paragraph may hold shots among its words: each stands for itself.
     private static IEnumerable<LessonBlock> Paragraph(SourceText source, ContainerInline? inline)

@@ -18,6 +18,9 @@ public sealed record Lesson(SourceText Source, string Title, string Presenter, s
     /// <summary>Every statement that can be checked, in the order of the file.</summary>
     public IEnumerable<LessonRun.Claim> Claims => Topics.SelectMany(t => t.Blocks).SelectMany(b => b.Runs).OfType<LessonRun.Claim>();
 
+    /// <summary>Every spoken mark, in the order of the file.</summary>
+    public IEnumerable<LessonRun.Marked> Marks => Topics.SelectMany(t => t.Blocks).SelectMany(b => b.Runs).OfType<LessonRun.Marked>();
+
     /// <summary>Every shot, in the order of the file.</summary>
     public IEnumerable<LessonBlock.Shot> Shots => Topics.SelectMany(t => t.Blocks).OfType<LessonBlock.Shot>();
 }
@@ -29,7 +32,7 @@ public sealed record Lesson(SourceText Source, string Title, string Presenter, s
 public sealed record LessonTopic(string Title, SourceSpan At, ImmutableArray<LessonBlock> Blocks)
 {
     /// <summary>How many words are spoken: headings, captions and codes left out.</summary>
-    public int Words => Blocks.SelectMany(b => b.Runs).Sum(r => r.Count);
+    public int Words => Blocks.Sum(b => b.SpokenWords);
 }
 
 /// <summary>A piece of a topic.</summary>
@@ -44,6 +47,12 @@ public abstract record LessonBlock
 
     /// <summary>What is spoken in it, one run behind the other.</summary>
     public IEnumerable<LessonRun> Runs => Passages.SelectMany(p => p);
+
+    /// <summary>How many words are spoken in it.</summary>
+    public int SpokenWords => Passages.Sum(WordsIn);
+
+    /// <summary>How many words are spoken in one breath; a stop behind a link belongs to the word in it.</summary>
+    internal static int WordsIn(ImmutableArray<LessonRun> passage) => Prose.WordsOf(string.Concat(passage.Where(r => r is not LessonRun.Code).Select(r => r.Words))).Count(w => w.Any(char.IsLetterOrDigit));
 
     /// <summary>A paragraph.</summary>
     public sealed record Paragraph(ImmutableArray<LessonRun> Said) : LessonBlock
@@ -71,6 +80,12 @@ public abstract record LessonBlock
         public override IEnumerable<ImmutableArray<LessonRun>> Passages => [Said];
     }
 
+    /// <summary>A note that nobody hears and that says something about the script: <c>&lt;!-- teaches: jugs --&gt;</c>.</summary>
+    /// <param name="Kind">What it says.</param>
+    /// <param name="Names">Of which clauses or terms.</param>
+    /// <param name="At">Where it stands.</param>
+    public sealed record Note(MarkKind Kind, ImmutableArray<string> Names, SourceSpan At) : LessonBlock;
+
     /// <summary>A shot: what the camera sees.</summary>
     /// <param name="Caption">What it shows, in a few words.</param>
     /// <param name="Target">As written, such as <c>position:E1 show bowls</c>.</param>
@@ -82,8 +97,20 @@ public abstract record LessonBlock
 /// <param name="Words">As spoken.</param>
 public abstract record LessonRun(string Words)
 {
-    /// <summary>How many words they are.</summary>
-    public int Count => Prose.WordsOf(Words).Length;
+    /// <summary>How many words they are; none for words read letter by letter, and a stop alone is none.</summary>
+    public int Count => this is Code ? 0 : Prose.WordsOf(Words).Count(w => w.Any(char.IsLetterOrDigit));
+
+    /// <summary>Where the spoken words stand; null for words to be read letter by letter.</summary>
+    public SourceSpan? Place => this switch
+    {
+        Plain plain => plain.At,
+        Stressed stressed => stressed.At,
+        Link link => link.At,
+        Unchecked without => without.At,
+        Marked marked => marked.At,
+        Claim claim => claim.At,
+        _ => null,
+    };
 
     /// <summary>Plain words.</summary>
     /// <param name="Words">As spoken.</param>
@@ -106,10 +133,24 @@ public abstract record LessonRun(string Words)
     public sealed record Link(string Words, string Target, SourceSpan At) : LessonRun(Words);
 
     /// <summary>Words of which the presenter says that they need no check: <c>[seven](unchecked)</c>.</summary>
-    public sealed record Unchecked(string Words) : LessonRun(Words)
+    /// <param name="Words">As spoken.</param>
+    /// <param name="At">Where they stand.</param>
+    public sealed record Unchecked(string Words, SourceSpan At) : LessonRun(Words)
     {
         /// <summary>The target that says so; a reason may follow behind a colon.</summary>
         public const string Target = "unchecked";
+    }
+
+    /// <summary>Words that say something about the script itself: <c>[I come to both later](later:burning)</c>.</summary>
+    /// <param name="Words">As spoken.</param>
+    /// <param name="Kind">What they say.</param>
+    /// <param name="Names">Of which clauses, topics or terms.</param>
+    /// <param name="At">Where the spoken words stand; the whole link where there are none.</param>
+    /// <param name="TargetAt">Where the target stands.</param>
+    public sealed record Marked(string Words, MarkKind Kind, ImmutableArray<string> Names, SourceSpan At, SourceSpan TargetAt) : LessonRun(Words)
+    {
+        /// <summary>The target as written, for messages; a blank outside of <c>&lt;</c> and <c>&gt;</c> makes it no link.</summary>
+        internal bool HoldsBlank { get; init; }
     }
 
     /// <summary>A statement that can be held against the sheet.</summary>

@@ -21,6 +21,11 @@ public static class Pace
     public static int? Read(string written) =>
         int.TryParse(written, NumberStyles.None, CultureInfo.InvariantCulture, out int pace) && pace is >= Slowest and <= Fastest ? pace : null;
 
+    /// <summary>How long so many words last, rounded to whole seconds.</summary>
+    /// <param name="words">How many words.</param>
+    /// <param name="wordsAMinute">The pace.</param>
+    public static int Seconds(int words, int wordsAMinute) => (int)Math.Round(words * 60.0 / wordsAMinute, MidpointRounding.AwayFromZero);
+
     /// <summary>The pace at the head of a lesson, or the usual one where it is none.</summary>
     /// <param name="written">As it stands there.</param>
     /// <param name="at">Where to tell that it is none.</param>

@@ -46,8 +46,9 @@ internal static class RunReader
             : At(source, link);
         return target switch
         {
-            _ when target.Split(':')[0].Equals(LessonRun.Unchecked.Target, StringComparison.OrdinalIgnoreCase) => new LessonRun.Unchecked(words),
-            _ when ClaimTarget.Looks(target) => new LessonRun.Claim(words, target, at, TargetOf(source, link)),
+            _ when target.Split(':')[0].Equals(LessonRun.Unchecked.Target, StringComparison.OrdinalIgnoreCase) => new LessonRun.Unchecked(words, at),
+            _ when LessonMark.Read(BlankTargets.Restored(target)) is { } mark => new LessonRun.Marked(words, mark.Kind, mark.Names, at, TargetOf(source, link)) { HoldsBlank = BlankTargets.IsOne(target) },
+            _ when ClaimTarget.Looks(target) || LessonMark.Looks(target) => new LessonRun.Claim(words, target, at, TargetOf(source, link)),
             _ => new LessonRun.Link(words, target, at),
         };
     }

@@ -88,9 +88,8 @@ internal static class OutlineAsk
         }
     }
 
-    // Cards that are every combination of their attributes are called as `called` says.
     private static bool IsLater(string section, string key) =>
-        (SheetDialect.LaterKeys[""].Contains(key) && !(section == "cards" && key == "called"))
+        SheetDialect.LaterKeys[""].Contains(key)
         || (SheetDialect.LaterKeys.TryGetValue(section, out ImmutableArray<string> later) && later.Contains(key));
 
     /// <summary>The text of a value; null (with a message) where it is no text.</summary>

@@ -52,7 +52,7 @@ public static class SheetDialect
     /// <summary>Keys that are understood and not used yet, by section; those under the empty name stand in every section.</summary>
     public static ImmutableDictionary<string, ImmutableArray<string>> LaterKeys { get; } = new Dictionary<string, ImmutableArray<string>>
     {
-        [""] = ["called", "never", "how to say"],
+        [""] = ["how to say"],
         ["pieces"] = Forks,
         ["dice"] = Forks,
         ["cards"] = Forks,

@@ -24,7 +24,7 @@ internal sealed record BareLesson(SourceText Text, IReadOnlyDictionary<int, stri
         }
 
         text.Append(lesson, done, lesson.Length - done);
-        var rulings = numbers.Where(n => n.Value.StartsWith("rule:", StringComparison.Ordinal)).Select(n => n.Key).ToHashSet();
-        return new BareLesson(new SourceText("lesson.md", text.ToString()), numbers.Where(n => !rulings.Contains(n.Key)).ToDictionary());
+        var others = numbers.Where(n => !(n.Value.StartsWith("tally:", StringComparison.Ordinal) || n.Value.StartsWith("value:", StringComparison.Ordinal) || n.Value.StartsWith("fact:", StringComparison.Ordinal))).Select(n => n.Key).ToHashSet();
+        return new BareLesson(new SourceText("lesson.md", text.ToString()), numbers.Where(n => !others.Contains(n.Key)).ToDictionary());
     }
 }

@@ -109,7 +109,6 @@ public static class SheetSchema
         return [.. own, .. WithIdioms.Contains(section) && SheetHelp.Find(own, "idiom") is null ? [SheetHelp.Idiom] : ImmutableArray<KeyHelp>.Empty, .. SheetHelp.Clause];
     }
 
-    // Cards that are every combination of their attributes are called as `called` says.
     private static string[] LaterOf(string section) =>
-        [.. SheetDialect.LaterKeys[""].Where(k => !(section == "cards" && k == "called")), .. SheetDialect.LaterKeys.GetValueOrDefault(section, [])];
+        [.. SheetDialect.LaterKeys[""], .. SheetDialect.LaterKeys.GetValueOrDefault(section, [])];
 }
