@@ -10,6 +10,7 @@ switch (args)
         Console.Out.WriteLine("growth     how the time of each operation over boards and sets grows with their size (a minute)");
         Console.Out.WriteLine("messages   how well one slip in a shipped sheet or position is told; bench messages [NUMBER] [--worst] [--silent] [--slip NUMBER] (minutes)");
         Console.Out.WriteLine("review     how many planted slips of spoken lessons the review finds, and how many of its findings are right; bench review [SET] [--each] (seconds)");
+        Console.Out.WriteLine("script     how long the check of a script of 5,000 words takes (seconds)");
         Console.Out.WriteLine("statistics BenchmarkDotNet over the same answers; its own words may follow, such as --filter '*Tally*'");
         return 0;
     case ["answers"]:
@@ -25,6 +26,9 @@ switch (args)
         return Messages.Run(Console.Out, wishes);
     case ["review", .. var wishes]:
         return ReviewBench.Run(Console.Out, wishes);
+    case ["script"]:
+        Scripts.Run(Console.Out);
+        return 0;
     case ["statistics", .. var words]:
         BenchmarkSwitcher.FromAssembly(typeof(Rounds).Assembly).Run(words, new InProcessConfig());
         return 0;
@@ -36,6 +40,6 @@ switch (args)
         LargeSheet.WriteCards(folder);
         return 0;
     default:
-        Console.Error.WriteLine($"There is no benchmark '{args[0]}'. Known are 'answers', 'counting', 'growth', 'messages', 'review' and 'statistics'.");
+        Console.Error.WriteLine($"There is no benchmark '{args[0]}'. Known are 'answers', 'counting', 'growth', 'messages', 'review', 'script' and 'statistics'.");
         return 2;
 }
