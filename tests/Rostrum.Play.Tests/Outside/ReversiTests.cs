@@ -39,7 +39,7 @@ public sealed class ReversiTests
     [InlineData(10)]
     public void Sequences_of_moves_where_passing_is_no_turn(int plies) => Same(PassIsNone, TableOf.Shipped(Name, null, "passing is no turn"), plies);
 
-    // About ten minutes of processor time each.
+    // Ten minutes to half an hour of processor time each.
     [Fact]
     [Trait("Category", "Slow")]
     public void Sequences_of_moves_up_to_ply_10() => Same(PassIsPly, TableOf.Shipped(Name), 10);
