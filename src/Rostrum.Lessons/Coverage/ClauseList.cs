@@ -101,9 +101,7 @@ internal static class ClauseList
     }
 
     private static ImmutableArray<string> Calls(ImmutableArray<Step> steps) =>
-        [.. steps.SelectMany(All).Select(s => s.Action?.Name ?? s.Block).OfType<string>().Distinct()];
-
-    private static IEnumerable<Step> All(Step step) => step.Inner.Concat(step.Otherwise).SelectMany(All).Prepend(step);
+        [.. steps.SelectMany(s => s.All).Select(s => s.Action?.Name ?? s.Block).OfType<string>().Distinct()];
 
     private static ImmutableArray<ImmutableArray<long>> Rows(TableFacts table) =>
         [.. table.Versions.Select(v => v.Rows.Select(r => r.Entry).OfType<Term.Number>().Select(n => n.Amount).Where(n => n != 0).Distinct().ToImmutableArray())];

@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using Rostrum.Lessons.Speech;
 
 namespace Rostrum.Lessons.Review;
 
@@ -15,13 +16,11 @@ internal static class Stems
         "go", "goes", "going", "gets", "get", "got", "make", "makes", "thing", "things", "way", "yet", "still", "again", "back", "own", "whether", "whoever", "whatever", "once", "each", "every", "per", "much", "many",
     ]);
 
+    // Forms of this table talk that the stems of a script do not know.
     private static readonly FrozenDictionary<string, string> Irregular = new Dictionary<string, string>(StringComparer.Ordinal)
     {
-        ["dice"] = "die", ["men"] = "man", ["children"] = "child", ["people"] = "person", ["pennies"] = "penny", ["laid"] = "lay", ["won"] = "win", ["took"] = "take", ["taken"] = "take", ["shelves"] = "shelf",
-        ["leaves"] = "leave", ["left"] = "left", ["halves"] = "half", ["lost"] = "lose", ["broken"] = "break", ["broke"] = "break", ["began"] = "begin", ["begun"] = "begin", ["paid"] = "pay", ["drawn"] = "draw",
-        ["threw"] = "throw", ["thrown"] = "throw", ["led"] = "lead", ["sown"] = "sow", ["neighbouring"] = "neighbour", ["neighboring"] = "neighbour", ["tied"] = "tie", ["ties"] = "tie", ["tying"] = "tie", ["dying"] = "die",
-        ["kept"] = "keep", ["held"] = "hold", ["sold"] = "sell", ["chosen"] = "choose", ["chose"] = "choose", ["gave"] = "give", ["given"] = "give", ["stood"] = "stand", ["beaten"] = "beat", ["dealt"] = "deal",
-        ["bought"] = "buy", ["caught"] = "catch", ["cost"] = "cost", ["everyone"] = "everybody", ["everyone's"] = "everybody", ["everybody's"] = "everybody", ["nobody's"] = "nobody", ["hit"] = "hit", ["rolled"] = "roll",
+        ["children"] = "child", ["people"] = "person", ["pennies"] = "penny", ["paid"] = "pay", ["led"] = "lead", ["sown"] = "sow", ["tied"] = "tie", ["ties"] = "tie", ["tying"] = "tie", ["dying"] = "die",
+        ["neighbouring"] = "neighbour", ["neighboring"] = "neighbour", ["beaten"] = "beat", ["caught"] = "catch", ["everyone"] = "everybody", ["everyone's"] = "everybody", ["left"] = "left",
     }.ToFrozenDictionary(StringComparer.Ordinal);
 
     // Each row is one idea in the mouth of a teacher; the first word stands for it.
@@ -71,28 +70,5 @@ internal static class Stems
         return Ideas.GetValueOrDefault(cut, cut);
     }
 
-    // Enough of a stem for English; what it takes too much of, it takes off both sides alike.
-    private static string Cut(string word)
-    {
-        string w = word.EndsWith("'s", StringComparison.Ordinal) ? word[..^2] : word.TrimEnd('\'');
-        if (Irregular.TryGetValue(w, out string? regular))
-        {
-            return regular;
-        }
-
-        foreach ((string ending, string with, int least) in new[] { ("ies", "y", 5), ("sses", "ss", 6), ("shes", "sh", 5), ("ches", "ch", 5), ("xes", "x", 4), ("ing", "", 6), ("ied", "y", 5), ("ed", "", 5), ("ly", "", 6), ("s", "", 4) })
-        {
-            if (w.Length >= least && w.EndsWith(ending, StringComparison.Ordinal) && !(ending == "s" && w.EndsWith("ss", StringComparison.Ordinal)))
-            {
-                string stem = w[..^ending.Length] + with;
-                return Undoubled(ending is "ing" or "ed" ? stem : stem).TrimEnd('e');
-            }
-        }
-
-        return w.Length > 3 ? w.TrimEnd('e') : w;
-    }
-
-    // 'swapped' and 'swap'; 'rolled' keeps both, and so does 'roll'.
-    private static string Undoubled(string stem) =>
-        stem.Length > 3 && stem[^1] == stem[^2] && stem[^1] is not ('l' or 's' or 'z' or 'e') ? stem[..^1] : stem;
+    private static string Cut(string word) => Irregular.TryGetValue(word, out string? regular) ? regular : WordStems.OfWord(word.TrimEnd('\''));
 }

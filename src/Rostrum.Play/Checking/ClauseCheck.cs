@@ -27,7 +27,7 @@ internal static class ClauseCheck
     {
         IEnumerable<(string Owner, Term? If)> conditions = sheet.Ends.Where(e => e.Choice is null).Select(e => ($"the end '{e.Name}'", e.If))
             .Concat(sheet.Powers.Select(p => ($"the power '{p.Name}'", p.If)))
-            .Concat(CourseCheck.AllSteps(sheet).Where(s => s.Kind == StepKind.If).Select(s => ("this", (Term?)s.Terms[0])));
+            .Concat(sheet.AllSteps.Where(s => s.Kind == StepKind.If).Select(s => ("this", (Term?)s.Terms[0])));
         return from condition in conditions
                where condition.If is not null
                let why = bounds.WhyNever(condition.If)

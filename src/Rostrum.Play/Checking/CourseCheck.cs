@@ -23,7 +23,7 @@ internal static class CourseCheck
     /// <summary>Loops that nothing stops, and turns without an end of the game.</summary>
     public static IEnumerable<Diagnostic> Endless(Sheet sheet)
     {
-        foreach (Step loop in AllSteps(sheet).Where(s => s.Kind == StepKind.Repeat && s.Terms[0] is Term.Nothing))
+        foreach (Step loop in sheet.AllSteps.Where(s => s.Kind == StepKind.Repeat && s.Terms[0] is Term.Nothing))
         {
             if (Loop(sheet, loop) is { } problem)
             {
@@ -32,19 +32,11 @@ internal static class CourseCheck
         }
 
         bool goesByTurns = sheet.Blocks.All(b => b.Name != "course");
-        if (goesByTurns && sheet.Ends.All(e => e.If is null) && AllSteps(sheet).All(s => s.Kind != StepKind.EndGame))
+        if (goesByTurns && sheet.Ends.All(e => e.If is null) && sheet.AllSteps.All(s => s.Kind != StepKind.EndGame))
         {
             yield return CourseProblems.GameWithoutEnd(sheet.Tree.Find("turn")?.Key.Span ?? sheet.Tree.Span);
         }
     }
-
-    /// <summary>Every step of the sheet, those inside others included.</summary>
-    public static IEnumerable<Step> AllSteps(Sheet sheet) => sheet.StepLists.Where(l => !l.IsDefault).SelectMany(l => WithInner(l));
-
-    /// <summary>Steps with all that stand inside them.</summary>
-    public static IEnumerable<Step> WithInner(IEnumerable<Step> steps) => steps.SelectMany(WithInner);
-
-    private static IEnumerable<Step> WithInner(Step step) => step.Inner.Concat(step.Otherwise).SelectMany(WithInner).Prepend(step);
 
     // Terms: times, until, while.
     private static Diagnostic? Loop(Sheet sheet, Step loop)
@@ -98,5 +90,5 @@ internal static class CourseCheck
 
     private static IEnumerable<ActionName> Called(Sheet sheet, ActionName action) =>
         sheet.Actions[action.Index].Steps.Concat(sheet.Hooks.Where(h => ReferenceEquals(h.Action, action)).SelectMany(h => h.Steps))
-            .SelectMany(WithInner).Select(s => s.Action).OfType<ActionName>();
+            .SelectMany(s => s.All).Select(s => s.Action).OfType<ActionName>();
 }

@@ -19,7 +19,7 @@ internal sealed class ShortMoves
     {
         foreach (ActionFacts action in sheet.Actions.Where(a => IsDecided(sheet, a)))
         {
-            foreach (Step step in CourseCheck.WithInner(action.Steps).Where(s => s is { Kind: StepKind.Move, Terms: [Term.Number or Term.Constant, Term.LookOf, not Term.Nothing, ..] }))
+            foreach (Step step in action.Steps.SelectMany(s => s.All).Where(s => s is { Kind: StepKind.Move, Terms: [Term.Number or Term.Constant, Term.LookOf, not Term.Nothing, ..] }))
             {
                 _steps.TryAdd(step.At, step);
             }

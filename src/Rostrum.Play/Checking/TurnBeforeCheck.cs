@@ -35,8 +35,8 @@ internal sealed class TurnBeforeCheck(Sheet sheet)
         && sheet.Blocks.All(b => b.Name != "course")
         && sheet.Ends.All(e => e.Follows != EndFollow.Out)
         && (sheet.NextToPlay is null || NamesAnother(sheet.NextToPlay))
-        && CourseCheck.AllSteps(sheet).All(s => s.Kind is not (StepKind.Again or StepKind.Do))
-        && CourseCheck.WithInner(InTurns()).All(s => s.Kind is not (StepKind.EachPlayer or StepKind.Does or StepKind.AllAtOnce or StepKind.TakeTurns));
+        && sheet.AllSteps.All(s => s.Kind is not (StepKind.Again or StepKind.Do))
+        && InTurns().SelectMany(s => s.All).All(s => s.Kind is not (StepKind.EachPlayer or StepKind.Does or StepKind.AllAtOnce or StepKind.TakeTurns));
 
     private IEnumerable<Step> InTurns() => sheet.Blocks.Where(b => b.Name == "turn").SelectMany(b => b.Steps)
         .Concat(sheet.Actions.SelectMany(a => a.Steps))
@@ -54,11 +54,11 @@ internal sealed class TurnBeforeCheck(Sheet sheet)
 
     // All that is asked of the player whose turn it is. 'next to play' looks back on the turn that is over, and scores are asked of everybody.
     private IEnumerable<Term?> Clauses() =>
-        sheet.Laws.SelectMany(l => l.Bodies.SelectMany(b => b)).SelectMany(b => b.Demands.Select(d => (Term?)d.Truth).Append(b.Unless))
+        sheet.Laws.SelectMany(l => l.Bodies.SelectMany(b => b)).SelectMany(b => (IEnumerable<Term?>)b.Truths)
             .Concat(sheet.Powers.Select(p => p.If))
             .Concat(sheet.Actions.SelectMany(a => a.Choices).Select(c => (Term?)c.From))
             .Concat(sheet.Ends.Select(e => e.If))
-            .Concat(CourseCheck.WithInner(InTurns()).SelectMany(s => s.Terms));
+            .Concat(InTurns().SelectMany(s => s.All).SelectMany(s => s.Terms));
 
     private void Look(Term term)
     {

@@ -105,7 +105,8 @@ internal sealed partial class CourseCompiler
     // The whole game: set-up, turns (or a course of its own), last steps of the end, closing.
     private void EmitGame()
     {
-        if (!_sheet.Blocks.Any(b => b.Name == "course" && b.Steps.Any(CallsSetUp)))
+        // A course of its own may say itself when the table is set up; else that comes first.
+        if (!_sheet.Blocks.Any(b => b.Name == "course" && b.Steps.SelectMany(s => s.All).Any(s => s.Block == "set-up")))
         {
             EmitBlock("set-up");
         }
@@ -128,9 +129,6 @@ internal sealed partial class CourseCompiler
         Mark(_over);
         EmitClosing();
     }
-
-    // A course of its own may say itself when the table is set up; else that comes first.
-    private static bool CallsSetUp(Step step) => step.Block == "set-up" || step.Inner.Concat(step.Otherwise).Any(CallsSetUp);
 
     private void EmitTurns()
     {

@@ -23,7 +23,7 @@ internal sealed partial class Evaluator
 
     private SplitFound Split(Term.Apply apply, Value[] elements, Value[] frame)
     {
-        var reads = new WorthReads(Sheet, apply.Argument(0)!);
+        WorthReads reads = _index.ReadsOf(apply.Argument(0)!);
         int asker = reads.IsOfElements && !reads.LooksAtMe ? SplitMemory.Anybody : me;
         SplitMemory.Answer answer = SplitMemory.Of(position).Ask(apply.Argument(0), asker, setting, elements, () =>
         {
@@ -61,7 +61,7 @@ internal sealed partial class Evaluator
     {
         var worth = (Term.Call)apply.Argument(0);
         int slot = ((Term.Variable)worth.Subjects[0]).Slot;
-        return new SplitWorths(this, new WorthReads(Sheet, worth), elements, set =>
+        return new SplitWorths(this, _index.ReadsOf(worth), elements, set =>
         {
             frame[slot] = set;
             Value.Number number = AsNumber(Evaluate(worth, frame)) ?? Value.Of(0);

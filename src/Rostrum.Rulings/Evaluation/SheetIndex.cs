@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
 using Rostrum.Rulings.Boards;
@@ -16,12 +17,14 @@ internal sealed class SheetIndex
 
     private readonly Sheet _sheet;
     private readonly Lazy<HashSet<ActionName>> _inCircle;
+    private readonly ConcurrentDictionary<Kind, SupplyWays> _supplyWays = [];
+    private readonly ConcurrentDictionary<Term, WorthReads> _worths = new(ReferenceEqualityComparer.Instance);
 
     private SheetIndex(Sheet sheet)
     {
         _sheet = sheet;
         _inCircle = new Lazy<HashSet<ActionName>>(() => [.. sheet.Actions.Select(a => a.Action).Where(IsInCircle)]);
-        SetsStartPlayer = sheet.StepLists.Any(steps => steps.Any(Sets));
+        SetsStartPlayer = sheet.AllSteps.Any(s => s is { Kind: StepKind.Set, Terms: [Term.StartPlayer, ..] });
         Geometry = [.. sheet.Boards.Select(BoardGeometry.Of)];
         for (int i = 0; i < sheet.Boards.Length; i++)
         {
@@ -57,6 +60,12 @@ internal sealed class SheetIndex
     /// <summary>The values of an attribute.</summary>
     public AttributeFacts Facts(Rostrum.Sheets.Model.Attribute attribute) => _attributes[attribute];
 
+    /// <summary>How things of a kind come into a supply and out of it.</summary>
+    public SupplyWays SupplyWaysOf(Kind kind) => _supplyWays.GetOrAdd(kind, k => new SupplyWays(_sheet, k));
+
+    /// <summary>What a worth depends on.</summary>
+    public WorthReads ReadsOf(Term worth) => _worths.GetOrAdd(worth, w => new WorthReads(_sheet, w));
+
     /// <summary>True where somebody would have to know whether an action can be done in order to say whether it can be done.</summary>
     public bool AsksItself(ActionName action) => _inCircle.Value.Contains(action);
 
@@ -84,7 +93,7 @@ internal sealed class SheetIndex
     private IEnumerable<ActionName> Asked(ActionName action)
     {
         IEnumerable<Term> demands = _sheet.Laws.Where(l => l.Binds.Contains(action)).SelectMany(l => l.Bodies.Select(b => b[l.Binds.IndexOf(action)]))
-            .SelectMany(b => b.Demands.Select(d => d.Truth).Append(b.Unless)).OfType<Term>();
+            .SelectMany(b => b.Truths);
         return InMeanings(_sheet.Actions[action.Index].Choices.Select(c => c.From).Concat(demands)).OfType<Term.CanDo>().Select(c => c.Action).Distinct();
     }
 
@@ -106,6 +115,4 @@ internal sealed class SheetIndex
 
         return all;
     }
-
-    private static bool Sets(Step step) => step is { Kind: StepKind.Set, Terms: [Term.StartPlayer, ..] } || step.Inner.Any(Sets) || step.Otherwise.Any(Sets);
 }

@@ -11,13 +11,15 @@ internal sealed class SupplyRest
     private const int MostListed = 500;
 
     private readonly Position _position;
+    private readonly SheetIndex _index;
+    private readonly Dictionary<int, Value.Many> _known = [];
     private readonly ImmutableArray<Thing> _seen;
     private readonly bool _isEachThingKnown;
 
     /// <summary>The supplies of a position.</summary>
     public SupplyRest(Position position)
     {
-        _position = position;
+        (_position, _index) = (position, SheetIndex.Of(position.Sheet));
         _seen = [.. position.Things];
         _isEachThingKnown = _seen.All(t => t.Kind is not null);
     }
@@ -27,9 +29,19 @@ internal sealed class SupplyRest
     /// <param name="owner">The 0-based seat of its owner; <see cref="Thing.Nobody"/> for that of the table.</param>
     public Value.Many In(Spot spot, int owner)
     {
+        if (!_known.TryGetValue(owner, out Value.Many? known))
+        {
+            _known[owner] = known = Found(spot, owner);
+        }
+
+        return known;
+    }
+
+    private Value.Many Found(Spot spot, int owner)
+    {
         var members = new List<Thing>();
         long more = 0;
-        foreach (KindFacts kind in _position.Sheet.Kinds.Where(k => k.Supply.EachPlayer == (owner != Thing.Nobody) && (!HasHome(k.Kind) || IsCarried(k.Kind, PlaceForm.Supply))))
+        foreach (KindFacts kind in _position.Sheet.Kinds.Where(k => k.Supply.EachPlayer == (owner != Thing.Nobody) && _index.SupplyWaysOf(k.Kind).MayLieThere))
         {
             if (Left(kind, owner) is not { } left)
             {
@@ -48,7 +60,7 @@ internal sealed class SupplyRest
     private List<(Thing Thing, long Count)>? Left(KindFacts kind, int owner)
     {
         Thing[] there = [.. _seen.Where(t => ReferenceEquals(t.Kind, kind.Kind) && t.Owner == owner)];
-        bool isClear = _isEachThingKnown && !MayHideElsewhere(kind.Kind) && _seen.All(t => !ReferenceEquals(t.Kind, kind.Kind) || (t.Owner is not null && Enumerable.Range(0, t.Values.Length).All(i => ValueOf(kind, t, i) is not null)));
+        bool isClear = _isEachThingKnown && !_index.SupplyWaysOf(kind.Kind).MayHideElsewhere && _seen.All(t => !ReferenceEquals(t.Kind, kind.Kind) || (t.Owner is not null && Enumerable.Range(0, t.Values.Length).All(i => ValueOf(kind, t, i) is not null)));
         if (!isClear || kind.Supply.Total is not { } total || !IsAllGiven(kind.Kind))
         {
             return null;
@@ -79,33 +91,4 @@ internal sealed class SupplyRest
     }
 
     private static bool MayHold(ImmutableArray<Kind> holds, Kind kind) => holds.IsEmpty || holds.Any(h => ReferenceEquals(h, kind));
-
-    // Things that begin elsewhere come to no supply unless a step carries them there.
-    private bool HasHome(Kind kind) => _position.Sheet.Places.Any(p =>
-        (p.Starts is { } look && ReferenceEquals(look.Kind, kind)) || (p.Place.Form is PlaceForm.Bag or PlaceForm.Deck && !p.StartsEmpty && p.Holds.Contains(kind)));
-
-    // In the box, or in a supply that is not its own; nor does a supply say whether its things were turned before they came back.
-    private bool MayHideElsewhere(Kind kind) => _position.Sheet.KindOf(kind).Attributes.Any(a => a.Attribute.IsState) || IsCarried(kind, PlaceForm.Box)
-        || IsCarried(kind, PlaceForm.Supply, p => _position.Sheet.KindOf(kind).Supply.EachPlayer == p.Owner is null)
-        || _position.Sheet.Places.Any(p => p.Starts is { Kind: null });
-
-    // Whether a step may carry things of a kind into the box or into a supply.
-    private bool IsCarried(Kind kind, PlaceForm form, Func<Term.PlaceOf, bool>? into = null) =>
-        _position.Sheet.StepLists.Where(l => !l.IsDefault).SelectMany(l => l).Any(s => Carries(s, kind, form, into));
-
-    private static bool Carries(Step step, Kind kind, PlaceForm form, Func<Term.PlaceOf, bool>? into)
-    {
-        if (step.Inner.Concat(step.Otherwise).Any(s => Carries(s, kind, form, into)))
-        {
-            return true;
-        }
-
-        // Terms of a move: amount, things or a look, from, to.
-        Term? goal = step.Kind == StepKind.Move ? step.Terms[3] : step.Kind is StepKind.Deal or StepKind.Push ? step.Terms[^1] : null;
-        bool isOthers = step.Kind == StepKind.Move && Moved(step.Terms[1]) is { } moved && !ReferenceEquals(moved, kind);
-        return !isOthers && goal is Term.PlaceOf place && place.Place.Form == form && (into is null || into(place));
-    }
-
-    // The kind of what a step moves; null where the step does not say.
-    private static Kind? Moved(Term things) => things is Term.LookOf look ? look.Look.Kind : TermParts.All(things).OfType<Term.Within>().Select(w => w.Look.Kind).FirstOrDefault();
 }

@@ -44,7 +44,7 @@ internal sealed class ActionSearch
     // How many choices must be made before a law can be asked.
     private int NeededChoices(Law law)
     {
-        Term[] terms = [.. law.Bodies.Select(b => b[law.Binds.IndexOf(_action.Action)]).SelectMany(b => b.Demands.Select(d => d.Truth).Append(b.Unless)).OfType<Term>().SelectMany(TermParts.All)];
+        Term[] terms = [.. law.Bodies.Select(b => b[law.Binds.IndexOf(_action.Action)]).SelectMany(b => b.Truths).SelectMany(TermParts.All)];
         bool isLast = _hasPowers || terms.Any(t => t is Term.Idiomatic) || law.Bodies.Any(b => b[law.Binds.IndexOf(_action.Action)].Demands.Any(d => d.Kind is DemandKind.MustLeave or DemandKind.MustNotLeave));
         HashSet<int> slots = [.. terms.OfType<Term.Variable>().Select(v => v.Slot)];
         return isLast ? _action.Choices.Length : Enumerable.Range(0, _action.Choices.Length).Where(i => slots.Contains(_action.Choices[i].Slot)).Select(i => i + 1).DefaultIfEmpty(0).Max();

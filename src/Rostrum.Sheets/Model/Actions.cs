@@ -223,6 +223,9 @@ public sealed record Step(StepKind Kind, string Sentence, ImmutableArray<Term> T
     /// <summary>The frame position that the step gives a value to (a letter, a name of `let`); -1 for none.</summary>
     public int Slot { get; init; } = -1;
 
+    /// <summary>The step and every step inside it.</summary>
+    public IEnumerable<Step> All => Inner.Concat(Otherwise).SelectMany(s => s.All).Prepend(this);
+
     /// <summary>True where a ruling on a position carries the step out; an action with any other step is judged to its end by play only.</summary>
     public bool IsCarriedOut => Kind is StepKind.Move or StepKind.Swap or StepKind.Change or StepKind.Set or StepKind.Add or StepKind.Take
             or StepKind.Let or StepKind.Do or StepKind.Nothing or StepKind.Again or StepKind.EndTurn or StepKind.Show or StepKind.If or StepKind.ForEach

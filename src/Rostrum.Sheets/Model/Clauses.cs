@@ -58,6 +58,9 @@ public sealed record LawBody(ImmutableArray<LawDemand> Demands, Term? Unless, st
 {
     /// <summary>The idiom that says it; null for formulas of the sheet.</summary>
     public IdiomUse? Idiom { get; init; }
+
+    /// <summary>Every truth that it asks: its demands, then where it does not hold.</summary>
+    public IEnumerable<Term> Truths => Demands.Select(d => d.Truth).Concat(Unless is null ? [] : [Unless]);
 }
 
 /// <summary>One demand of a law.</summary>

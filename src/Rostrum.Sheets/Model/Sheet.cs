@@ -124,6 +124,9 @@ public sealed record Sheet
     public IEnumerable<ImmutableArray<Step>> StepLists => Actions.Select(a => a.Steps).Concat(Blocks.Select(b => b.Steps)).Concat(Hooks.Select(h => h.Steps))
         .Concat(Ends.Select(e => e.Steps)).Concat(Powers.Select(p => p.Price)).Concat(CardSteps);
 
+    /// <summary>Every step of the sheet, those inside others included.</summary>
+    public IEnumerable<Step> AllSteps => StepLists.Where(l => !l.IsDefault).SelectMany(l => l).SelectMany(s => s.All);
+
     /// <summary>The steps in the cells of cards, one list for each cell and each of its readings.</summary>
     public IEnumerable<ImmutableArray<Step>> CardSteps => CardTables.SelectMany(t => t.Rows).SelectMany(r => r.Cells).SelectMany(StepsIn);
 

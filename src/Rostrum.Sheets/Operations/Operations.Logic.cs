@@ -49,11 +49,11 @@ public static partial class Operations
         {
             Example = Ex("count(jugs in my field) is between 1 and 2", "yes"), Refused = Ex("A1 is between 1 and 2", "ROS0302"),
         },
-        new(Op.WasDone, "was done", OperationForm.Test, [Value("action", Sort.Text)], "a truth", "Yes where the action was done then: this turn, the turn before, this round, the round before or before. The record of a game says so; a position by itself does not.")
+        new(Op.WasDone, "was done", OperationForm.Test, [Value("action", Sort.Text)], "a truth", "Yes where the action was done then: this turn, the turn before, this round, the round before or before. A position says so under 'done'; where it does not, nobody knows.")
         {
             Reads = Reads.Memory, Example = Ex("lay was done this turn", "not given"), Refused = Ex("lya was done this turn", "ROS0201"),
         },
-        new(Op.Can, "can", OperationForm.Test, [Value("player", Sort.Player), Value("action", Sort.Text)], "a truth", "Yes where the player has a legal way to do the action, with what is given for its first gaps. Play works it out; a position by itself does not.")
+        new(Op.Can, "can", OperationForm.Test, [Value("player", Sort.Player), Value("action", Sort.Text)], "a truth", "Yes where the player has a legal way to do the action, with what is given for its first gaps. Found by going through the choices and asking the laws.")
         {
             Reads = Reads.Contents, Example = Ex("me can lay", "yes"), Refused = Ex("me can lya", "ROS0201"),
         },
