@@ -47,7 +47,7 @@ public sealed class ReviewTests
             ["time", "seconds", "said", "sheet", "clause", "cite", "kind", "confidence", "list", "because", "heard", "right"],
             report.GetProperty("findings")[0].EnumerateObject().Select(p => p.Name));
         Assert.Equal(["clause", "section", "said", "time"], report.GetProperty("coverage")[0].EnumerateObject().Select(p => p.Name));
-        Assert.Equal(["topic", "time", "seconds", "words", "wordsAMinute", "moved"], report.GetProperty("topics")[0].EnumerateObject().Select(p => p.Name));
+        Assert.Equal(["topic", "time", "seconds", "words", "wordsAMinute", "moved", "again"], report.GetProperty("topics")[0].EnumerateObject().Select(p => p.Name));
         Assert.Equal(JsonValueKind.Null, report.GetProperty("refused").ValueKind);
         Assert.All(report.GetProperty("findings").EnumerateArray(), f => Assert.Contains(f.GetProperty("list").GetString(), (string[])["certain", "listen"]));
     }

@@ -89,9 +89,9 @@ internal sealed record RuleHeardItem(string Clause, string Section, double Said,
     public static RuleHeardItem Of(RuleHeard rule) => new(rule.Clause, rule.Section, Math.Round(rule.Said, 2), rule.Time is { } time ? FilmTime.Write(time) : null);
 }
 
-/// <summary>A topic as it was filmed; <c>moved</c> where the lesson has it at another place.</summary>
-internal sealed record FilmedItem(string Topic, string Time, int Seconds, int Words, int WordsAMinute, bool Moved)
+/// <summary>A topic as it was filmed; <c>moved</c> where the lesson has it at another place, <c>again</c> where the film returns to it.</summary>
+internal sealed record FilmedItem(string Topic, string Time, int Seconds, int Words, int WordsAMinute, bool Moved, bool Again)
 {
     /// <summary>A topic as it is reported.</summary>
-    public static FilmedItem Of(FilmedTopic topic) => new(topic.Title, FilmTime.Write(topic.Start), (int)(topic.End - topic.Start).TotalSeconds, topic.Words, (int)Math.Round(topic.WordsAMinute), topic.IsMoved);
+    public static FilmedItem Of(FilmedTopic topic) => new(topic.Title, FilmTime.Write(topic.Start), (int)(topic.End - topic.Start).TotalSeconds, topic.Words, (int)Math.Round(topic.WordsAMinute), topic.IsMoved, topic.IsAgain);
 }

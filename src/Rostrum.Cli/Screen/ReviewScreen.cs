@@ -42,7 +42,8 @@ internal static class ReviewScreen
         paper.Line("  " + Paper.Padded("from", TimeWidth) + Paper.Padded(topics.IsOfLesson ? "topic of the lesson" : "part of the rules", TopicWidth) + "words".PadLeft(NumberWidth) + "a minute".PadLeft(NumberWidth));
         foreach (FilmedTopic topic in topics.Topics)
         {
-            string title = Prose.Clip(topic.Title, TopicWidth - 10) + (topic.IsMoved ? " (moved)" : "");
+            string sign = (topic.IsAgain ? " (again)" : "") + (topic.IsMoved ? " (moved)" : "");
+            string title = Prose.Clip(topic.Title, TopicWidth - 1 - sign.Length) + sign;
             paper.Line("  " + Paper.Padded(FilmTime.Write(topic.Start), TimeWidth) + Paper.Padded(title, TopicWidth) + $"{topic.Words}".PadLeft(NumberWidth) + Whole(topic.WordsAMinute).PadLeft(NumberWidth));
         }
 

@@ -1,3 +1,5 @@
+using Rostrum.Lessons.Film.Chapters;
+
 namespace Rostrum.Lessons.Review;
 
 /// <summary>A stretch of words that speaks of one topic.</summary>
@@ -8,17 +10,20 @@ internal readonly record struct TopicRun(int Topic, int From, int To);
 
 /// <summary>Cuts a recording into topics, in any order, so that its words fit best.</summary>
 /// <remarks>The best path through topics, word by word (A. J. Viterbi, IEEE Transactions on Information Theory 13, 1967): a change of topic costs, less
-/// where the script goes on with that topic, less behind a pause. A topic comes once: where the path comes to it again, the weaker stretches are
-/// closed to it and the path is sought anew; so are stretches shorter than a chapter.</remarks>
+/// where the script goes on with that topic, less behind a pause. A stretch that is shorter than a chapter is closed to its topic, and the path is sought
+/// anew; so is one that only touches on a topic which is told at length elsewhere.</remarks>
 /// <param name="scores">How words fit topics.</param>
 /// <param name="words">How many words there are.</param>
 /// <param name="topics">How many topics there are.</param>
-/// <param name="isTooShort">True for a stretch that is no chapter.</param>
-internal sealed class TopicAlignment(TopicScores scores, int words, int topics, Func<TopicRun, bool> isTooShort)
+/// <param name="seconds">How long a stretch lasts.</param>
+internal sealed class TopicAlignment(TopicScores scores, int words, int topics, Func<TopicRun, double> seconds)
 {
     private const double ToNext = 5;
     private const double ToOther = 8;
     private const double Closed = -1e6;
+
+    // Who comes back to a topic for less only mentions it: our choice, on talks that no figure is taken from.
+    private const double ShortestReturn = 25;
 
     // Each round closes at least one stretch; so many are enough for any talk, and a file that is none must come to an end.
     private const int MostRounds = 60;
@@ -48,10 +53,10 @@ internal sealed class TopicAlignment(TopicScores scores, int words, int topics, 
 
     private IEnumerable<TopicRun> Unwanted(List<TopicRun> runs)
     {
-        TopicRun[] brief = [.. runs.Where(r => runs.Count > 1 && isTooShort(r))];
+        TopicRun[] brief = [.. runs.Where(r => runs.Count > 1 && seconds(r) < ChapterLimits.ShortestSeconds)];
         return brief.Length > 0
             ? brief.OrderBy(Worth).Take(1)
-            : runs.GroupBy(r => r.Topic).SelectMany(g => g.OrderByDescending(Worth).Skip(1));
+            : runs.GroupBy(r => r.Topic).SelectMany(g => g.OrderByDescending(Worth).Skip(1)).Where(r => seconds(r) < ShortestReturn);
     }
 
     private double Worth(TopicRun run)

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Rostrum.Lessons.Captions;
-using Rostrum.Lessons.Film.Chapters;
 using Rostrum.Lessons.Scripts;
 using Rostrum.Sheets.Model;
 
@@ -25,10 +24,15 @@ internal static class TopicReview
             return FilmedTopics.None;
         }
 
-        var alignment = new TopicAlignment(new TopicScores(topics, words), words.Length, topics.Length, r => Lasts(r, words).TotalSeconds < ChapterLimits.ShortestSeconds);
+        var alignment = new TopicAlignment(new TopicScores(topics, words), words.Length, topics.Length, r => Lasts(r, words).TotalSeconds);
         TopicRun[] runs = [.. alignment.Runs()];
-        HashSet<int> inOrder = isOfLesson ? InOrder([.. runs.Select(r => r.Topic)]) : [.. runs.Select(r => r.Topic)];
-        IEnumerable<FilmedTopic> filmed = runs.Select((r, i) => Filmed(topics[r.Topic].Title, r, i + 1 < runs.Length ? runs[i + 1].From : words.Length, words) with { IsMoved = !inOrder.Contains(r.Topic) });
+        TopicRun[] main = [.. runs.GroupBy(r => r.Topic).Select(g => g.MaxBy(r => r.To - r.From)).OrderBy(r => r.From)];
+        HashSet<int> inOrder = InOrder([.. main.Select(r => r.Topic)]);
+        IEnumerable<FilmedTopic> filmed = runs.Select((r, i) => Filmed(topics[r.Topic].Title, r, i + 1 < runs.Length ? runs[i + 1].From : words.Length, words) with
+        {
+            IsMoved = isOfLesson && main.Contains(r) && !inOrder.Contains(r.Topic),
+            IsAgain = runs.Take(i).Any(e => e.Topic == r.Topic),
+        });
         return new FilmedTopics([.. filmed], [.. Enumerable.Range(0, topics.Length).Except(runs.Select(r => r.Topic)).Select(k => topics[k].Title)], isOfLesson);
     }
 

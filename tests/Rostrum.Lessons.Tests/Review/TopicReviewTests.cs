@@ -36,16 +36,18 @@ public sealed class TopicReviewTests
 
     [Fact]
     public void Too_few_topics_are_no_chapters() =>
-        Assert.Equal("Only two of the topics were heard, and a platform shows chapters only from three on.", TopicReview.Of(Sheet, Script, Read([4, 8])).NoChapters);
+        Assert.Equal("Only two topics were heard, and a platform shows chapters only from three on.", TopicReview.Of(Sheet, Script, Read([4, 8])).NoChapters);
 
     [Fact]
-    public void Each_topic_comes_once_and_the_words_of_all_are_the_words_of_the_talk()
+    public void Return_to_a_topic_is_one_and_the_words_of_all_are_the_words_of_the_talk()
     {
-        ImmutableArray<TimedWord> words = Read([0, 1, 2, 3, 0, 1, 2, 3]);
+        ImmutableArray<TimedWord> words = Read([1, 3, 4, 1, 3, 4]);
 
         FilmedTopics topics = TopicReview.Of(Sheet, Script, words);
 
-        Assert.Equal(topics.Topics.Length, topics.Topics.Select(t => t.Place).Distinct().Count());
+        Assert.Equal([1, 3, 4, 1, 3, 4], topics.Topics.Select(t => t.Place));
+        Assert.Equal([false, false, false, true, true, true], topics.Topics.Select(t => t.IsAgain));
+        Assert.Equal("What is on the table (again)", topics.Topics[3].Chapter);
         Assert.Equal(words.Length, topics.Topics.Sum(t => t.Words));
     }
 
