@@ -53,11 +53,8 @@ internal static class ReviewScreen
     /// <summary>How the recording came out, in few lines.</summary>
     public static IEnumerable<string> Summary(RecordingReport report)
     {
-        if (report.Certain.IsEmpty)
-        {
-            yield return report.Listen.IsEmpty ? "Nothing was heard that the rules say otherwise." : "Nothing is certainly wrong.";
-        }
-
+        string certain = report.Certain.IsEmpty ? "Nothing is certainly wrong" : $"{Prose.Count(report.Certain.Length, "finding is", "findings are")} certain";
+        yield return report.Listen.IsEmpty ? $"{certain}." : $"{certain}, {report.Listen.Length} to be listened to.";
         int said = report.Coverage.Count(c => c.Time is not null);
         yield return $"{said} of {Prose.Count(report.Coverage.Length, "rule is", "rules are")} said; {Prose.Count(report.Words, "word", "words")} in {FilmTime.Write(Bounded(report.Length))}, {Whole(report.WordsAMinute)} a minute";
         if (!report.Topics.IsOfLesson)

@@ -64,7 +64,9 @@ internal sealed class TermReview
     {
         foreach (string never in names.Never)
         {
-            int[] said = [.. Places(never).Where(at => !IsPutRight(at, names.Name))];
+            // 'Wares' may be forbidden where 'ware' is the name: both have one stem.
+            bool isForm = WordStems.Of(never).SequenceEqual(WordStems.Of(names.Name));
+            int[] said = [.. Places(never).Where(at => !IsPutRight(at, names.Name) && (!isForm || string.Equals(_bare[at], never, StringComparison.OrdinalIgnoreCase)))];
             int[] plain = [.. said.Where(at => IsPlain(at, never))];
             if (said.Length > 0)
             {

@@ -37,6 +37,11 @@ public sealed class TermReviewTests
     [InlineData("    never: [plate]\n", "you place a plate on a shelf of your chamber beside a jug")]
     public void Word_of_daily_talk_and_name_of_another_thing_are_only_to_be_listened_to(string never, string said) => Assert.All(Of(said, never), f => Assert.True(f.Confidence < 0.6));
 
+    [Theory]
+    [InlineData("place both ware on a shelf of your chamber", 0)]
+    [InlineData("place both wares on a shelf of your chamber", 1)]
+    public void Forbidden_form_of_the_name_itself_is_told_only_where_it_is_said(string said, int findings) => Assert.Equal(findings, Of(said, "    never: [wares]\n").Count());
+
     [Fact]
     public void Name_of_two_words_is_certain() => Assert.True(Assert.Single(Of("then you take a clay thing and put it down", "    never: [clay thing]\n")).Confidence > 0.6);
 
