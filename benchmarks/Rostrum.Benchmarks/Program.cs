@@ -9,7 +9,9 @@ switch (args)
         Console.Out.WriteLine("counting   how long exact counts of whole games take by their sheets, beside rules written by hand (minutes)");
         Console.Out.WriteLine("growth     how the time of each operation over boards and sets grows with their size (a minute)");
         Console.Out.WriteLine("messages   how well one slip in a shipped sheet or position is told; bench messages [NUMBER] [--worst] [--silent] [--slip NUMBER] (minutes)");
-        Console.Out.WriteLine("review     how many planted slips of spoken lessons the review finds, and how many of its findings are right; bench review [SET] [--each] | fit (seconds)");
+        Console.Out.WriteLine("review     how many planted slips of spoken lessons the review finds, and how many of its findings are right; bench review [SET] [--each] (seconds)");
+        Console.Out.WriteLine("           bench review demo: each number of the demo recording changed, found or not; bench review long: time and memory for an hour of speech");
+        Console.Out.WriteLine("           bench review fit, bench review fit rules: the weights of numbers and rules, fitted on the lessons for tuning");
         Console.Out.WriteLine("script     how long the check of a script of 5,000 words takes (seconds)");
         Console.Out.WriteLine("statistics BenchmarkDotNet over the same answers; its own words may follow, such as --filter '*Tally*'");
         return 0;
@@ -28,6 +30,10 @@ switch (args)
         return RuleFit.Run(Console.Out);
     case ["review", "fit"]:
         return ReviewFit.Run(Console.Out);
+    case ["review", "demo"]:
+        return ReviewDemo.Changes(Console.Out);
+    case ["review", "long"]:
+        return ReviewDemo.Long(Console.Out);
     case ["review", .. var wishes]:
         return ReviewBench.Run(Console.Out, wishes);
     case ["script"]:

@@ -208,13 +208,13 @@ internal static class ReviewFit
     {
         to.WriteLine(about);
         int planted = judged.Count(j => j.Row.IsPlanted);
-        foreach (double least in new[] { 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9 })
+        foreach (double least in new[] { 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.85, 0.9, 0.93, 0.95 })
         {
             int found = judged.Count(j => j.Row.IsPlanted && j.P >= least);
             int falseOnes = judged.Count(j => !j.Row.IsWrong && j.P >= least);
             int changed = judged.Count(j => j.Row.IsWrong && !j.Row.IsPlanted && j.P >= least);
             int alarms = judged.Where(j => !j.Row.IsWrong && j.P >= least).Select(j => (j.Row.Lesson, j.Row.Token)).Distinct().Count();
-            to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  from {least:0.0}: planted {found} of {planted} ({(double)found / planted:0.00}), alarms on right numbers {alarms} ({falseOnes} links of {judged.Count(j => !j.Row.IsWrong)}); changed ones {(double)changed / judged.Count(j => j.Row.IsWrong && !j.Row.IsPlanted):0.00}"));
+            to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  from {least:0.00}: planted {found} of {planted} ({(double)found / planted:0.00}), alarms on right numbers {alarms} ({falseOnes} links of {judged.Count(j => !j.Row.IsWrong)}); changed ones {(double)changed / judged.Count(j => j.Row.IsWrong && !j.Row.IsPlanted):0.00}"));
         }
     }
 }

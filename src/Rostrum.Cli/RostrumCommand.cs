@@ -90,6 +90,7 @@ public static class RostrumCommand
             new ThreatsCommand(desk),
             new DrawCommand(desk),
             new LessonCommand(desk),
+            new ReviewCommand(desk),
             new PackCommand(desk),
         };
         root.Options.Add(new Option<bool>("--trace") { Description = "If Rostrum itself fails, show where.", Recursive = true });

@@ -44,7 +44,14 @@ public sealed record Finding(FindingKind Kind, TimeSpan? Time, string Said, stri
 /// <param name="Refused">Why the recording was not held against the sheet, as a sentence; null where it was.</param>
 /// <param name="Words">How many words were heard.</param>
 /// <param name="Length">From the first word to the last.</param>
-public sealed record RecordingReport(ImmutableArray<Finding> Certain, ImmutableArray<Finding> Listen, ImmutableArray<RuleHeard> Coverage, string? Refused, int Words, TimeSpan Length);
+public sealed record RecordingReport(ImmutableArray<Finding> Certain, ImmutableArray<Finding> Listen, ImmutableArray<RuleHeard> Coverage, string? Refused, int Words, TimeSpan Length)
+{
+    /// <summary>The topics as they were filmed, with their times and their pace.</summary>
+    public FilmedTopics Topics { get; init; } = FilmedTopics.None;
+
+    /// <summary>The pace of the whole, pauses included; 0 where nothing was heard.</summary>
+    public double WordsAMinute => Length > TimeSpan.Zero ? Words / Length.TotalMinutes : 0;
+}
 
 /// <summary>A rule, and when it was said.</summary>
 /// <param name="Clause">Its name.</param>

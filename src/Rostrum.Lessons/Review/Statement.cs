@@ -30,6 +30,9 @@ internal sealed record Slot(long Value, string? Unit, long? Key, bool IsBare)
     /// <summary>What the key of a row counts, such as bowls; null for none.</summary>
     public string? KeyUnit { get; init; }
 
+    /// <summary>True for a number that may be said here, and that no other one has to be.</summary>
+    public bool IsOnlyRight { get; init; }
+
     /// <summary>True where so many of each kind are told.</summary>
     public bool IsOfEach { get; init; }
 

@@ -58,12 +58,14 @@ internal sealed class Statements
         var raw = clauses.Where(c => !Unspoken.Contains(c.Clause.Section)).Select(c => (c.Clause, c.Variant, Tokens: TokensOf(c.Clause))).ToList();
         Dictionary<string, int> met = raw.SelectMany(r => r.Tokens.Select(t => t.Stem).Where(s => s.Length > 0).Distinct()).GroupBy(s => s).ToDictionary(g => g.Key, g => g.Count());
         // The words of a variant's name stand in its facts and are said once, when it begins.
-        HashSet<string> ofVariants = [.. sheet.Variants.SelectMany(v => Spoken(v.Name)).Select(t => t.Stem)];
+HashSet<string> ofGame = [.. raw.Where(r => r.Variant is null && r.Clause.Section is not ("Facts" or "Variants")).SelectMany(r => r.Tokens).Select(t => t.Stem)];
+        HashSet<string> ofVariants = [.. sheet.Variants.SelectMany(v => Spoken(v.Name)).Select(t => t.Stem).Where(w => w.Length > 0 && !ofGame.Contains(w))];
         var weights = met.ToImmutableDictionary(m => m.Key, m => Math.Log(1 + ((double)raw.Count / m.Value)) * (ofVariants.Contains(m.Key) ? OfVariantName : 1));
         var tables = Tabled(sheet, basis);
         IEnumerable<Statement> all = raw.Select(r => Made(r.Clause, r.Variant, r.Tokens, units, weights))
-            .Select(s => s with { OfVariant = [.. s.Words.Keys.Where(ofVariants.Contains), .. s.Variant is null ? [] : Spoken(s.Variant).Select(t => t.Stem).Where(w => w.Length > 0)] }).Concat(tables.SelectMany(t => Rows(t.Clause, t.Rows, units, weights)))
-            .Concat(Counted(sheet, basis, units, weights));
+            .Select(s => s with { OfVariant = [.. s.Words.Keys.Where(ofVariants.Contains), .. s.Variant is null ? [] : Spoken(s.Variant).Select(t => t.Stem).Where(ofVariants.Contains)] }).Concat(tables.SelectMany(t => Rows(t.Clause, t.Rows, units, weights)))
+            .Concat(Counted(sheet, basis, units, weights))
+            .Concat(Beyond(sheet, basis, weights));
         ScriptWords script = lesson is null ? ScriptWords.None : ScriptWords.Of(game, sheet, lesson);
         return new Statements(units, [.. all, .. script.Facts.SelectMany(f => Scripted(f, basis, units, weights))], weights, tables) { Script = script };
     }
@@ -108,6 +110,15 @@ internal sealed class Statements
 
         return new Statement(clause, variant, words, slots.ToImmutable());
     }
+
+    // Rows that only a reading of the table has: nobody is wrong who speaks of them.
+    private static IEnumerable<Statement> Beyond(Sheet sheet, ImmutableArray<ReadClause> basis, ImmutableDictionary<string, double> weights) =>
+        from table in sheet.Tables
+        let clause = basis.FirstOrDefault(c => c.Section == "Tables" && c.Name == table.Table.Name)
+        where clause is not null
+        let numbers = table.Versions.SelectMany(v => v.Rows).SelectMany(r => new[] { KeyOf(r), r.Entry is Term.Number entry ? entry.Amount : null }).OfType<long>().Where(n => n > 1).Distinct()
+        let words = TokensOf(clause).Select(t => t.Stem).Where(s => s.Length > 0).Distinct().ToImmutableDictionary(s => s, s => weights.GetValueOrDefault(s, 1))
+        select new Statement(clause, null, words, [.. numbers.Select(n => new Slot(n, null, null, false) { IsOnlyRight = true })]);
 
     // The fact as the script says it, with the words of its sentence.
     private static IEnumerable<Statement> Scripted((string Fact, string Sentence, long Number) said, ImmutableArray<ReadClause> basis, Units units, ImmutableDictionary<string, double> weights)

@@ -86,7 +86,7 @@ internal sealed class ValueReview
         NumberLink[] links = [.. _links.Of[at].Where(l => !l.IsElsewhere)];
         double same = links.Where(l => Has(l, amount)).Select(Left).DefaultIfEmpty(0).Max();
         double sameUnit = links.Where(l => Has(l, amount) && l.Unit >= 1).Select(Left).DefaultIfEmpty(0).Max();
-        NumberLink[] other = [.. links.Where(l => !Has(l, amount) && !(same >= LeastPlain && same >= l.Score * NearlyAsWell)).Take(MostCandidates)];
+        NumberLink[] other = [.. links.Where(l => !l.Slot.IsOnlyRight && !Has(l, amount) && !(same >= LeastPlain && same >= l.Score * NearlyAsWell)).Take(MostCandidates)];
         return other.Select(link => (link, Features(link, amount, same, sameUnit, other)));
     }
 

@@ -34,6 +34,13 @@ public static class MachineCaptions
     /// <param name="seed">Which words are spoilt.</param>
     public static (string Text, ImmutableArray<TimeSpan> Times) Of(SpokenLesson lesson, CaptionNoise noise, double wordsAMinute, ulong seed)
     {
+        (List<(string Word, TimeSpan At)> heard, ImmutableArray<TimeSpan> times, TimeSpan end) = Heard(lesson, noise, wordsAMinute, seed);
+        return (Written(heard, end.TotalMilliseconds), times);
+    }
+
+    /// <summary>What the machine hears word by word, the times of the talk's own words, and when it ends.</summary>
+    internal static (List<(string Word, TimeSpan At)> Heard, ImmutableArray<TimeSpan> Times, TimeSpan End) Heard(SpokenLesson lesson, CaptionNoise noise, double wordsAMinute, ulong seed)
+    {
         ArgumentNullException.ThrowIfNull(lesson);
         ArgumentNullException.ThrowIfNull(noise);
         var times = ImmutableArray.CreateBuilder<TimeSpan>(lesson.Words.Length);
@@ -54,7 +61,7 @@ public static class MachineCaptions
             at += lesson.Words[i][^1] is '.' or '!' or '?' ? 350 : 0;
         }
 
-        return (Written(heard, at), times.ToImmutable());
+        return (heard, times.ToImmutable(), TimeSpan.FromMilliseconds(Math.Round(at)));
     }
 
     private static string Written(List<(string Word, TimeSpan At)> heard, double end)
@@ -70,7 +77,8 @@ public static class MachineCaptions
         return text.ToString();
     }
 
-    private static string Time(TimeSpan time) => time.ToString(@"hh\:mm\:ss\.fff", CultureInfo.InvariantCulture);
+    /// <summary>A time as WebVTT writes it.</summary>
+    internal static string Time(TimeSpan time) => time.ToString(@"hh\:mm\:ss\.fff", CultureInfo.InvariantCulture);
 
     private static string Spoilt(string word, CaptionNoise noise, ulong seed, int at)
     {
