@@ -87,7 +87,7 @@ internal sealed class HandOutBlocks(double width, double size)
     private static IEnumerable<InkWord> Words(AidClause clause) =>
     [
         .. InkWord.Of(clause.Sentence, Tones.Ink),
-        .. clause.Page.Length > 0 ? [new InkWord(clause.Page, Tones.QuietInk)] : Array.Empty<InkWord>(),
+        .. clause.Page.Length > 0 ? [new InkWord(clause.Page, Tones.QuietInk) { StaysWithLast = true }] : Array.Empty<InkWord>(),
         .. InkWord.Of(clause.Note, Tones.QuietInk),
     ];
 

@@ -10,6 +10,9 @@ namespace Rostrum.Lessons.HandOuts;
 /// <param name="Weight">Regular or bold.</param>
 internal readonly record struct InkWord(string Text, Tone Tone, FontWeight Weight = FontWeight.Regular)
 {
+    /// <summary>True where the word before it goes with it to the next line, so that no line holds it alone.</summary>
+    public bool StaysWithLast { get; init; }
+
     /// <summary>The words of a text.</summary>
     public static IEnumerable<InkWord> Of(string text, Tone tone, FontWeight weight = FontWeight.Regular) => Prose.WordsOf(text).Select(w => new InkWord(w, tone, weight));
 
@@ -21,6 +24,9 @@ internal readonly record struct InkWord(string Text, Tone Tone, FontWeight Weigh
 /// <param name="Words">From left to right.</param>
 internal readonly record struct InkLine(ImmutableArray<InkWord> Words)
 {
+    // A line of exactly the width of its words shall hold them.
+    private const double Rounding = 0.01;
+
     /// <summary>Breaks words into lines; a word wider than a line is broken inside, so that nothing ever sticks out.</summary>
     /// <param name="words">The words, one blank between them.</param>
     /// <param name="width">Of a line.</param>
@@ -34,11 +40,18 @@ internal readonly record struct InkLine(ImmutableArray<InkWord> Words)
         {
             double wide = word.Width(size);
             double blank = line.Count == 0 ? 0 : Blank(size);
-            if (line.Count > 0 && used + blank + wide > width)
+            if (line.Count > 0 && used + blank + wide > width + Rounding)
             {
-                lines.Add(new InkLine(line.ToImmutable()));
+                InkWord? along = word.StaysWithLast && line.Count > 1 && line[^1].Width(size) + blank + wide <= width ? line[^1] : null;
+                lines.Add(new InkLine([.. line.Take(line.Count - (along is null ? 0 : 1))]));
                 line.Clear();
-                (used, blank) = (0, 0);
+                if (along is { } taken)
+                {
+                    line.Add(taken);
+                }
+
+                used = along?.Width(size) ?? 0;
+                blank = along is null ? 0 : blank;
             }
 
             line.Add(word);
@@ -84,7 +97,7 @@ internal readonly record struct InkLine(ImmutableArray<InkWord> Words)
         // No line has room for more letters than this, and a word of a whole page shall not be measured again and again.
         const int Most = 200;
         string rest = word.Text;
-        while (rest.Length > Most || (rest.Length > 1 && ShippedFonts.Width(rest, size, word.Weight) > width))
+        while (rest.Length > Most || (rest.Length > 1 && ShippedFonts.Width(rest, size, word.Weight) > width + Rounding))
         {
             int fits = Enumerable.Range(1, Math.Min(Most, rest.Length - 1)).TakeWhile(n => ShippedFonts.Width(rest[..n], size, word.Weight) <= width).LastOrDefault(1);
             fits += char.IsHighSurrogate(rest[fits - 1]) ? 1 : 0;

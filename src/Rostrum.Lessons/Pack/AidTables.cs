@@ -6,7 +6,7 @@ using Rostrum.Text;
 
 namespace Rostrum.Lessons.Pack;
 
-/// <summary>Finds the tables of a sheet that a player can read at a glance: few rows, plain numbers, the same under every reading.</summary>
+/// <summary>Finds the tables of a sheet that a player can read at a glance: few rows, plain numbers; of a table with readings the rows that stand in all of them.</summary>
 internal static class AidTables
 {
     private const int Most = 10;
@@ -15,8 +15,10 @@ internal static class AidTables
     public static IEnumerable<AidTable> Of(Sheet sheet) =>
         from table in sheet.Tables
         let versions = table.Versions.Select(v => v.Rows.Select(Column).ToArray()).ToArray()
-        where versions.Length > 0 && versions[0].Length is >= 2 and <= Most && versions[0].All(c => c is not null) && versions.All(v => v.SequenceEqual(versions[0]))
-        select new AidTable(Prose.Sentence(table.Table.Name), [.. versions[0].Select(c => c!.Value)]);
+        where versions.Length > 0 && versions.All(v => v.All(c => c is not null))
+        let shared = versions[0].Where(c => versions.All(v => v.Contains(c))).Select(c => c!.Value).ToArray()
+        where shared.Length is >= 2 and <= Most
+        select new AidTable(Prose.Sentence(table.Table.Name), [.. shared]);
 
     private static (string Key, string Value)? Column(TableRow row) =>
         row.Entry is Term.Number number ? (Key(row), number.Amount.ToString(CultureInfo.InvariantCulture)) : null;

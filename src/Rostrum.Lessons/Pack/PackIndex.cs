@@ -16,14 +16,14 @@ internal static class PackIndex
         ("Before the camera",
         [
             ("notes.md", "Read it first. What to say about your copy, what the check found, questions for the publisher. It stays with you."),
-            ("teleprompter.html", "Open it on the screen at the lens. The blank key starts and stops it; the arrow keys change the pace. For a glass, press M."),
+            ("teleprompter.html", "Open it on the screen at the lens. The space bar starts and stops it; the arrow keys change the pace. For a glass, press M."),
         ]),
         ("At the cut",
         [
             ("shots.otio", "Open it in your editing program: the shots in order, green markers where a number, a page or an arrow goes onto the picture, red ones where something is filmed again. The times are estimates."),
-            (PictureNames.Folder, "Every shot as a drawing: in the folder 'dark' for the film, where a light picture would dazzle; the others for pages, '.svg' for print."),
-            ("chapters.ffmeta", "Puts the chapters into the video: ffmpeg -i film.mp4 -i chapters.ffmeta -map 0 -map_chapters 1 -c copy film-with-chapters.mp4"),
-            ("chapters.xml", "The same for Matroska: mkvmerge -o film.mkv --chapters chapters.xml film.mp4"),
+            (PictureNames.Folder, "Every shot as a drawing: in the folder “dark” for the film, where a light picture would dazzle; the others for pages, “.svg” for print."),
+            ("chapters.ffmeta", "Puts the chapters into the video:`ffmpeg -i film.mp4 -i chapters.ffmeta -map 0 -map_chapters 1 -c copy film-with-chapters.mp4"),
+            ("chapters.xml", "The same for Matroska:`mkvmerge -o film.mkv --chapters chapters.xml film.mp4"),
         ]),
         ("Below the video",
         [
@@ -34,7 +34,7 @@ internal static class PackIndex
         ]),
         ("For those who watch",
         [
-            ("lesson.html", "The lesson as a page to publish, together with the folder 'pictures'."),
+            ("lesson.html", "The lesson as a page to publish, together with the folder “pictures”."),
             ("hand-out-a4.pdf", "The player aid to print, with drawings, on A4."),
             ("hand-out-letter.pdf", "The same on US Letter."),
             ("player-aid.html", "The player aid as a page, which can be read aloud by a machine."),
@@ -52,7 +52,7 @@ internal static class PackIndex
         var page = new Markup();
         PageShell.Begin(page, lesson.Language, $"{lesson.Title}: the pack", "", PageStyle.ForIndex(assets));
         page.Open("body").Line()
-            .Open("header", ("class", "masthead")).Open("div", ("class", "masthead-in")).Open("div").Line()
+            .Open("header", ("class", "masthead packed")).Open("div", ("class", "masthead-in")).Open("div").Line()
             .Leaf("p", lesson.Game, ("class", "game")).Line()
             .Leaf("h1", lesson.Title).Line()
             .Leaf("p", "What lies in this pack, and what to do with each file. This page is for you.", ("class", "lead")).Line()
@@ -85,16 +85,34 @@ internal static class PackIndex
         page.Open("dl", ("class", "files")).Line();
         foreach ((string name, string does) in files)
         {
-            page.Open("div").Open("dt").Leaf("a", name.TrimEnd('/'), ("href", name)).Close().Leaf("dd", does).Close().Line();
+            page.Open("div").Open("dt").Leaf("a", name.TrimEnd('/'), ("href", name)).Close().Open("dd");
+            Does(page, does.Split('`'));
+            page.Close().Close().Line();
         }
 
         page.Close().Line().Close().Close().Line();
+    }
+
+    // Words, and behind a '`' a command to type, whose words are not broken.
+    private static void Does(Markup page, string[] parts)
+    {
+        page.Text(parts[0]);
+        foreach (string command in parts[1..])
+        {
+            page.Text(" ").Open("code");
+            foreach (string word in command.Split(' '))
+            {
+                page.Leaf("span", word).Text(" ");
+            }
+
+            page.Close();
+        }
     }
 
     private static string Says(ChapterTimes times) => times switch
     {
         ChapterTimes.Given => "The times of the chapters are those that you gave.",
         ChapterTimes.Heard => "The times of the chapters were found in your captions. Look at each once.",
-        _ => "The times of the chapters are estimates from the words. When the video is cut, make the pack again with '--captions' and its caption file, or with '--times' and a list of your own.",
+        _ => "The times of the chapters are estimates from the words. When the video is cut, make the pack again with “--captions” and its caption file, or with “--times” and a list of your own.",
     };
 }

@@ -19,7 +19,7 @@ public static class PrompterWriter
         ("Space", "start, stop"),
         ("← →", "slower, faster"),
         ("↑ ↓", "a passage back, a passage on"),
-        ("Page Up, Page Down", "a topic back, a topic on"),
+        ("Page Up, Down", "a topic back, a topic on"),
         ("+ −", "larger, smaller letters"),
         ("M", "mirror, for the glass in front of a lens"),
         ("L", "light or dark"),

@@ -16,7 +16,7 @@
 
   let pace = between(Number(wish.get("pace")) || Number(script.dataset.pace), slowest, fastest);
   let size = between(Number(wish.get("size")) || 1, smallest, largest);
-  let at = 0, share = 0, moved = -1, last = 0, isRunning = false, hasKeys = true, lock = null;
+  let at = 0, share = 0, moved = -1, last = 0, isBegun = false, isRunning = false, hasKeys = true, lock = null;
   let inSteps = wish.has("steps") || window.matchMedia("(prefers-reduced-motion: reduce)").matches;
 
   function between(value, low, high) { return Math.max(low, Math.min(high, value)); }
@@ -35,7 +35,9 @@
     return Math.floor(share * steps) / steps;
   }
 
+  // Before the first start the head of the script stands still, whatever is done to the letters.
   function place() {
+    if (!isBegun) { return; }
     const top = topOf(at), next = topOf(at + 1);
     const wanted = Math.max(0, top + shareShown(top, next) * (next - top) - window.innerHeight * readingLine);
     const whole = Math.floor(wanted);
@@ -97,6 +99,7 @@
     button("run").textContent = isRunning ? "Stop" : "Start";
     keepAwake();
     if (isRunning) {
+      isBegun = true;
       last = window.performance.now();
       window.requestAnimationFrame(tick);
     }
@@ -128,7 +131,7 @@
     place();
   }
 
-  function jump(to) { at = between(to, 0, passages.length - 1); share = 0; place(); tell(); }
+  function jump(to) { isBegun = true; at = between(to, 0, passages.length - 1); share = 0; place(); tell(); }
 
   function jumpTopic(by) {
     const here = at + (share > 0.1 ? 0.5 : 0);
@@ -155,7 +158,7 @@
     ArrowDown: function () { jump(at + 1); },
     PageUp: function () { jumpTopic(-1); },
     PageDown: function () { jumpTopic(1); },
-    Home: function () { jump(0); window.scrollTo(0, 0); find(); }
+    Home: function () { window.scrollTo(0, 0); at = 0; share = 0; isBegun = false; tell(); }
   };
 
   document.addEventListener("keydown", function (event) {
@@ -177,7 +180,7 @@
   button("keys").addEventListener("click", function () { hasKeys = !hasKeys; press("keys", hasKeys); });
 
   // Whoever scrolls by hand goes on from there.
-  window.addEventListener("scroll", function () { if (Math.abs(window.scrollY - moved) > 2) { moved = -1; find(); } }, { passive: true });
+  window.addEventListener("scroll", function () { if (Math.abs(window.scrollY - moved) > 2) { moved = -1; isBegun = true; find(); } }, { passive: true });
   window.addEventListener("resize", place);
 
   if (passages.length === 0) { return; }

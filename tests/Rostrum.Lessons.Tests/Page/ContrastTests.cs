@@ -58,7 +58,7 @@ public sealed class ContrastTests
         Assert.Equal(4, Regex.Count(css, @"--ink: var\(--(surround|table|slip)-ink\)"));
     }
 
-    private static double Ratio(string one, string other)
+    internal static double Ratio(string one, string other)
     {
         double first = Luminance(one);
         double second = Luminance(other);
