@@ -24,17 +24,22 @@ internal sealed class HandOutBlocks(double width, double size)
         for (int i = 0; i < sections.Length; i++)
         {
             IEnumerable<HandOutBlock> figure = i == first ? Figures(handOut, 0, Math.Min(1, figures)) : [];
-            foreach (HandOutBlock block in figure.Concat(Section(sections[i])))
+            IEnumerable<HandOutBlock> tables = i == Scoring(sections) ? Tables(handOut.Aid.Tables) : [];
+            foreach (HandOutBlock block in figure.Concat(Section(sections[i])).Concat(tables))
             {
                 yield return block;
             }
         }
 
-        foreach (HandOutBlock block in Tables(handOut.Aid.Tables).Concat(Figures(handOut, sections.IsEmpty ? 0 : 1, figures)))
+        foreach (HandOutBlock block in Figures(handOut, sections.IsEmpty ? 0 : 1, figures))
         {
             yield return block;
         }
     }
+
+    // Tables say what lines score; a game that scores nothing has them at its end.
+    private static int Scoring(ImmutableArray<AidSection> sections) =>
+        sections.FirstOrDefault(s => s.Title == "Scoring") is { } scoring ? sections.IndexOf(scoring) : sections.Length - 1;
 
     // The table is seen before its laws are read; a game without laws shows it first.
     private static int Place(ImmutableArray<AidSection> sections) => Math.Max(0, sections.IndexOf(sections.FirstOrDefault(s => s.Title == "Laws")!));
@@ -91,18 +96,7 @@ internal sealed class HandOutBlocks(double width, double size)
         .. InkWord.Of(clause.Note, Tones.QuietInk),
     ];
 
-    private IEnumerable<HandOutBlock> Tables(ImmutableArray<AidTable> tables)
-    {
-        if (!tables.IsEmpty)
-        {
-            yield return Heading("Tables");
-        }
-
-        foreach (HandOutBlock block in tables.SelectMany(t => Grid(t) is { } grid ? [grid] : Clause(Sentence(t), 0)))
-        {
-            yield return block;
-        }
-    }
+    private IEnumerable<HandOutBlock> Tables(ImmutableArray<AidTable> tables) => tables.SelectMany(t => Grid(t) is { } grid ? [grid] : Clause(Sentence(t), 0));
 
     private static AidClause Sentence(AidTable table) => new($"{table.Title}: {string.Join(", ", table.Columns.Select(c => $"{c.Key}: {c.Value}"))}.", "");
 
@@ -139,7 +133,10 @@ internal sealed class HandOutBlocks(double width, double size)
         double high = drawing.Scene.Height * drawing.Scale;
         return new HandOutBlock(size, high + (caption.Length * _line), StaysWithNext: false, at => new Drawn(
             Lines(caption, 0, caption.Length, at.Moved(0, high)),
-            new PlacedScene(drawing.Scene, at.Moved((width - (drawing.Scene.Width * drawing.Scale)) / 2, 0), drawing.Scale)));
+            new PlacedScene(drawing.Scene, at.Moved((width - (drawing.Scene.Width * drawing.Scale)) / 2, 0), drawing.Scale)))
+        {
+            MayWait = true,
+        };
     }
 
     private static SceneNode.Line Rule(Point from, double length, double thick, Tone tone) => new(from, from.Moved(length, 0), Paint.Line(tone, thick));

@@ -24,26 +24,31 @@ internal sealed class HandOutLayout(PaperSize paper, double size)
     /// <summary>The columns one after the other, each with its blocks and where they begin; two of them make a page.</summary>
     public ImmutableArray<ImmutableArray<(HandOutBlock Block, double Top)>> Fill(IEnumerable<HandOutBlock> blocks)
     {
-        var columns = ImmutableArray.CreateBuilder<ImmutableArray<(HandOutBlock, double)>>();
-        var column = ImmutableArray.CreateBuilder<(HandOutBlock, double)>();
-        double y = Margin + Head;
+        var columns = new List<List<(HandOutBlock Block, double Top)>> { new() };
+        var waiting = new Queue<HandOutBlock>();
         HandOutBlock[] all = [.. blocks];
         for (int i = 0; i < all.Length; i++)
         {
-            if (column.Count > 0 && y + all[i].Before + Needed(all, i) > _bottom)
+            if (all[i].MayWait && !Fits(columns[^1], all[i].Before, all[i].Height))
             {
-                columns.Add(column.ToImmutable());
-                column.Clear();
-                y = Margin + Head;
+                waiting.Enqueue(all[i]);
+                continue;
             }
 
-            y += column.Count == 0 ? 0 : all[i].Before;
-            column.Add((all[i], y));
-            y += all[i].Height;
+            while (!Fits(columns[^1], all[i].Before, Needed(all, i)))
+            {
+                Begin(columns, waiting);
+            }
+
+            Put(columns[^1], all[i]);
         }
 
-        columns.Add(column.ToImmutable());
-        return columns.ToImmutable();
+        while (waiting.Count > 0)
+        {
+            Begin(columns, waiting);
+        }
+
+        return [.. columns.Select(c => c.ToImmutableArray())];
     }
 
     /// <summary>The pages.</summary>
@@ -69,6 +74,22 @@ internal sealed class HandOutLayout(PaperSize paper, double size)
 
     /// <summary>The blocks of a hand-out in columns of this layout.</summary>
     public IEnumerable<HandOutBlock> Blocks(HandOut handOut, int figures) => new HandOutBlocks(ColumnWidth, size).Of(handOut, figures);
+
+    private static double TopOf(List<(HandOutBlock Block, double Top)> column) => column is [.., var last] ? last.Top + last.Block.Height : Margin + Head;
+
+    // What is higher than a column is put into an empty one all the same.
+    private bool Fits(List<(HandOutBlock Block, double Top)> column, double before, double height) => column.Count == 0 || TopOf(column) + before + height <= _bottom;
+
+    private static void Put(List<(HandOutBlock Block, double Top)> column, HandOutBlock block) => column.Add((block, TopOf(column) + (column.Count == 0 ? 0 : block.Before)));
+
+    private void Begin(List<List<(HandOutBlock Block, double Top)>> columns, Queue<HandOutBlock> waiting)
+    {
+        columns.Add([]);
+        while (waiting.TryPeek(out HandOutBlock? drawing) && Fits(columns[^1], drawing.Before, drawing.Height))
+        {
+            Put(columns[^1], waiting.Dequeue());
+        }
+    }
 
     // A heading takes the block behind it along.
     private static double Needed(HandOutBlock[] all, int i) =>

@@ -40,7 +40,7 @@ internal sealed class PrompterMaker(LessonReport report)
                     yield return new PrompterBlock.Heading(heading.Words);
                     break;
                 case LessonBlock.Shot shot:
-                    yield return new PrompterBlock.Cue("Shot", shot.Caption.Length > 0 ? shot.Caption : shot.Target, IsHeld(topic.Blocks, i) ? LessonClock.HoldSeconds : 0);
+                    yield return new PrompterBlock.Direction("Shot", shot.Caption.Length > 0 ? shot.Caption : shot.Target, IsHeld(topic.Blocks, i) ? LessonClock.HoldSeconds : 0);
                     break;
             }
         }

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace Rostrum.Lessons.Prompter;
 
-/// <summary>What a teleprompter shows: the words to be spoken, large, and quiet cues between them.</summary>
+/// <summary>What a teleprompter shows: the words to be spoken, large, and quiet directions between them.</summary>
 /// <param name="Title">Of the lesson.</param>
 /// <param name="Presenter">Who speaks; empty where that is not given.</param>
 /// <param name="WordsAMinute">The pace at which it begins to scroll.</param>
@@ -43,7 +43,7 @@ public abstract record PrompterBlock
     /// <param name="Kind">One word, such as <c>Shot</c>.</param>
     /// <param name="Words">What is seen.</param>
     /// <param name="HoldSeconds">How long the presenter is silent; 0 where words go on.</param>
-    public sealed record Cue(string Kind, string Words, int HoldSeconds) : PrompterBlock;
+    public sealed record Direction(string Kind, string Words, int HoldSeconds) : PrompterBlock;
 }
 
 /// <summary>Words spoken in one breath.</summary>
@@ -54,6 +54,6 @@ public sealed record PrompterPassage(ImmutableArray<PrompterRun> Runs, int Words
 /// <summary>A stretch of words on the prompter.</summary>
 /// <param name="Words">As spoken.</param>
 /// <param name="IsStressed">True where the voice leans on them.</param>
-/// <param name="Cue">What is to be known there and not spoken; empty for nothing.</param>
+/// <param name="Direction">What is to be known there and not spoken; empty for nothing.</param>
 /// <param name="IsWrong">True where the rules say something else, so that nobody reads it aloud unawares.</param>
-public sealed record PrompterRun(string Words, bool IsStressed, string Cue, bool IsWrong);
+public sealed record PrompterRun(string Words, bool IsStressed, string Direction, bool IsWrong);

@@ -12,6 +12,8 @@ namespace Rostrum.Lessons.Prompter;
 /// hand. The same script of a lesson gives the same text; the result is HTML that also reads as XML.</remarks>
 public static class PrompterWriter
 {
+    private const int MostOfDirection = 120;
+
     private static readonly string Code = Read("prompter.js");
 
     private static readonly (string Keys, string Does)[] Keys =
@@ -44,7 +46,7 @@ public static class PrompterWriter
             WriteTopic(page, script.Topics[i], i);
         }
 
-        page.Leaf("p", "The end", ("class", "cue end")).Line().Close().Line()
+        page.Leaf("p", "The end", ("class", "quiet end")).Line().Close().Line()
             .Open("script").Trusted(Code).Close().Line().Close().Line().Close().Line();
         return page.ToString();
     }
@@ -56,9 +58,9 @@ public static class PrompterWriter
     {
         string who = script.Presenter.Length > 0 ? $"{script.Presenter}. " : "";
         page.Open("header").Line().Leaf("h1", script.Title).Line()
-            .Leaf("p", $"{who}Words in this size are not to be spoken.", ("class", "cue")).Line()
+            .Leaf("p", $"{who}Words in this size are not to be spoken.", ("class", "quiet")).Line()
             .Leaf("noscript", "Without its script this page does not move by itself: scroll by hand.").Line()
-            .Open("dl", ("class", "cue keys")).Line();
+            .Open("dl", ("class", "quiet keys")).Line();
         foreach ((string keys, string does) in Keys)
         {
             page.Open("div").Leaf("dt", keys).Leaf("dd", does).Close().Line();
@@ -71,7 +73,7 @@ public static class PrompterWriter
     {
         string id = $"topic-{index + 1}";
         page.Open("section", ("aria-labelledby", id)).Line()
-            .Open("h2", ("id", id)).Text(topic.Title).Text(" ").Leaf("span", FilmTime.Write(topic.Start), ("class", "cue")).Close().Line();
+            .Open("h2", ("id", id)).Text(topic.Title).Text(" ").Leaf("span", FilmTime.Write(topic.Start), ("class", "quiet")).Close().Line();
         foreach (PrompterBlock block in topic.Blocks)
         {
             WriteBlock(page, block);
@@ -99,9 +101,9 @@ public static class PrompterWriter
             case PrompterBlock.Heading heading:
                 page.Leaf("h3", heading.Words).Line();
                 break;
-            case PrompterBlock.Cue cue:
-                page.Open("p", ("class", "cue shot"), ("data-words", "0"), ("data-hold", cue.HoldSeconds.ToString(CultureInfo.InvariantCulture)))
-                    .Leaf("b", cue.Kind).Text($" {cue.Words}").Close().Line();
+            case PrompterBlock.Direction direction:
+                page.Open("p", ("class", "quiet shot"), ("data-words", "0"), ("data-hold", direction.HoldSeconds.ToString(CultureInfo.InvariantCulture)))
+                    .Leaf("b", direction.Kind).Text($" {direction.Words}").Close().Line();
                 break;
         }
     }
@@ -117,8 +119,14 @@ public static class PrompterWriter
         page.Close().Line();
     }
 
+    // A direction comes before its words, so that it is seen in time and no full stop is torn from them.
     private static void WriteRun(Markup page, PrompterRun run)
     {
+        if (run.Direction.Length > 0)
+        {
+            page.Leaf("span", Prose.Clip(run.Direction, MostOfDirection), ("class", "quiet in")).Text(" ");
+        }
+
         if (run.IsStressed)
         {
             page.Leaf("strong", run.Words);
@@ -130,11 +138,6 @@ public static class PrompterWriter
         else
         {
             page.Text(run.Words);
-        }
-
-        if (run.Cue.Length > 0)
-        {
-            page.Text(" ").Leaf("span", Prose.Clip(run.Cue, 120), ("class", "cue in"));
         }
     }
 

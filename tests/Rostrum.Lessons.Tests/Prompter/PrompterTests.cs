@@ -21,23 +21,23 @@ public sealed class PrompterTests
     public void The_words_that_are_spoken_are_those_of_the_lesson_in_their_order() =>
         Assert.Equal(
             Prose.Fold(string.Concat(Report.Lesson.Topics.SelectMany(t => t.Blocks).SelectMany(b => b.Passages).Select(p => string.Concat(p.Select(r => r.Words)) + " "))),
-            Prose.Fold(string.Concat(Spoken(Root).Select(p => string.Concat(p.DescendantNodes().OfType<XText>().Where(t => !IsCue(t.Parent!)).Select(t => t.Value)) + " "))));
+            Prose.Fold(string.Concat(Spoken(Root).Select(p => string.Concat(p.DescendantNodes().OfType<XText>().Where(t => !IsDirection(t.Parent!)).Select(t => t.Value)) + " "))));
 
     [Fact]
     public void Every_passage_says_how_many_words_it_has() =>
         Assert.Equal(Report.Lesson.Topics.Sum(t => t.Words), Spoken(Root).Sum(p => int.Parse(p.Attribute("data-words")!.Value, CultureInfo.InvariantCulture)));
 
     [Fact]
-    public void Every_topic_is_a_part_with_its_heading_and_every_shot_a_cue()
+    public void Every_topic_is_a_part_with_its_heading_and_every_shot_a_direction()
     {
         Assert.Equal(Report.Lesson.Topics.Select(t => t.Title), Root.Descendants("h2").Select(h => h.Nodes().OfType<XText>().First().Value.Trim()));
-        Assert.Equal(Report.Shots.Select(s => $"Shot {s.Shot.Caption}"), Root.Descendants("p").Where(p => p.Attribute("class")?.Value == "cue shot").Select(p => p.Value));
+        Assert.Equal(Report.Shots.Select(s => $"Shot {s.Shot.Caption}"), Root.Descendants("p").Where(p => p.Attribute("class")?.Value == "quiet shot").Select(p => p.Value));
         Assert.All(Root.Descendants("section"), s => Assert.Contains(Root.Descendants("h2"), h => h.Attribute("id")!.Value == s.Attribute("aria-labelledby")!.Value));
     }
 
     [Fact]
-    public void What_is_marked_in_the_script_is_a_quiet_cue_behind_its_words() =>
-        Assert.Contains("Later in this lesson later: One night, counted", Spoken(Root).Select(p => Prose.Fold(p.Value)).Single(p => p.StartsWith("This chamber is worth", StringComparison.Ordinal)), StringComparison.Ordinal);
+    public void What_is_marked_in_the_script_is_a_quiet_direction_before_its_words() =>
+        Assert.Contains("later: One night, counted Later in this lesson", Spoken(Root).Select(p => Prose.Fold(p.Value)).Single(p => p.StartsWith("This chamber is worth", StringComparison.Ordinal)), StringComparison.Ordinal);
 
     [Fact]
     public void Only_our_own_script_may_run_and_nothing_is_fetched()
@@ -76,7 +76,7 @@ public sealed class PrompterTests
 
         XElement said = page.Descendants("span").Single(s => s.Attribute("class")?.Value == "wrong");
         Assert.Equal("four", said.Value);
-        Assert.StartsWith("check first: ", said.ElementsAfterSelf("span").First().Value, StringComparison.Ordinal);
+        Assert.StartsWith("check first: ", said.ElementsBeforeSelf("span").Last().Value, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -107,13 +107,13 @@ public sealed class PrompterTests
     [Theory]
     [InlineData(":root {", 7)]
     [InlineData(":root.light {", 4.5)]
-    public void Words_and_cues_stand_out_from_their_ground(string block, double least)
+    public void Words_and_directions_stand_out_from_their_ground(string block, double least)
     {
         string css = StyleSheets.Read("prompter");
         string light = Regex.Match(css, $@"{Regex.Escape(block)}([^}}]*)}}").Groups[1].Value;
 
         Assert.All(
-            ["ink", "faint", "cue", "wrong"],
+            ["ink", "faint", "quiet", "wrong"],
             name => Assert.InRange(ContrastTests.Ratio(Colour(light, name), Colour(light, "ground")), least, 21));
         Assert.InRange(ContrastTests.Ratio(Colour(light, "focus"), Colour(light, "ground")), 3, 21);
     }
@@ -129,5 +129,5 @@ public sealed class PrompterTests
 
     private static IEnumerable<XElement> Spoken(XElement page) => page.Descendants().Where(e => e.Attribute("data-words") is not null && e.Attribute("data-hold") is null);
 
-    private static bool IsCue(XElement element) => element.AncestorsAndSelf().Any(e => e.Attribute("class")?.Value.StartsWith("cue", StringComparison.Ordinal) == true);
+    private static bool IsDirection(XElement element) => element.AncestorsAndSelf().Any(e => e.Attribute("class")?.Value.StartsWith("quiet", StringComparison.Ordinal) == true);
 }
