@@ -1,7 +1,6 @@
 using Rostrum.Lessons.Captions.Reading;
 using Rostrum.Lessons.Film.Chapters;
 using Rostrum.Lessons.Film.Corrections;
-using Rostrum.Text;
 
 namespace Rostrum.Lessons.Film;
 

@@ -12,6 +12,9 @@ internal sealed class HandOutBlocks(double width, double size)
     // A clause of so many lines is longer than any that was ever read back; what is longer still may be cut there.
     private const int MostLines = 12;
 
+    // Of the two lines below a heading, in ems above its foot.
+    private static readonly double[] RuleHeights = [0.28, 0.43];
+
     private readonly double _line = size * 1.27;
 
     /// <summary>The blocks, in the order of reading.</summary>
@@ -63,7 +66,7 @@ internal sealed class HandOutBlocks(double width, double size)
         [
             .. lines.SelectMany((l, i) => l.At(at.Moved(0, letters * (0.95 + (i * 1.2))), letters)),
             // A double rule, as on the web pages.
-            .. new[] { 0.28, 0.43 }.Select(up => Rule(at.Moved(0, height - (size * (0.72 - up))), width, 0.6, Tones.Ink)),
+            .. RuleHeights.Select(up => Rule(at.Moved(0, height - (size * (0.72 - up))), width, 0.6, Tones.Ink)),
         ]));
     }
 

@@ -5,7 +5,6 @@ using Rostrum.Lessons.Film;
 using Rostrum.Lessons.Film.Chapters;
 using Rostrum.Lessons.Film.Corrections;
 using Rostrum.Lessons.Page;
-using Rostrum.Text;
 
 namespace Rostrum.Lessons.Pack;
 

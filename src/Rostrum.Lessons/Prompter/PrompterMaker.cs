@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Rostrum.Lessons.Claims;
 using Rostrum.Lessons.Film;
 using Rostrum.Lessons.Scripts;
-using Rostrum.Text;
 
 namespace Rostrum.Lessons.Prompter;
 
