@@ -26,6 +26,7 @@ public class PaperWriterTests
 
         Assert.Contains("/Lang (en-GB)", last);
         Assert.Contains("/DisplayDocTitle true", last);
+        Assert.Equal(["/Type /Catalog", "/Pages", "/ViewerPreferences", "/Lang"], Regex.Matches(last[..last.IndexOf("endobj", StringComparison.Ordinal)], @"^(?:<<)?(/Type /Catalog|/Pages|/ViewerPreferences|/Lang)\b", RegexOptions.Multiline).Select(m => m.Groups[1].Value));
         Assert.Equal(PagesOf(Pdf), PagesOf(last));
     }
 

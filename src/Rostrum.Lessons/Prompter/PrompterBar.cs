@@ -19,7 +19,7 @@ internal static class PrompterBar
             .Leaf("span", "", ("id", "topic")).Text(" ").Leaf("span", "", ("id", "left")).Text(" ")
             .Leaf("span", string.Create(CultureInfo.InvariantCulture, $"{wordsAMinute} words a minute"), ("id", "pace")).Line().Close().Line()
             .Leaf("div", "", ("class", "mark"), ("aria-hidden", "true"), ("hidden", "hidden")).Line()
-            .Open("div", ("class", "bar"), ("role", "toolbar"), ("aria-label", "Teleprompter"), ("hidden", "hidden")).Line();
+            .Open("div", ("class", "bar"), ("role", "group"), ("aria-label", "Teleprompter"), ("hidden", "hidden")).Line();
         foreach ((string id, string words, bool isSwitch) in Buttons)
         {
             page.Leaf("button", words, ("type", "button"), ("id", id), ("aria-pressed", isSwitch ? "false" : null)).Line();

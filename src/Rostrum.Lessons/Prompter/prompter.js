@@ -179,6 +179,9 @@
   button("steps").addEventListener("click", function () { steps(!inSteps); });
   button("keys").addEventListener("click", function () { hasKeys = !hasKeys; press("keys", hasKeys); });
 
+  // On a screen without keys a tap on the words does what the blank does; who marks words with the pointer wants to copy them.
+  script.addEventListener("click", function () { if (String(window.getSelection()) === "") { run(!isRunning); } });
+
   // Whoever scrolls by hand goes on from there.
   window.addEventListener("scroll", function () { if (Math.abs(window.scrollY - moved) > 2) { moved = -1; isBegun = true; find(); } }, { passive: true });
   window.addEventListener("resize", place);

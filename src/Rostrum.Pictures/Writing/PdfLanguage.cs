@@ -4,9 +4,9 @@ using System.Text.RegularExpressions;
 
 namespace Rostrum.Pictures;
 
-/// <summary>Says in a finished PDF which language its texts are in, and that its title is to be shown in place of the file's name.</summary>
-/// <remarks>The drawing library cannot say either. The catalogue of the document is written once more behind the end, as ISO 32000-1, 7.5.6 (incremental updates)
-/// has it; its entries <c>Lang</c> and <c>ViewerPreferences</c> are those of table 28. A screen reader needs the language to pronounce the words.</remarks>
+/// <summary>Says in a finished PDF which language its texts are in.</summary>
+/// <remarks>The drawing library cannot say it. The catalogue of the document is written once more behind the end, as ISO 32000-1, 7.5.6 (incremental updates)
+/// has it; its entry <c>Lang</c> is that of table 28. A screen reader needs the language to pronounce the words.</remarks>
 internal static partial class PdfLanguage
 {
     /// <summary>The file with the language said.</summary>
@@ -33,7 +33,7 @@ internal static partial class PdfLanguage
     private static string Update(int length, string root, string catalogue, string language, string trailer, string before)
     {
         const string Gap = "\n";
-        string whole = $"{Gap}{root} 0 obj\n<<{catalogue}\n/Lang ({language})\n/ViewerPreferences <</DisplayDocTitle true>>>>\nendobj\n";
+        string whole = $"{Gap}{root} 0 obj\n<<{catalogue}\n/Lang ({language})>>\nendobj\n";
         return string.Create(
             CultureInfo.InvariantCulture,
             $"{whole}xref\n{root} 1\n{length + Gap.Length:0000000000} 00000 n \ntrailer\n<<{trailer}\n/Prev {before}>>\nstartxref\n{length + whole.Length}\n%%EOF\n");
