@@ -9,6 +9,7 @@ switch (args)
         Console.Out.WriteLine("counting   how long exact counts of whole games take by their sheets, beside rules written by hand (minutes)");
         Console.Out.WriteLine("growth     how the time of each operation over boards and sets grows with their size (a minute)");
         Console.Out.WriteLine("messages   how well one slip in a shipped sheet or position is told; bench messages [NUMBER] [--worst] [--silent] [--slip NUMBER] (minutes)");
+        Console.Out.WriteLine("pack       how long the whole pack of Kiln Night takes (a minute)");
         Console.Out.WriteLine("review     how many planted slips of spoken lessons the review finds, and how many of its findings are right; bench review [SET] [--each] (seconds)");
         Console.Out.WriteLine("           bench review demo: each number of the demo recording changed, found or not; bench review long: time and memory for an hour of speech");
         Console.Out.WriteLine("           bench review fit, bench review fit rules: the weights of numbers and rules, fitted on the lessons for tuning");
@@ -26,6 +27,9 @@ switch (args)
         return 0;
     case ["messages", .. var wishes]:
         return Messages.Run(Console.Out, wishes);
+    case ["pack"]:
+        Packs.Run(Console.Out);
+        return 0;
     case ["review", "fit", "rules"]:
         return RuleFit.Run(Console.Out);
     case ["review", "fit"]:
@@ -50,6 +54,6 @@ switch (args)
         LargeSheet.WriteCards(folder);
         return 0;
     default:
-        Console.Error.WriteLine($"There is no benchmark '{args[0]}'. Known are 'answers', 'counting', 'growth', 'messages', 'review', 'script' and 'statistics'.");
+        Console.Error.WriteLine($"There is no benchmark '{args[0]}'. Known are 'answers', 'counting', 'growth', 'messages', 'pack', 'review', 'script' and 'statistics'.");
         return 2;
 }

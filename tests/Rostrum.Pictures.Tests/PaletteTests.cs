@@ -28,12 +28,13 @@ public class PaletteTests
 
         Assert.InRange(Contrast.Ratio(Palette.Light[colour.Mark], Palette.Light[colour.Body]), 3, 21);
         Assert.InRange(Contrast.Ratio(Palette.Dark[colour.Mark], Palette.Dark[colour.Body]), 3, 21);
+        Assert.InRange(Contrast.Ratio(Palette.Print[colour.Mark], Palette.Print[colour.Body]), 3, 21);
     }
 
     [Fact]
-    public void Every_tone_has_a_colour_by_day_and_by_night() => Assert.All(
+    public void Every_tone_has_a_colour_by_day_by_night_and_on_paper() => Assert.All(
         Tones.All.Concat(PieceColours.All.Select(colour => colour.Body)),
-        tone => Assert.Equal((tone, tone), (Palette.Light.KnownTones.Single(tone.Equals), Palette.Dark.KnownTones.Single(tone.Equals))));
+        tone => Assert.Equal((tone, tone, tone), (Palette.Light.KnownTones.Single(tone.Equals), Palette.Dark.KnownTones.Single(tone.Equals), Palette.Print.KnownTones.Single(tone.Equals))));
 
     [Fact]
     public void Unknown_tone_is_refused() => Assert.Throws<KeyNotFoundException>(() => Palette.Light[new Tone("mauve-ish")]);
@@ -48,8 +49,13 @@ public class PaletteTests
         Assert.All(Palette.Light.KnownTones, tone => Assert.Equal(4, css.Split($" {tone.CssProperty}: ").Length));
     }
 
-    private static Palette Of(string name) => name == "dark" ? Palette.Dark : Palette.Light;
+    private static Palette Of(string name) => name switch
+    {
+        "dark" => Palette.Dark,
+        "print" => Palette.Print,
+        _ => Palette.Light,
+    };
 
     private static TheoryData<string, string, string> Pairs(IEnumerable<(Tone First, Tone Ground)> pairs) =>
-        new(pairs.SelectMany(pair => new[] { ("light", pair.First.Name, pair.Ground.Name), ("dark", pair.First.Name, pair.Ground.Name) }));
+        new(pairs.SelectMany(pair => new[] { "light", "dark", "print" }.Select(palette => (palette, pair.First.Name, pair.Ground.Name))));
 }

@@ -4,7 +4,7 @@ using Rostrum.Text;
 
 namespace Rostrum.Lessons.Film;
 
-/// <summary>Messages about what goes to editors and platforms: ROS067x and ROS068x.</summary>
+/// <summary>Messages about what goes to editors and platforms: ROS067x to ROS069x.</summary>
 internal static class FilmProblems
 {
     public static Diagnostic FirstNotAtZero(SourceSpan at, string time) => new(
@@ -82,4 +82,15 @@ internal static class FilmProblems
 
     public static Diagnostic EmptyCorrection(SourceSpan at, string time) => new(
         "ROS0689", Severity.Warning, at, $"The correction at {time} says nothing.", "Write behind the time what is right.");
+
+    public static Diagnostic NotHeard(SourceSpan at, string topic, string time) => new(
+        "ROS0664", Severity.Warning, at, $"The words of '{Prose.Clip(topic)}' are not heard in the captions, so its chapter begins at {time} by estimate.",
+        "Look at the video; write the times into a file of your own for '--times', and leave the line out where the topic is not in the film.");
+
+    public static Diagnostic OtherFilm(SourceSpan at, string captions, int percent) => new(
+        "ROS0665", Severity.Warning, at, $"Of this lesson {percent} % is heard in '{Prose.Clip(captions)}', so the times of its chapters stay estimates.",
+        "Look whether these are the captions of this lesson's film; where they are, give the times with '--times'.");
+
+    public static Diagnostic NoTopics(SourceSpan at) => new(
+        "ROS0666", Severity.Error, at, "This lesson says nothing, so there is nothing to publish.", "Write a heading with '##' and below it what you say.");
 }

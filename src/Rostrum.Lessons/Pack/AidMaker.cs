@@ -21,7 +21,10 @@ internal sealed class AidMaker
     {
         Sheet sheet = game.Sheet().Sheet!;
         string printing = report.Lesson.Printing.Length == 0 ? "" : $"{report.Lesson.Printing} printing";
-        return new PlayerAid(sheet.Game, Prose.Sentence(printing), PageMaker.Day(report.Lesson.CorrectAsOf), [.. new AidMaker(sheet).Sections()], "Unofficial. Rules in our own words; the rulebook decides.");
+        return new PlayerAid(sheet.Game, Prose.Sentence(printing), PageMaker.Day(report.Lesson.CorrectAsOf), [.. new AidMaker(sheet).Sections()], "Unofficial. Rules in our own words; the rulebook decides.")
+        {
+            Tables = [.. AidTables.Of(sheet)],
+        };
     }
 
     private IEnumerable<AidSection> Sections()
@@ -69,6 +72,7 @@ internal sealed class AidMaker
 
     private AidClause Clause(ReadClause clause) => new(clause.Says, clause.Cite?.Page is { } page ? $"p. {page}" : "")
     {
+        Name = clause.Section == "Scoring" ? Prose.Sentence(clause.Name) : "",
         Note = _sheet.Choices.FirstOrDefault(c => c.IsOpen && Bears(c, clause)) is { } open ? $"The rules leave open: {Question(open)}." : "",
     };
 

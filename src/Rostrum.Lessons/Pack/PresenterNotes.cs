@@ -10,7 +10,7 @@ internal static class PresenterNotes
 {
     private static readonly string[] Cautions =
     [
-        "Was the copy a gift, or is the lesson paid for? Say so in the lesson and beside it, where your law asks for it.",
+        "Was the copy a gift, or is the lesson paid for? Say so in the lesson and beside it, where your law asks for it. `disclosure:` at the head of the lesson puts your sentence into `description.txt`.",
         "Does the box carry a warning, such as small parts or flashing lights? Say it.",
         "The drawings are yours to use. For scans, covers and card texts ask the publisher.",
         "Upload `lesson.html` together with the folder `pictures`: the page leads to the drawings. This file stays with you.",

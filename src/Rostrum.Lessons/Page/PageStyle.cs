@@ -12,9 +12,17 @@ internal static class PageStyle
     /// <summary>The style sheet of the player aid.</summary>
     public static string ForAid(PageAssets assets) => Gather(assets, "ground", "aid");
 
-    private static string Gather(PageAssets assets, params ReadOnlySpan<string> parts)
+    /// <summary>The style sheet of a pack's list of files.</summary>
+    public static string ForIndex(PageAssets assets) => Gather(assets with { PictureStyle = "" }, "ground", "lesson", "index");
+
+    /// <summary>The style sheet of the teleprompter, which is dark whatever the reader's machine asks for.</summary>
+    public static string ForPrompter(PageAssets assets) => Gather("", assets, "prompter");
+
+    private static string Gather(PageAssets assets, params ReadOnlySpan<string> parts) => Gather(PageTheme.Css() + assets.PictureStyle, assets, parts);
+
+    private static string Gather(string colours, PageAssets assets, params ReadOnlySpan<string> parts)
     {
-        var css = new StringBuilder(PageTheme.Css()).Append(assets.PictureStyle);
+        var css = new StringBuilder(colours);
         foreach (PageFont font in assets.Fonts)
         {
             css.Append(FontFace(font));

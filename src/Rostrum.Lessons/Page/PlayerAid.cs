@@ -15,6 +15,9 @@ public sealed record PlayerAid(
     ImmutableArray<AidSection> Sections,
     string UnofficialNote)
 {
+    /// <summary>The tables of the sheet that hold numbers only, such as what runs score; may be empty.</summary>
+    public ImmutableArray<AidTable> Tables { get; init; } = [];
+
     /// <summary>The language of all texts, as BCP 47 writes it.</summary>
     public string Language { get; init; } = "en";
 }

@@ -15,6 +15,9 @@ public sealed record Lesson(SourceText Source, string Title, string Presenter, s
     /// <summary>How many words the presenter speaks a minute: <c>pace</c> of the front matter, else <see cref="Pace.Usual"/>.</summary>
     public int WordsAMinute { get; init; } = Pace.Usual;
 
+    /// <summary>Whether the copy was a gift or the lesson is paid for, in the presenter's words: <c>disclosure</c> of the front matter; empty where it is not given.</summary>
+    public string Disclosure { get; init; } = "";
+
     /// <summary>Every statement that can be checked, in the order of the file.</summary>
     public IEnumerable<LessonRun.Claim> Claims => Topics.SelectMany(t => t.Blocks).SelectMany(b => b.Runs).OfType<LessonRun.Claim>();
 

@@ -42,6 +42,7 @@ public static class LessonReader
         return new Lesson(
             source, title, front.GetValueOrDefault("presenter", ""), front.GetValueOrDefault("correct as of", ""), front.GetValueOrDefault("printing", ""), topics.ToImmutable())
         {
+            Disclosure = front.GetValueOrDefault("disclosure", ""),
             WordsAMinute = front.TryGetValue("pace", out string? pace) ? Pace.Of(pace, HeadLine(source, "pace"), problems) : Pace.Usual,
         };
     }

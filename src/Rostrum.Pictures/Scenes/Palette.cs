@@ -41,6 +41,19 @@ public sealed class Palette
         (Tones.Flaw, "#8f0f29"), (Tones.FlawInk, "#fff4e0"),
         (Tones.Asked, "#43378f"), (Tones.Good, "#0f5832"), (Tones.Bad, "#8f0f29"), (Tones.TagInk, "#fffbf2"), (Tones.Arrow, "#43378f"));
 
+    /// <summary>For a sheet of paper that is mostly words: black on white, boards in greys, so that it prints well without colour.</summary>
+    public static Palette Print { get; } = new(
+        "print",
+        (Tones.Surround, "#ffffff"), (Tones.Table, "#ffffff"), (Tones.TableEdge, "#d8d8d8"),
+        (Tones.Ink, "#000000"), (Tones.QuietInk, "#4d4d4d"),
+        (Tones.Frame, "#5c5c5c"), (Tones.FrameEdge, "#000000"), (Tones.Plank, "#8a8a8a"),
+        (Tones.Back, "#f7f7f7"), (Tones.BackInk, "#262626"),
+        (Tones.FirstArea, "#e6e6e6"), (Tones.SecondArea, "#f2f2f2"), (Tones.ThirdArea, "#d8d8d8"), (Tones.Shade, "#c4c4c4"),
+        (Tones.Paper, "#ffffff"), (Tones.PaperEdge, "#9a9a9a"), (Tones.PaperInk, "#000000"),
+        (Tones.PieceEdge, "#000000"), (Tones.Blank, "#ffffff"), (Tones.DarkMark, "#241b15"), (Tones.LightMark, "#fff4e0"),
+        (Tones.Flaw, "#000000"), (Tones.FlawInk, "#ffffff"),
+        (Tones.Asked, "#333333"), (Tones.Good, "#1a1a1a"), (Tones.Bad, "#1a1a1a"), (Tones.TagInk, "#ffffff"), (Tones.Arrow, "#1a1a1a"));
+
     /// <summary>Lower case, such as <c>dark</c>.</summary>
     public string Name { get; }
 

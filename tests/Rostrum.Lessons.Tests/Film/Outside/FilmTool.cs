@@ -2,7 +2,7 @@ using System.Diagnostics;
 
 namespace Rostrum.Lessons.Tests.Film.Outside;
 
-/// <summary>A program of other people that reads what we write: <c>ffmpeg</c>, <c>ffprobe</c>, <c>mkvmerge</c>, <c>mkvextract</c>.</summary>
+/// <summary>A program of other people that reads what we write: <c>ffmpeg</c>, <c>ffprobe</c>, <c>mkvmerge</c>, <c>mkvextract</c>, <c>pdfinfo</c>, <c>pdffonts</c>, <c>pdftotext</c>.</summary>
 internal static class FilmTool
 {
     /// <summary>Set by <c>./test</c> to the reason where the programs are not there and cannot be installed; only then are these checks left out.</summary>
@@ -31,7 +31,7 @@ internal static class FilmTool
         string? reason = Environment.GetEnvironmentVariable(ReasonVariable);
         string? path = (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator).Select(folder => Path.Combine(folder, name)).FirstOrDefault(File.Exists);
         Assert.SkipWhen(path is null && reason is { Length: > 0 }, reason ?? "");
-        Assert.True(path is not null, $"'{name}' is missing: run ./test, which installs it, or install the packages ffmpeg and mkvtoolnix.");
+        Assert.True(path is not null, $"'{name}' is missing: run ./test, which installs it, or install the packages ffmpeg, mkvtoolnix and poppler-utils.");
         return path;
     }
 }
