@@ -67,7 +67,7 @@ HashSet<string> ofGame = [.. raw.Where(r => r.Variant is null && r.Clause.Sectio
             .Concat(Counted(sheet, basis, units, weights))
             .Concat(Beyond(sheet, basis, weights));
         ScriptWords script = lesson is null ? ScriptWords.None : ScriptWords.Of(game, sheet, lesson);
-        return new Statements(units, [.. all, .. script.Facts.SelectMany(f => Scripted(f, basis, units, weights))], weights, tables) { Script = script };
+        return new Statements(units, [.. all, .. script.Facts.SelectMany(f => Scripted(f, basis, units, weights)).Select(s => s with { OfVariant = [.. Spoken(s.Clause.Name).Select(t => t.Stem).Where(ofVariants.Contains)] })], weights, tables) { Script = script };
     }
 
     /// <summary>The words of a clause as if they were spoken.</summary>
