@@ -91,6 +91,7 @@ public static class RostrumCommand
             new DrawCommand(desk),
             new LessonCommand(desk),
             new PackCommand(desk),
+            new PublishCommand(desk),
         };
         root.Options.Add(new Option<bool>("--trace") { Description = "If Rostrum itself fails, show where.", Recursive = true });
         root.Options.OfType<HelpOption>().Single().Action = new ShowHelp();

@@ -21,6 +21,8 @@ namespace Rostrum.Cli.Reports;
 [JsonSerializable(typeof(CountReport))]
 [JsonSerializable(typeof(PlayReport))]
 [JsonSerializable(typeof(ThreatsReport))]
+[JsonSerializable(typeof(PublishReport))]
+[JsonSerializable(typeof(PublishedCheckReport))]
 internal sealed partial class ReportJson : JsonSerializerContext
 {
     /// <summary>The version of the shape, the value of <c>format</c> in every report.</summary>
