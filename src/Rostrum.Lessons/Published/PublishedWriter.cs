@@ -32,6 +32,9 @@ public static class PublishedWriter
         return before.HasErrors || after.HasErrors || after.Videos.Length != before.Videos.Length + 1 || after.Videos[^1].InWords != video.InWords ? null : content;
     }
 
+    /// <summary>Words as the file can hold them: one line, without signs that nobody sees; those that join letters stay.</summary>
+    internal static string Plain(string words) => Film.OneLine.Of(string.Concat(words.EnumerateRunes().Where(r => r.Value is 0x200C or 0x200D || Rune.GetUnicodeCategory(r) != UnicodeCategory.Format)));
+
     private static string Added(SourceText file, PublishedVideo video)
     {
         OutlineMapping root = OutlineReader.Read(file, PublishedKeys.Dialect, new DiagnosticBag());
@@ -138,9 +141,6 @@ public static class PublishedWriter
         private static string Name(string name) => name.All(c => char.IsLetterOrDigit(c) || c is ' ' or '-' or '_') ? name : OutlineQuotes.Quote(Plain(name));
 
         // A sentence is written as it is, unless its first sign would make something else of it.
-        private static string Raw(string words) => Plain(words) is var plain && plain.Length > 0 && plain[0] is '"' or '\'' or '|' or '>' or '{' or '[' ? OutlineQuotes.Quote(plain) : plain;
-
-        // One line, without signs that nobody sees.
-        private static string Plain(string words) => Film.OneLine.Of(string.Concat(words.EnumerateRunes().Where(r => System.Text.Rune.GetUnicodeCategory(r) != UnicodeCategory.Format)));
+        private static string Raw(string words) => Plain(words) is var plain && plain.Length > 0 && plain[0] is '"' or '\'' or '|' or '>' or '{' or '[' or '#' ? OutlineQuotes.Quote(plain) : plain;
     }
 }

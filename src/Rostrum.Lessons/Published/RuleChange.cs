@@ -38,9 +38,11 @@ public enum ChangeKind
 /// words that carry meaning and the numbers of the sentence count. The number one is left out of sentences: people say it in too many ways.</remarks>
 internal static partial class RuleChange
 {
+    /// <summary>With this the status of a rule begins that nobody decided.</summary>
+    public const string Open = "open: ";
+
     private const string Idiom = "idiom = ";
     private const string Rows = "rows = ";
-    private const string Open = "open: ";
     private const string Decided = "decided: ";
 
     /// <summary>What became of a rule.</summary>

@@ -22,7 +22,8 @@ internal sealed partial class RuleTimes
     private readonly ImmutableArray<RuleHeard> _heard;
     private readonly ClauseMatch _match;
     private readonly ILookup<int, int> _topicsOfPage;
-    private readonly int? _topicOfTies;
+    private readonly Dictionary<string, int> _clausesOfStem;
+    private readonly int? _blockOfTies;
 
     /// <summary>The times of a lesson.</summary>
     /// <param name="report">The checked lesson.</param>
@@ -35,7 +36,8 @@ internal sealed partial class RuleTimes
         (_speech, _leads, _times, _heard) = (speech, leads, times, heard);
         _match = new ClauseMatch(speech, [.. report.Script.Clauses.Select(c => c.Clause)]);
         _topicsOfPage = speech.Sentences.Where(s => !s.IsCaption).SelectMany(s => Page().Matches(s.Words).Select(m => (Page: int.Parse(m.Groups[1].ValueSpan, CultureInfo.InvariantCulture), s.Topic))).Distinct().ToLookup(p => p.Page, p => p.Topic);
-        _topicOfTies = report.Script.Clauses.Where(c => c.Clause is { Sort: ClauseSort.Tie, Variant: null } && c.Status == CoverStatus.Said).SelectMany(c => c.Topics).GroupBy(t => t).OrderByDescending(g => g.Count()).Select(g => (int?)g.Key).FirstOrDefault();
+        _clausesOfStem = report.Script.Clauses.SelectMany(c => ClauseMatch.StemsOf(c.Clause)).GroupBy(t => t, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Count(), StringComparer.Ordinal);
+        _blockOfTies = report.Script.Clauses.Where(c => c is { Clause: { Sort: ClauseSort.Tie, Variant: null }, Sentence: >= 0 }).GroupBy(c => speech.Sentences[c.Sentence].Block).OrderByDescending(g => g.Count()).Select(g => (int?)g.Key).FirstOrDefault();
     }
 
     /// <summary>When a rule is said, in order; empty where no place of the script says it.</summary>
@@ -64,24 +66,38 @@ internal sealed partial class RuleTimes
             return readings;
         }
 
-        return NearPage(cover) is { } near ? [near] : cover.Sentence >= 0 ? [cover.Sentence] : cover.Topics.Select(t => Sentences(s => s.Topic == t && !s.IsCaption).Take(1)).SelectMany(s => s);
+        ClauseHit? place = NearPage(cover) ?? (cover.Sentence >= 0 ? new ClauseHit(cover.Score, cover.Sentence, cover.Sentences) : null);
+        return place is { } said ? [Telling(cover.Clause, said)] : cover.Topics.Select(t => Sentences(s => s.Topic == t && !s.IsCaption).Take(1)).SelectMany(s => s);
     }
 
-    private int? NearPage(ClauseCover cover)
+    // Of the sentences that say it together, the one that says most of it, rare words before common ones; a set-up or turn is said by all of them.
+    private int Telling(LessonClause clause, ClauseHit place)
+    {
+        string[] stems = ClauseMatch.StemsOf(clause);
+        double Weight(int i) => _speech.Sentences[i].IsCaption ? -1 : _speech.Sentences[i].Stems.Select(t => TableTalk.Of(t.Stem)).Distinct().Where(stems.Contains).Sum(t => 1.0 / _clausesOfStem.GetValueOrDefault(t, 1));
+        return clause.Sort == ClauseSort.Course ? place.First : Enumerable.Range(place.First, Math.Max(1, place.Count)).MaxBy(Weight);
+    }
+
+    private ClauseHit? NearPage(ClauseCover cover)
     {
         LessonClause clause = cover.Clause;
-        int[] topics = clause.Variant is not null ? []
-            : clause.Sort == ClauseSort.Tie ? (_topicOfTies is { } ties ? [ties] : [])
-            : clause.Cite?.Page is { } page ? [.. _topicsOfPage[page]] : [];
-        // A lesson that gives the rule to topics itself knows better.
-        bool isGiven = cover.Sentence >= 0 && topics.Contains(_speech.Sentences[cover.Sentence].Topic);
-        if (topics.Length == 0 || isGiven || clause.Sort is ClauseSort.Reading or ClauseSort.Variant)
+        int at = cover.Sentence >= 0 ? _speech.Sentences[cover.Sentence].Topic : -1;
+        int[] topics = clause is { Variant: null, Cite.Page: { } page } ? [.. _topicsOfPage[page]] : [];
+        if (clause.Sort == ClauseSort.Tie)
         {
-            return null;
+            return clause.Variant is null && _blockOfTies is { } block && cover.Sentence >= 0 && _speech.Sentences[cover.Sentence].Block != block ? Best(clause, s => s.Block == block, 0) : null;
         }
 
-        ClauseHit hit = _match.Best(clause, s => !s.IsCaption && topics.Contains(s.Topic));
-        return hit.First >= 0 && ClauseMatch.IsEnough(clause, hit) ? hit.First : null;
+        // A topic that names no page may say any rule; one that names only others says this one by chance.
+        bool isElsewhere = at >= 0 && _topicsOfPage.Any(p => p.Contains(at));
+        return topics.Length == 0 || topics.Contains(at) || clause.Sort is ClauseSort.Reading or ClauseSort.Variant
+            ? null : Best(clause, s => topics.Contains(s.Topic), isElsewhere ? ClauseMatch.EnoughOfChange : ClauseMatch.Enough);
+    }
+
+    private ClauseHit? Best(LessonClause clause, Predicate<SpokenSentence> mayStand, double enough)
+    {
+        ClauseHit hit = _match.Best(clause, s => !s.IsCaption && mayStand(s));
+        return hit.First >= 0 && hit.Score >= enough ? hit : null;
     }
 
     // Where the presenter did not speak the script, the review of the recording may have heard the rule all the same.

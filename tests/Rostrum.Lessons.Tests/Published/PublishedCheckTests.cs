@@ -137,6 +137,33 @@ public sealed class PublishedCheckTests
     }
 
     [Fact]
+    public void A_rule_that_is_only_called_otherwise_is_not_gone()
+    {
+        PublishedReport report = PublishedBench.After(("  at most three:\n    says: At most three", "  three at most:\n    says: At most three"));
+
+        Assert.Empty(report.Findings);
+        Assert.Equal(("laws/at most three", "Said at about 4:20; the sheet calls it 'laws/three at most' now."), Assert.Single(report.Notes.Select(n => (n.About, n.Says))));
+    }
+
+    [Fact]
+    public void What_was_counted_by_a_rule_that_is_gone_is_wrong_where_it_was_counted()
+    {
+        PublishedReport report = PublishedBench.After(("""
+              sticks:
+                says: Every three sticks left score 1 point, rounded down.
+                cite: book 8
+                idiom: leftovers by a rate
+                of: my sticks
+                every: 3
+
+            """.ReplaceLineEndings("\n"), ""));
+
+        Assert.Contains(report.Findings, f => f is { Clause: "score/sticks", Kind: ChangeKind.Gone, IsValue: false });
+        Assert.Contains(report.Findings, f => f is { Clause: "score/sticks", Kind: ChangeKind.Gone, IsValue: true, Then: "Sticks, 1." });
+        Assert.Contains(report.Findings, f => f is { Clause: "total", Now: "Total, 34." });
+    }
+
+    [Fact]
     public void A_position_that_was_laid_anew_says_nothing_of_the_rules()
     {
         Game game = ShippedGames.Open("kiln-night");
