@@ -72,6 +72,10 @@ internal sealed class CheckCommand : GameCommand
         {
             Desk.Write(PublishedScreen.Of(report));
             Desk.Tell(hasFile ? $"{game}: {PublishedScreen.Summary(report)}" : $"{game}: there is no '{PublishedFile.FileName}'; 'rostrum publish' writes it when a video goes out");
+            if (report.Findings.Any(f => f.Time.IsEstimated))
+            {
+                Desk.Tell("Times with 'about' are worked out from the words of the lesson: look at the video before you copy the lines.");
+            }
         }
 
         return report.Findings.IsEmpty ? ExitCode.Fine : ExitCode.Findings;

@@ -12,6 +12,7 @@ internal sealed class Today
     private readonly SentenceCheck _sentences;
     private readonly Dictionary<string, string> _sources;
     private readonly Dictionary<string, string?> _sums = new(StringComparer.Ordinal);
+    private readonly Dictionary<PublishedVideo, HashSet<string>> _known = new(ReferenceEqualityComparer.Instance);
 
     /// <summary>The day.</summary>
     /// <param name="game">A game whose sheet is sound.</param>
@@ -63,7 +64,15 @@ internal sealed class Today
     private RuleState? Renamed(PublishedVideo video, PublishedRule then) => then.Means.Length == 0 ? null : Rules.All.FirstOrDefault(r =>
         r.Means == then.Means && SectionOf(r.Key) == SectionOf(then.Clause) && !IsKnown(video, r.Key) && WordStems.Of(r.Says).SequenceEqual(WordStems.Of(then.Says)));
 
-    private static bool IsKnown(PublishedVideo video, string key) => video.Rules.Any(r => r.Clause == key) || video.NotSaid.Contains(key);
+    private bool IsKnown(PublishedVideo video, string key)
+    {
+        if (!_known.TryGetValue(video, out HashSet<string>? known))
+        {
+            _known[video] = known = [.. video.Rules.Select(r => r.Clause), .. video.NotSaid];
+        }
+
+        return known.Contains(key);
+    }
 
     private static string SectionOf(string key) => key[..Math.Max(0, key.LastIndexOf('/'))];
 }

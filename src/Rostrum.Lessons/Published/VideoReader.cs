@@ -53,16 +53,19 @@ internal sealed class VideoReader(DiagnosticBag problems)
             NotSaid = [.. (Words(entry, PublishedKeys.NotSaid) ?? "").Split(Between).Select(Prose.Fold).Where(n => n.Length > 0)],
             At = entry.Find(PublishedKeys.Title)!.Value.Span,
         };
-        Clauses(entry, video);
+        Clauses(entry);
         return video;
     }
 
-    private void Clauses(OutlineMapping entry, PublishedVideo video)
+    private void Clauses(OutlineMapping entry)
     {
-        foreach (string twice in video.Rules.GroupBy(r => r.Clause).Where(g => g.Skip(1).Any()).Select(g => g.Key))
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        foreach (OutlineMapping rule in Items(entry, PublishedKeys.Rules, tells: false))
         {
-            SourceSpan at = Items(entry, PublishedKeys.Rules, tells: false).Where(r => Words(r, PublishedKeys.Clause) == twice).ElementAt(1).Find(PublishedKeys.Clause)!.Value.Span;
-            problems.Add(PublishedProblems.ClauseTwice(at, twice));
+            if (Words(rule, PublishedKeys.Clause) is { Length: > 0 } clause && !seen.Add(clause))
+            {
+                problems.Add(PublishedProblems.ClauseTwice(rule.Find(PublishedKeys.Clause)!.Value.Span, clause));
+            }
         }
     }
 

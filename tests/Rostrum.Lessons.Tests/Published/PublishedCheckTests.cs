@@ -128,6 +128,18 @@ public sealed class PublishedCheckTests
     }
 
     [Fact]
+    public void What_a_new_printing_changes_is_wrong_and_names_the_printing()
+    {
+        PublishedReport report = PublishedBench.After(
+            ("    printing: first\n    pages: 12", "    printing: second\n    pages: 12"), ("says: Each shard scores minus 1.", "says: Each shard scores minus 2."), ("    of: my shards\n    points: minus 1", "    of: my shards\n    points: minus 2"));
+
+        PublishedFinding shards = report.Findings.Single(f => f is { Clause: "score/shards", IsValue: false });
+        Assert.Equal("Each shard scores minus 2 (instead of minus 1; Rulebook, second printing, page 8).", shards.Correction);
+        Assert.Equal("Rulebook, second printing; then it was Rulebook, first printing", shards.Because);
+        Assert.Contains(report.Findings, f => f is { IsValue: true, Correction: "Shards, minus 4 (instead of minus 2; Rulebook, second printing, page 8)." });
+    }
+
+    [Fact]
     public void A_new_rule_is_noted_and_makes_nothing_wrong()
     {
         PublishedReport report = PublishedBench.After(("  full:\n    says: Each full tier", "  moon:\n    says: Each lamp in bay C scores 1 point.\n    cite: book 8\n    points: count(lamps in my chamber) times 0\n  full:\n    says: Each full tier"));
@@ -175,6 +187,20 @@ public sealed class PublishedCheckTests
         Assert.Empty(report.Findings);
         Assert.Equal("positions/E1", Assert.Single(report.Notes).About);
         Assert.Empty(PublishedBench.Of(expects, PublishedBench.Video()).Notes);
+    }
+
+    [Fact]
+    public void Thousands_of_rules_that_nobody_knows_are_told_at_once()
+    {
+        PublishedVideo video = PublishedBench.Named with
+        {
+            Rules = [.. Enumerable.Range(0, VideoReader.MostSaid).Select(i => new PublishedRule($"score/{i}", [VideoTime.Of(TimeSpan.FromSeconds(i), false)], "Plates score.", "idiom = best line; of = whole plate; along = tiers; each = 3", "", ""))],
+        };
+
+        PublishedReport report = PublishedBench.Of(ShippedGames.Open("kiln-night"), video);
+
+        Assert.Equal(VideoReader.MostSaid, report.Findings.Length);
+        Assert.All(report.Findings, f => Assert.Equal(ChangeKind.Gone, f.Kind));
     }
 
     [Fact]
