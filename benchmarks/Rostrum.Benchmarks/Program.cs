@@ -9,7 +9,7 @@ switch (args)
         Console.Out.WriteLine("counting   how long exact counts of whole games take by their sheets, beside rules written by hand (minutes)");
         Console.Out.WriteLine("growth     how the time of each operation over boards and sets grows with their size (a minute)");
         Console.Out.WriteLine("messages   how well one slip in a shipped sheet or position is told; bench messages [NUMBER] [--worst] [--silent] [--slip NUMBER] (minutes)");
-        Console.Out.WriteLine("review     how many planted slips of spoken lessons the review finds, and how many of its findings are right; bench review [SET] [--each] (seconds)");
+        Console.Out.WriteLine("review     how many planted slips of spoken lessons the review finds, and how many of its findings are right; bench review [SET] [--each] | fit (seconds)");
         Console.Out.WriteLine("script     how long the check of a script of 5,000 words takes (seconds)");
         Console.Out.WriteLine("statistics BenchmarkDotNet over the same answers; its own words may follow, such as --filter '*Tally*'");
         return 0;
@@ -24,6 +24,10 @@ switch (args)
         return 0;
     case ["messages", .. var wishes]:
         return Messages.Run(Console.Out, wishes);
+    case ["review", "fit", "rules"]:
+        return RuleFit.Run(Console.Out);
+    case ["review", "fit"]:
+        return ReviewFit.Run(Console.Out);
     case ["review", .. var wishes]:
         return ReviewBench.Run(Console.Out, wishes);
     case ["script"]:

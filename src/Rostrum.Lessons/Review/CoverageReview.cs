@@ -3,57 +3,181 @@ using Rostrum.Sheets.ReadBack;
 
 namespace Rostrum.Lessons.Review;
 
+/// <summary>A rule that somebody should say, with the ideas that tell it.</summary>
+/// <param name="Clause">The clause.</param>
+/// <param name="Ideas">Each idea with how much it tells of this rule and no other.</param>
+/// <param name="Pairs">Ideas that stand side by side in it.</param>
+/// <param name="IsTie">True for a step of breaking ties.</param>
+internal sealed record SpokenRule(ReadClause Clause, ImmutableDictionary<string, double> Ideas, ImmutableArray<(string One, string Other)> Pairs, bool IsTie)
+{
+    /// <summary>What all its ideas weigh together.</summary>
+    public double Weight { get; } = Ideas.Values.Sum();
+}
+
 /// <summary>Whether a rule was said.</summary>
-/// <param name="Statement">The rule.</param>
+/// <param name="Rule">The rule.</param>
 /// <param name="Said">How much of it was said at its best place, 0 to 1.</param>
 /// <param name="At">The token at which that place begins; -1 where nothing of it was said.</param>
-internal sealed record HeardRule(Statement Statement, double Said, int At);
-
-/// <summary>Looks for each rule of the sheet in what was said: the place where most of its telling words stand together.</summary>
-internal sealed class CoverageReview(Statements statements, ImmutableArray<SpokenToken> tokens)
+/// <param name="Features">What is known of it, for <see cref="RuleWeights"/>.</param>
+internal sealed record HeardRule(SpokenRule Rule, double Said, int At, double[] Features)
 {
-    // Rules are spread over so many words when they are explained freely.
-    private const int Window = 45;
+    /// <summary>How sure it is that it was never said, 0 to 1.</summary>
+    public double NeverSaid => RuleWeights.Confidence(Features);
+}
 
-    private static readonly string[] Rules = ["Laws", "Scoring", "End of the game"];
+/// <summary>Looks for each rule of the sheet in what was said: the places where most of its telling ideas stand together.</summary>
+internal sealed class CoverageReview
+{
+    private static readonly string[] Sections = ["Laws", "Scoring", "End of the game"];
 
-    // Things of the game tell more of a rule than the words that join them.
-    private const double OfThings = 1.6;
+    // A rule is spread over so many words: told in a sentence, in a breath, explained at length.
+    private static readonly int[] Windows = [12, 24, 48];
+
+    private const int Together = 7;
+    private const int TieReach = 44;
+
+    private static readonly HashSet<string> Ties = [Stems.Of("tie"), Stems.Of("level"), Stems.Of("equal")];
+
+    private static readonly HashSet<string> Shared = ["share", "shared", "shares", "sharing", "together", "both", "joint", "jointly", "split", "friends", "draw", "hands", "peace", "two winners", "winners", "remis"];
+
+    private readonly ImmutableArray<SpokenToken> _tokens;
+    private readonly Dictionary<string, int[]> _places;
+    private readonly ImmutableArray<SpokenRule> _rules;
+    private readonly ImmutableDictionary<string, int> _said;
+
+    /// <summary>The rules of a sheet and what was said.</summary>
+    public CoverageReview(Statements statements, ImmutableArray<SpokenToken> tokens)
+    {
+        _tokens = tokens;
+        _rules = RulesOf(statements);
+        _places = tokens.SelectMany((t, i) => RuleIdeas.Of(t).Select(idea => (Idea: idea, At: i))).GroupBy(p => p.Idea).ToDictionary(g => g.Key, g => g.Select(p => p.At).ToArray(), StringComparer.Ordinal);
+        _said = tokens.SelectMany(RuleIdeas.Of).GroupBy(s => s).ToImmutableDictionary(g => g.Key, g => g.Count());
+    }
 
     /// <summary>Every rule with how much of it was said.</summary>
-    public IEnumerable<HeardRule> All() => statements.All.Where(s => s.Variant is null && Rules.Contains(s.Clause.Section) && s.Slots.All(n => n.Key is null) && IsSentence(s.Clause)).Select(Best);
+    public IEnumerable<HeardRule> All() => _rules.Select(Heard).GroupBy(r => (r.Rule.Clause.Section, r.Rule.Clause.Name, r.Rule.IsTie)).Select(g => g.MinBy(r => r.NeverSaid)!);
 
     // What reads back as a formula is no sentence that anybody says.
-    private static bool IsSentence(ReadClause clause) => clause.Meaning is not null || clause.Name == "ties";
-
-    private HeardRule Best(Statement rule)
+    private static ImmutableArray<SpokenRule> RulesOf(Statements statements)
     {
-        ImmutableDictionary<string, double> words = rule.Words.ToImmutableDictionary(w => w.Key, w => w.Value * (statements.Units.Is(w.Key) ? OfThings : 1));
-        double all = words.Values.Sum();
-        var last = new Dictionary<string, int>(StringComparer.Ordinal);
-        double met = 0;
+        (ReadClause Clause, string Says, bool IsTie)[] said =
+        [
+            .. statements.All.Where(s => s.Variant is null && Sections.Contains(s.Clause.Section) && s.Clause.Meaning is not null && s.Slots.All(n => n.Key is null)).Select(s => s.Clause).Distinct().Select(c => (c, Statements.Sentence(c), false)),
+            .. statements.All.Where(s => s.Variant is null && Sections.Contains(s.Clause.Section)).Select(s => s.Clause).Distinct().Where(c => statements.Script.Rules.ContainsKey(c.Name)).Select(c => (c, statements.Script.Rules[c.Name], false)),
+            .. statements.All.Where(s => s.Variant is null && s.Clause is { Section: "Scoring", Name: "ties" }).Select(s => s.Clause).Distinct().SelectMany(TieSteps),
+        ];
+        string[][] inOrder = [.. said.Select(r => Statements.Spoken(r.Says).SelectMany(RuleIdeas.Of).ToArray())];
+        string[][] ideas = [.. inOrder.Select(i => i.Distinct().ToArray())];
+        Dictionary<string, int> all = said.Zip(ideas).GroupBy(r => r.First.Clause.Name).SelectMany(g => g.SelectMany(r => r.Second).Distinct()).GroupBy(i => i).ToDictionary(g => g.Key, g => g.Count());
+        return
+        [
+            .. said.Select((r, i) => new SpokenRule(r.Clause, ideas[i].ToImmutableDictionary(w => w, w => Math.Log(1 + ((double)said.Length / all[w])) * RuleIdeas.Weight(w) / Math.Sqrt(all[w])), PairsOf(inOrder[i]), r.IsTie)),
+        ];
+    }
+
+    private static ImmutableArray<(string One, string Other)> PairsOf(string[] ideas)
+    {
+        string[] telling = [.. ideas.Where(i => i[0] != '~')];
+        return [.. telling.Zip(telling.Skip(1)).Where(p => p.First != p.Second).Distinct()];
+    }
+
+    private static IEnumerable<(ReadClause Clause, string Says, bool IsTie)> TieSteps(ReadClause ties)
+    {
+        int colon = ties.Says.IndexOf(':', StringComparison.Ordinal);
+        return ties.Says[(colon + 1)..].TrimEnd('.').Split(", then ", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
+            .Select(step => (ties with { Says = $"In a tie: {step}.", Name = step }, step == "shared" ? "tie shared victory" : $"tie {step}", true));
+    }
+
+    private HeardRule Heard(SpokenRule rule)
+    {
+        (double Said, int At)[] best = [.. Windows.Select(w => Best(rule, w))];
+        (double said, int at) = best[^1];
+        string[] telling = [.. rule.Ideas.OrderByDescending(i => i.Value).Select(i => i.Key)];
+        double anywhere = rule.Weight == 0 ? 1 : rule.Ideas.Where(i => _said.ContainsKey(i.Key)).Sum(i => i.Value) / rule.Weight;
+        double owned = at < 0 ? 0 : best[1].Said - _rules.Where(r => r != rule).Select(r => Cover(r, best[1].At, Windows[1])).DefaultIfEmpty(0).Max();
+        double number = rule.Ideas.Keys.Where(RuleIdeas.IsNumber).Select(n => _said.ContainsKey(n) ? 1.0 : 0).DefaultIfEmpty(0.5).Average();
+        SpokenRule rare = Rare(rule);
+        (double Said, int At)[] told = [.. Windows.Take(2).Select(w => Best(rare, w))];
+        double pairs = rule.Pairs.Length == 0 ? 0.5 : rule.Pairs.Average(p => AreTogether(p.One, p.Other) ? 1.0 : 0);
+        double tie = rule.IsTie ? TieIsSaid(rule) : 0;
+        return new HeardRule(rule, said, at,
+        [
+            1, best[0].Said, best[1].Said, best[2].Said, anywhere, owned, telling.Take(2).Count(_said.ContainsKey) / 2.0, Math.Min(telling.Length, 12) / 12.0, rule.IsTie ? 1 : 0,
+            rule.Clause.Section == "Laws" ? 1 : 0, rule.Clause.Section == "End of the game" ? 1 : 0, number, Math.Max(0, 0.5 - best[2].Said), rule.IsTie ? 0 : best[1].Said * best[1].Said, tie,
+            told[0].Said, told[1].Said, told[1].Said * rare.Weight / 10, rule.IsTie ? 0 : pairs, rare.Weight / 10, rule.IsTie ? 0 : pairs * told[1].Said,
+        ]);
+    }
+
+    // An idea that is spoken of all the time tells little of where a rule is said.
+    private SpokenRule Rare(SpokenRule rule) => rule with
+    {
+        Ideas = rule.Ideas.ToImmutableDictionary(i => i.Key, i => i.Value * Math.Log(1 + ((double)_tokens.Length / (Windows[1] * (_said.GetValueOrDefault(i.Key) + 1)))) / 2),
+    };
+
+    // Both ideas within a few words of each other, anywhere.
+    private bool AreTogether(string one, string other) =>
+        _places.TryGetValue(one, out int[]? first) && _places.TryGetValue(other, out int[]? second) && first.Any(f => second.Any(s => Math.Abs(f - s) <= Together && f != s));
+
+    // Where equal players are spoken of, what tells them apart is named next.
+    private double TieIsSaid(SpokenRule rule)
+    {
+        string[] things = [.. rule.Ideas.Keys.Where(i => i[0] is not ('~' or '#') && !Ties.Contains(i) && i is not "victori" and not "victory")];
+        bool isShared = rule.Clause.Name == "shared";
         double best = 0;
-        int at = -1;
-        for (int i = 0; i < tokens.Length; i++)
+        foreach (int at in Enumerable.Range(0, _tokens.Length).Where(IsTieSpokenOf))
         {
-            int gone = i - Window;
-            if (gone >= 0 && words.TryGetValue(tokens[gone].Stem, out double lost) && last[tokens[gone].Stem] == gone)
+            HashSet<string> next = [.. _tokens.Skip(Math.Max(0, at - 8)).Take(TieReach).SelectMany(RuleIdeas.Of)];
+            HashSet<string> words = [.. _tokens.Skip(Math.Max(0, at - 8)).Take(TieReach).Select(t => t.Text)];
+            double found = isShared ? (words.Overlaps(Shared) ? 1 : 0) : things.Length == 0 ? 1 : things.Count(next.Contains) / (double)things.Length;
+            best = Math.Max(best, found);
+        }
+
+        return best;
+    }
+
+    private bool IsTieSpokenOf(int at) => Ties.Contains(_tokens[at].Stem)
+        || (_tokens[at].Text is "same" or "equally" && Enumerable.Range(at - 10, 24).Any(i => i >= 0 && i < _tokens.Length && (_tokens[i].Text is "wins" or "win" or "winner" or "most" or "points" or "total" or "score" or "number" or "both")));
+
+    // The window in which most of the rule's ideas stand, by weight.
+    private (double Said, int At) Best(SpokenRule rule, int window)
+    {
+        var last = new Dictionary<string, int>(StringComparer.Ordinal);
+        (double met, double best, int at) = (0, 0, -1);
+        for (int i = 0; i < _tokens.Length; i++)
+        {
+            if (i >= window)
             {
-                met -= lost;
-                last.Remove(tokens[gone].Stem);
+                foreach (string idea in RuleIdeas.Of(_tokens[i - window]))
+                {
+                    if (last.TryGetValue(idea, out int when) && when == i - window)
+                    {
+                        met -= rule.Ideas[idea];
+                        last.Remove(idea);
+                    }
+                }
             }
 
-            if (words.TryGetValue(tokens[i].Stem, out double weight))
+            foreach (string idea in RuleIdeas.Of(_tokens[i]))
             {
-                met += last.ContainsKey(tokens[i].Stem) ? 0 : weight;
-                last[tokens[i].Stem] = i;
-                if (met > best)
+                if (rule.Ideas.TryGetValue(idea, out double weight))
                 {
-                    (best, at) = (met, last.Values.Min());
+                    met += last.ContainsKey(idea) ? 0 : weight;
+                    last[idea] = i;
                 }
+            }
+
+            if (met > best)
+            {
+                (best, at) = (met, last.Values.Min());
             }
         }
 
-        return new HeardRule(rule, all == 0 ? 1 : best / all, at);
+        return (rule.Weight == 0 ? 1 : best / rule.Weight, at);
+    }
+
+    private double Cover(SpokenRule rule, int at, int window)
+    {
+        HashSet<string> said = [.. _tokens.Skip(at).Take(window).SelectMany(RuleIdeas.Of)];
+        return rule.Weight == 0 ? 0 : rule.Ideas.Where(i => said.Contains(i.Key)).Sum(i => i.Value) / rule.Weight;
     }
 }

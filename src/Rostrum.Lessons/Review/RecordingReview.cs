@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Rostrum.Lessons.Captions;
 using Rostrum.Lessons.Captions.Words;
+using Rostrum.Lessons.Scripts;
 using Rostrum.Rulings.Games;
 using Rostrum.Text;
 
@@ -9,16 +10,10 @@ namespace Rostrum.Lessons.Review;
 /// <summary>Holds what was said in a recording against the sheet: wrong numbers, rules never said, rows passed over.</summary>
 public static class RecordingReview
 {
-    // Above it a finding is certain; chosen on lessons that no figure is taken from.
-    private const double LeastCertain = 0.6;
-    private const double LeastListened = 0.25;
-
-    // Of a rule's telling words, by weight.
-    private const double IsSaid = 0.5;
-    private const double NothingSaid = 0.42;
-
-    // Only a rule that speaks of things of the game is missed for certain: the others are said in too many ways.
-    private const double LeastOfThings = 0.4;
+    // From there on a finding is certain; chosen on lessons that no figure is taken from.
+    private const double LeastCertain = 0.8;
+    private const double LeastCertainNeverSaid = 0.6;
+    private const double LeastListened = 0.4;
 
     // A recording of this game says its words all the time; another game or language does not.
     private const double LeastWordsOfGame = 0.12;
@@ -30,13 +25,14 @@ public static class RecordingReview
     /// <summary>The report.</summary>
     /// <param name="game">A game whose sheet is sound.</param>
     /// <param name="captions">The captions of the recording.</param>
-    public static RecordingReport Of(Game game, CaptionFile captions)
+    /// <param name="lesson">The script that was spoken from, more or less freely; null where there is none.</param>
+    public static RecordingReport Of(Game game, CaptionFile captions, Lesson? lesson = null)
     {
         ArgumentNullException.ThrowIfNull(game);
         ArgumentNullException.ThrowIfNull(captions);
         ImmutableArray<TimedWord> words = SpokenWords.Of(captions);
         TimeSpan length = words.IsEmpty ? TimeSpan.Zero : words[^1].End - words[0].Start;
-        var statements = Statements.Of(game);
+        var statements = Statements.Of(game, lesson);
         ImmutableArray<SpokenToken> tokens = SpeechReader.Read(words);
         if (WhyNot(statements, tokens) is { } refused)
         {
@@ -44,16 +40,18 @@ public static class RecordingReview
         }
 
         HeardRule[] rules = [.. new CoverageReview(statements, tokens).All()];
-        Finding[] all = [.. Tables(statements, tokens), .. Values(statements, tokens), .. NeverSaid(statements, rules)];
+        Finding[] all = [.. Tables(statements, tokens), .. Values(statements, tokens), .. NeverSaid(rules)];
         Finding[] once = [.. all.OrderBy(f => f.Time is null).ThenBy(f => f.Time).DistinctBy(f => (f.Kind, f.Time, f.Time is null ? f.Clause : ""))];
         return new RecordingReport(
-            [.. once.Where(f => f.Confidence >= LeastCertain)],
-            [.. once.Where(f => f.Confidence is >= LeastListened and < LeastCertain)],
-            [.. rules.Select(r => new RuleHeard(r.Statement.Clause.Name, r.Statement.Clause.Section, r.Said, r.Said >= IsSaid ? tokens[r.At].Start : null))],
+            [.. once.Where(f => IsCertain(f))],
+            [.. once.Where(f => f.Confidence >= LeastListened && !IsCertain(f))],
+            [.. rules.Select(r => new RuleHeard(r.Rule.Clause.Name, r.Rule.Clause.Section, r.Said, r.NeverSaid < LeastListened && r.At >= 0 ? tokens[r.At].Start : null))],
             null,
             words.Length,
             length);
     }
+
+    private static bool IsCertain(Finding finding) => finding.Confidence >= (finding.Kind == FindingKind.NeverSaid ? LeastCertainNeverSaid : LeastCertain);
 
     private static string? WhyNot(Statements statements, ImmutableArray<SpokenToken> tokens)
     {
@@ -69,7 +67,7 @@ public static class RecordingReview
 
     private static IEnumerable<Finding> Values(Statements statements, ImmutableArray<SpokenToken> tokens) =>
         from heard in new ValueReview(statements, tokens).All()
-        where heard.Confidence > 0
+        where heard.Confidence >= LeastListened
         let clause = heard.Statement.Clause
         select new Finding(FindingKind.WrongValue, tokens[heard.At].Start, Words(tokens, heard.At), clause.Says, clause.Name, clause.Cite, heard.Confidence, heard.Because)
         {
@@ -97,13 +95,11 @@ public static class RecordingReview
         }
     }
 
-    private static IEnumerable<Finding> NeverSaid(Statements statements, HeardRule[] rules) =>
+    private static IEnumerable<Finding> NeverSaid(HeardRule[] rules) =>
         from rule in rules
-        where rule.Said < IsSaid
-        let clause = rule.Statement.Clause
-        let things = rule.Statement.Words.Where(w => statements.Units.Is(w.Key)).Sum(w => w.Value) / rule.Statement.Weight
-        let confidence = rule.Said < NothingSaid && (clause.Name == "ties" || (things >= LeastOfThings && rule.Statement.Slots.IsEmpty)) ? 0.9 - (rule.Said / 2) : 0.45
-        select new Finding(FindingKind.NeverSaid, null, "", clause.Says, clause.Name, clause.Cite, confidence, $"of its telling words {rule.Said:P0} stand together anywhere");
+        where rule.NeverSaid >= LeastListened
+        let clause = rule.Rule.Clause
+        select new Finding(FindingKind.NeverSaid, null, "", clause.Says, clause.Name, clause.Cite, rule.NeverSaid, $"of its telling words {rule.Said:P0} stand together anywhere");
 
     private static string Words(ImmutableArray<SpokenToken> tokens, int at) =>
         string.Join(' ', tokens.Skip(Math.Max(0, at - Before)).Take(Math.Min(at, Before) + 1 + Behind).Select(t => t.Text));

@@ -169,6 +169,6 @@ internal static class SpeechReader
 
     // 'not three', 'isn't three', 'instead of three', 'rather than three'.
     private static bool IsDenied(List<SpokenToken> tokens, int at) =>
-        (at > 0 && (tokens[at - 1].Text is "not" or "never" || tokens[at - 1].Text.EndsWith("n't", StringComparison.Ordinal)))
+        (at > 0 && ((tokens[at - 1].Text is "not" or "never" && !(at > 1 && tokens[at - 2].Text is "if" or "when" or "or")) || tokens[at - 1].Text.EndsWith("n't", StringComparison.Ordinal)))
         || (at > 1 && (tokens[at - 2].Text, tokens[at - 1].Text) is ("instead", "of") or ("rather", "than") or ("not", "just") or ("not", "the"));
 }

@@ -10,6 +10,9 @@ namespace Rostrum.Lessons.Review;
 /// <param name="Slots">Its numbers, in order.</param>
 internal sealed record Statement(ReadClause Clause, string? Variant, ImmutableDictionary<string, double> Words, ImmutableArray<Slot> Slots)
 {
+    /// <summary>The ideas in it that are words of a variant's name: it is said where the variant is taught.</summary>
+    public ImmutableHashSet<string> OfVariant { get; init; } = [];
+
     /// <summary>What all its words weigh together.</summary>
     public double Weight { get; } = Words.Values.Sum();
 }
@@ -26,6 +29,9 @@ internal sealed record Slot(long Value, string? Unit, long? Key, bool IsBare)
 
     /// <summary>What the key of a row counts, such as bowls; null for none.</summary>
     public string? KeyUnit { get; init; }
+
+    /// <summary>True where so many of each kind are told.</summary>
+    public bool IsOfEach { get; init; }
 
     /// <summary>The ideas right around it: they tell it from the other numbers of its statement.</summary>
     public ImmutableHashSet<string> Near { get; init; } = [];

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Rostrum.Lessons.Captions;
+using Rostrum.Lessons.Scripts;
 using Rostrum.Rulings.Games;
 using Rostrum.Sheets.Model;
 using Rostrum.Sheets.ReadBack;
@@ -14,6 +15,10 @@ internal sealed class Statements
 
     // Sections whose numbers somebody says as they stand there; those of components and tables are facts or rows.
     private static readonly string[] Numbered = ["Facts", "Components", "Laws", "Scoring", "End of the game", "Actions", "Course", "Rating", "Variants"];
+
+    private const double OfVariantName = 0.25;
+    private const double OfScriptWord = 1.5;
+    private const int ScriptReach = 8;
 
     private Statements(Units units, ImmutableArray<Statement> all, ImmutableDictionary<string, double> weights, ImmutableArray<(ReadClause Clause, ImmutableArray<(long Key, long Value)> Rows)> tables) =>
         (Units, All, Weights, Tables) = (units, all, weights, tables);
@@ -30,9 +35,13 @@ internal sealed class Statements
     /// <summary>The tables of numbers by numbers, with their rows in order.</summary>
     public ImmutableArray<(ReadClause Clause, ImmutableArray<(long Key, long Value)> Rows)> Tables { get; }
 
+    /// <summary>How the presenter's script says it.</summary>
+    public ScriptWords Script { get; private init; } = ScriptWords.None;
+
     /// <summary>The statements of a game.</summary>
     /// <param name="game">A game whose sheet is sound.</param>
-    public static Statements Of(Game game)
+    /// <param name="lesson">The script that was spoken from; null where there is none.</param>
+    public static Statements Of(Game game, Lesson? lesson = null)
     {
         Sheet sheet = game.Sheet().Sheet!;
         var units = new Units(sheet);
@@ -48,10 +57,15 @@ internal sealed class Statements
 
         var raw = clauses.Where(c => !Unspoken.Contains(c.Clause.Section)).Select(c => (c.Clause, c.Variant, Tokens: TokensOf(c.Clause))).ToList();
         Dictionary<string, int> met = raw.SelectMany(r => r.Tokens.Select(t => t.Stem).Where(s => s.Length > 0).Distinct()).GroupBy(s => s).ToDictionary(g => g.Key, g => g.Count());
-        var weights = met.ToImmutableDictionary(m => m.Key, m => Math.Log(1 + ((double)raw.Count / m.Value)));
+        // The words of a variant's name stand in its facts and are said once, when it begins.
+        HashSet<string> ofVariants = [.. sheet.Variants.SelectMany(v => Spoken(v.Name)).Select(t => t.Stem)];
+        var weights = met.ToImmutableDictionary(m => m.Key, m => Math.Log(1 + ((double)raw.Count / m.Value)) * (ofVariants.Contains(m.Key) ? OfVariantName : 1));
         var tables = Tabled(sheet, basis);
-        IEnumerable<Statement> all = raw.Select(r => Made(r.Clause, r.Variant, r.Tokens, units, weights)).Concat(tables.SelectMany(t => Rows(t.Clause, t.Rows, units, weights)));
-        return new Statements(units, [.. all], weights, tables);
+        IEnumerable<Statement> all = raw.Select(r => Made(r.Clause, r.Variant, r.Tokens, units, weights))
+            .Select(s => s with { OfVariant = [.. s.Words.Keys.Where(ofVariants.Contains), .. s.Variant is null ? [] : Spoken(s.Variant).Select(t => t.Stem).Where(w => w.Length > 0)] }).Concat(tables.SelectMany(t => Rows(t.Clause, t.Rows, units, weights)))
+            .Concat(Counted(sheet, basis, units, weights));
+        ScriptWords script = lesson is null ? ScriptWords.None : ScriptWords.Of(game, sheet, lesson);
+        return new Statements(units, [.. all, .. script.Facts.SelectMany(f => Scripted(f, basis, units, weights))], weights, tables) { Script = script };
     }
 
     /// <summary>The words of a clause as if they were spoken.</summary>
@@ -61,12 +75,13 @@ internal sealed class Statements
     public static ImmutableArray<SpokenToken> Spoken(string words) =>
         SpeechReader.Read([.. Prose.WordsOf(words).Select((w, i) => new TimedWord(w, TimeSpan.Zero, TimeSpan.Zero, 0, false))]);
 
-    private static string Sentence(ReadClause clause) => clause.Section is "Words" or "Scoring" or "Laws" or "End of the game" && clause.Name.Length > 0 && !clause.Name.Contains('(', StringComparison.Ordinal)
+    /// <summary>What is said of a clause: its sentence and its name.</summary>
+    public static string Sentence(ReadClause clause) => clause.Section is "Words" or "Scoring" or "Laws" or "End of the game" && clause.Name.Length > 0 && !clause.Name.Contains('(', StringComparison.Ordinal)
         ? $"{clause.Says} {clause.Name}." : clause.Says;
 
     private static Statement Made(ReadClause clause, string? variant, ImmutableArray<SpokenToken> tokens, Units units, ImmutableDictionary<string, double> weights)
     {
-        ImmutableDictionary<string, double> words = tokens.Select(t => t.Stem).Where(s => s.Length > 0).Distinct().ToImmutableDictionary(s => s, s => weights[s]);
+        ImmutableDictionary<string, double> words = tokens.Select(t => t.Stem).Where(s => s.Length > 0).Distinct().ToImmutableDictionary(s => s, s => weights.GetValueOrDefault(s, 1));
         bool isFact = clause.Section == "Facts";
         var slots = ImmutableArray.CreateBuilder<Slot>();
         for (int i = 0; i < tokens.Length && Numbered.Contains(clause.Section); i++)
@@ -88,11 +103,34 @@ internal sealed class Statements
 
             int keyed = isFact ? tokens.ToList().FindIndex(t => t.Number is not null) : -1;
             long? key = keyed >= 0 && keyed < i ? tokens[keyed].Number : null;
-            slots.Add(new Slot(value, unit, key, isBare && key is null) { Near = near, IsOrdinal = tokens[i].IsOrdinal, KeyUnit = key is null ? null : NextUnit(tokens, keyed, units) });
+            slots.Add(new Slot(Math.Abs(value), value < 0 ? Stems.Of("point") : unit, key, isBare && key is null) { Near = near, IsOrdinal = tokens[i].IsOrdinal, KeyUnit = key is null ? null : NextUnit(tokens, keyed, units), IsOfEach = isFact ? clause.Name.Contains(" of each", StringComparison.Ordinal) : tokens.Skip(i + 1).Take(3).Any(t => t.Text == "each") });
         }
 
         return new Statement(clause, variant, words, slots.ToImmutable());
     }
+
+    // The fact as the script says it, with the words of its sentence.
+    private static IEnumerable<Statement> Scripted((string Fact, string Sentence, long Number) said, ImmutableArray<ReadClause> basis, Units units, ImmutableDictionary<string, double> weights)
+    {
+        ImmutableArray<SpokenToken> tokens = Spoken(said.Sentence);
+        int at = tokens.ToList().FindIndex(t => t.Number is { } number && Math.Abs(number) == said.Number && !t.IsOrdinal);
+        if (at < 0 || basis.FirstOrDefault(c => c.Section == "Facts" && c.Name == said.Fact) is not { } clause)
+        {
+            yield break;
+        }
+
+        ImmutableArray<SpokenToken> near = [.. tokens.Skip(Math.Max(0, at - ScriptReach)).Take((2 * ScriptReach) + 1)];
+        var words = near.Select(t => t.Stem).Where(s => s.Length > 0).Distinct().ToImmutableDictionary(s => s, s => weights.GetValueOrDefault(s, OfScriptWord));
+        ImmutableHashSet<string> close = [.. tokens.Skip(Math.Max(0, at - 3)).Take(7).Select(t => t.Stem).Where(s => s.Length > 0)];
+        yield return new Statement(clause, null, words, [new Slot(said.Number, units.Of(tokens, at) ?? UnitOfFact(said.Fact, units), null, false) { Near = close }]);
+    }
+
+    // What follows from things and boards, told by their clause.
+    private static IEnumerable<Statement> Counted(Sheet sheet, ImmutableArray<ReadClause> basis, Units units, ImmutableDictionary<string, double> weights) =>
+        from count in SheetCounts.Of(sheet)
+        let clause = basis.FirstOrDefault(c => c.Section is "Components" or "Places" && c.Name == count.Name)
+        where clause is not null
+        select Made(clause with { Section = "Components", Says = count.Says }, null, Spoken(count.Says), units, weights);
 
     // What 'one, two, three, four pans' count.
     private static string? NextUnit(ImmutableArray<SpokenToken> tokens, int at, Units units) =>
@@ -110,8 +148,8 @@ internal sealed class Statements
            let clause = basis.FirstOrDefault(c => c.Section == "Tables" && c.Name == table.Table.Name)
            where clause is not null
            let rows = table.Versions[0].Rows.Select(r => (Key: KeyOf(r), Value: r.Entry is Term.Number number ? number.Amount : (long?)null)).ToArray()
-           where rows.Length >= 3 && rows.All(r => r.Key is not null && r.Value is not null)
-           select (clause, rows.Select(r => (r.Key!.Value, r.Value!.Value)).ToImmutableArray()),
+           where rows.Count(r => r is { Key: not null, Value: not null }) >= 3
+           select (clause, rows.Where(r => r is { Key: not null, Value: not null }).Select(r => (r.Key!.Value, r.Value!.Value)).ToImmutableArray()),
     ];
 
     private static long? KeyOf(TableRow row) => row.Low is { } low && row.Low == row.High ? low : null;

@@ -15,7 +15,13 @@ internal sealed record HeardTable(ReadClause Clause, int From, int To, Immutable
 internal sealed class TableReview(Statements statements, ImmutableArray<SpokenToken> tokens)
 {
     // A run goes on over so many words between two numbers.
-    private const int MostBetween = 7;
+    private const int MostBetween = 9;
+    private const int MostInRow = 6;
+    private const double OfWrong = 0.5;
+    private const int FewestRight = 2;
+    private const double LeastPaired = 0.4;
+    private const double LeastListed = 0.6;
+    private const double Tiny = 1e-9;
 
     /// <summary>The best run for each table.</summary>
     public IEnumerable<HeardTable> All() => statements.Tables.Select(Best).OfType<HeardTable>();
@@ -23,21 +29,22 @@ internal sealed class TableReview(Statements statements, ImmutableArray<SpokenTo
     private HeardTable? Best((ReadClause Clause, ImmutableArray<(long Key, long Value)> Rows) table)
     {
         HeardTable? best = null;
-        int most = 0;
+        double most = 0;
         foreach (int[] run in Runs())
         {
             foreach (bool isPaired in new[] { true, false })
             {
-                (HeardTable found, int right) = Held(table.Clause, table.Rows, run, isPaired);
-                if (right > most)
+                ImmutableArray<(int Row, int At, bool IsRight)> chain = Chain(table.Rows, run, isPaired);
+                double worth = chain.Sum(c => c.IsRight ? 1 : OfWrong);
+                // Enough of the rows must be there before anybody says that the table was spoken.
+                if (worth > most && chain.Count(c => c.IsRight) >= FewestRight && worth >= table.Rows.Length * (isPaired ? LeastPaired : LeastListed))
                 {
-                    (best, most) = (found, right);
+                    (best, most) = (Told(table.Clause, table.Rows, run, chain, isPaired), worth);
                 }
             }
         }
 
-        // Half of the rows must be there before anybody says that the table was spoken.
-        return most * 2 > table.Rows.Length && most >= 2 ? best : null;
+        return best;
     }
 
     // Numbers one after the other without much between them.
@@ -65,30 +72,31 @@ internal sealed class TableReview(Statements statements, ImmutableArray<SpokenTo
         return [.. runs.Where(r => r.Length >= 3)];
     }
 
-    // The longest row of right pairs in order, by dynamic programming: what stands between two right ones is wrong or passed over.
-    private (HeardTable Found, int Right) Held(ReadClause clause, ImmutableArray<(long Key, long Value)> rows, int[] run, bool isPaired)
+    // The best row of rows in order, by dynamic programming: a right one counts whole, one with its key and another value a part. Without keys every one is right.
+    private ImmutableArray<(int Row, int At, bool IsRight)> Chain(ImmutableArray<(long Key, long Value)> rows, int[] run, bool isPaired)
     {
         int step = isPaired ? 2 : 1;
-        var length = new int[rows.Length + 1, run.Length + 1];
+        double[,] worth = new double[rows.Length + 1, run.Length + 1];
         for (int r = rows.Length - 1; r >= 0; r--)
         {
             for (int i = run.Length - 1; i >= 0; i--)
             {
-                int taken = Fits(rows[r], run, i, isPaired) ? 1 + length[r + 1, Math.Min(run.Length, i + step)] : 0;
-                length[r, i] = Math.Max(taken, Math.Max(length[r + 1, i], length[r, i + 1]));
+                double taken = Worth(rows[r], run, i, isPaired) is > 0 and { } here ? here + worth[r + 1, Math.Min(run.Length, i + step)] : 0;
+                worth[r, i] = Math.Max(taken, Math.Max(worth[r + 1, i], worth[r, i + 1]));
             }
         }
 
-        var right = new List<(int Row, int At)>();
+        var chain = ImmutableArray.CreateBuilder<(int, int, bool)>();
         (int row, int at) = (0, 0);
-        while (row < rows.Length && at < run.Length)
+        while (row < rows.Length && at < run.Length && worth[row, at] > 0)
         {
-            if (Fits(rows[row], run, at, isPaired) && length[row, at] == 1 + length[row + 1, Math.Min(run.Length, at + step)])
+            double here = Worth(rows[row], run, at, isPaired);
+            if (here > 0 && worth[row, at] <= here + worth[row + 1, Math.Min(run.Length, at + step)] + Tiny)
             {
-                right.Add((row, at));
+                chain.Add((row, at, here >= 1));
                 (row, at) = (row + 1, at + step);
             }
-            else if (length[row, at] == length[row + 1, at])
+            else if (worth[row, at] <= worth[row + 1, at] + Tiny)
             {
                 row++;
             }
@@ -98,41 +106,41 @@ internal sealed class TableReview(Statements statements, ImmutableArray<SpokenTo
             }
         }
 
-        return (Between(clause, rows, run, right, step), right.Count);
+        return chain.ToImmutable();
     }
 
-    private bool Fits((long Key, long Value) row, int[] run, int at, bool isPaired) => isPaired
-        ? at + 1 < run.Length && Says(run[at], row.Key) && Says(run[at + 1], row.Value)
-        : Says(run[at], row.Value);
+    private double Worth((long Key, long Value) row, int[] run, int at, bool isPaired)
+    {
+        if (!isPaired)
+        {
+            return Says(run[at], row.Value) ? 1 : 0;
+        }
+
+        return at + 1 >= run.Length || !Says(run[at], row.Key) ? 0 : Says(run[at + 1], row.Value) ? 1 : tokens[run[at + 1]].Amount is not null && run[at + 1] - run[at] <= MostInRow ? OfWrong : 0;
+    }
 
     private bool Says(int token, long number) => tokens[token].Amount == number || tokens[token].Homophone == number;
 
-    private HeardTable Between(ReadClause clause, ImmutableArray<(long Key, long Value)> rows, int[] run, List<(int Row, int At)> right, int step)
+    private static HeardTable Told(ReadClause clause, ImmutableArray<(long Key, long Value)> rows, int[] run, ImmutableArray<(int Row, int At, bool IsRight)> chain, bool isPaired)
     {
-        var wrong = ImmutableArray.CreateBuilder<(int, long, long)>();
-        var missing = ImmutableArray.CreateBuilder<long>();
-        foreach (((int Row, int At) one, (int Row, int At) next) in right.Zip(right.Skip(1)))
+        var wrong = chain.Where(c => !c.IsRight).Select(c => (run[c.At + 1], rows[c.Row].Key, rows[c.Row].Value)).ToList();
+        var missing = new List<long>();
+        int step = isPaired ? 2 : 1;
+        foreach (((int Row, int At, bool) one, (int Row, int At, bool) next) in chain.Zip(chain.Skip(1)))
         {
             int gap = next.Row - one.Row - 1;
-            int extra = (next.At - one.At - step) / step;
-            for (int k = 1; k <= gap; k++)
+            int extra = next.At - one.At - step;
+            if (gap > 0 && extra == 0)
             {
-                (long key, long value) = rows[one.Row + k];
-                if (extra == gap)
-                {
-                    int said = run[one.At + (step * k) + (step - 1)];
-                    if (step == 1 || Says(run[one.At + (step * k)], key))
-                    {
-                        wrong.Add((said, key, value));
-                    }
-                }
-                else if (extra == 0)
-                {
-                    missing.Add(key);
-                }
+                missing.AddRange(Enumerable.Range(one.Row + 1, gap).Select(r => rows[r].Key));
+            }
+            else if (gap > 0 && !isPaired && extra == gap)
+            {
+                // So many numbers stand in the place of the rows: they are said wrongly.
+                wrong.AddRange(Enumerable.Range(1, gap).Select(k => (run[one.At + k], rows[one.Row + k].Key, rows[one.Row + k].Value)));
             }
         }
 
-        return new HeardTable(clause, right.Count == 0 ? 0 : run[right[0].At], right.Count == 0 ? 0 : run[right[^1].At], wrong.ToImmutable(), missing.ToImmutable());
+        return new HeardTable(clause, run[chain[0].At], run[chain[^1].At], [.. wrong], [.. missing]);
     }
 }

@@ -9,7 +9,7 @@ internal sealed class Units
     private const int Reach = 4;
     private const int Back = 14;
 
-    private static readonly string[] Common = ["point", "turn", "round", "action", "card", "die", "player", "space", "minute", "time", "piece", "step", "hand", "game", "pass", "trick", "seat", "side", "copy"];
+    private static readonly string[] Common = ["point", "turn", "round", "action", "card", "die", "player", "space", "minute", "time", "piece", "step", "hand", "game", "pass", "trick", "seat", "side", "copy", "column", "row", "kind", "sort"];
 
     // Numbers behind these belong to a name.
     private static readonly HashSet<string> Labels = ["page", "chapter", "section", "step", "example", "figure", "part", "question", "number", "version", "episode", "video", "player", "seat", "round", "turn", "phase", "stage", "level", "day", "card", "option", "rule", "tip", "reason", "printing", "edition"];
@@ -22,6 +22,7 @@ internal sealed class Units
     private static readonly HashSet<string> Passing = [.. new[] { "point", "turn", "time", "round", "minute", "game", "step", "hand", "side", "player" }.Select(Stems.Of)];
 
     private readonly HashSet<string> _units;
+    private readonly HashSet<string> _kinds;
     private readonly HashSet<string> _labels;
     private readonly HashSet<string> _places;
 
@@ -37,9 +38,13 @@ internal sealed class Units
             .. sheet.Facts.Select(f => Head(f.Name)),
         ];
         _units = [.. names.Select(n => Prose.WordsOf(n).LastOrDefault() ?? "").Where(w => w.Length > 1 && w.All(char.IsLetter)).Select(w => Stems.Of(w.ToLowerInvariant())), .. Common.Select(Stems.Of)];
+        _kinds = [.. sheet.Kinds.SelectMany(k => new[] { k.Kind.Name, k.Kind.Plural }).Select(n => Stems.Of((Prose.WordsOf(n).LastOrDefault() ?? "").ToLowerInvariant()))];
         _places = [.. sheet.Places.Select(p => p.Place.Name).Concat(sheet.Boards.Select(b => b.Place.Name)).Select(n => Stems.Of((Prose.WordsOf(n).LastOrDefault() ?? "").ToLowerInvariant()))];
         _labels = [.. Labels, .. sheet.Boards.SelectMany(b => b.Families).Select(f => f.Name.ToLowerInvariant()), .. sheet.CardTables.Select(c => c.Kind.Name.ToLowerInvariant())];
     }
+
+    /// <summary>True for a kind of thing, such as cards: <c>pieces</c> may mean it.</summary>
+    public bool IsKind(string stem) => _kinds.Contains(stem);
 
     /// <summary>True for an idea that is counted.</summary>
     public bool Is(string stem) => _units.Contains(stem);
@@ -47,7 +52,7 @@ internal sealed class Units
     /// <summary>What the number at a place counts: the first unit behind it, else points where points are spoken of before it, else what was named last; null where nobody can say.</summary>
     public string? Of(IReadOnlyList<SpokenToken> tokens, int at)
     {
-        string? OfThem() => Enumerable.Range(1, Back).Select(k => at - k).Where(i => i >= 0 && Is(tokens[i].Stem) && !Passing.Contains(tokens[i].Stem) && !_places.Contains(tokens[i].Stem)).Select(i => tokens[i].Stem).FirstOrDefault();
+        string? OfThem() => Enumerable.Range(1, Back).Select(k => at - k).Where(i => i >= 0 && Is(tokens[i].Stem) && !Passing.Contains(tokens[i].Stem) && (!_places.Contains(tokens[i].Stem) || _kinds.Contains(tokens[i].Stem))).Select(i => tokens[i].Stem).FirstOrDefault();
         (string next, string after) = (at + 1 < tokens.Count ? tokens[at + 1].Text : "", at + 2 < tokens.Count ? tokens[at + 2].Text : "");
         if (next == "of" && after is "you" or "us")
         {
@@ -80,6 +85,11 @@ internal sealed class Units
         }
 
         string point = Stems.Of("point");
+        if (tokens[at].Number < 0)
+        {
+            return point;
+        }
+
         string cost = Stems.Of("cost");
         for (int i = at - 1; i >= Math.Max(0, at - Reach) && !tokens[i].EndsSentence; i--)
         {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 
 namespace Rostrum.Lessons.Review;
 
@@ -6,165 +7,140 @@ namespace Rostrum.Lessons.Review;
 /// <param name="At">Which token.</param>
 /// <param name="Statement">What the sheet says.</param>
 /// <param name="Slot">The number of it that is meant.</param>
-/// <param name="Confidence">How sure it is that this is meant and is wrong, 0 to 1; 0 where it is right.</param>
-internal sealed record HeardNumber(int At, Statement Statement, Slot Slot, double Confidence)
+/// <param name="Confidence">How sure it is that this is meant and is wrong, 0 to 1.</param>
+/// <param name="Because">Why it is taken to be meant.</param>
+internal sealed record HeardNumber(int At, Statement Statement, Slot Slot, double Confidence, string Because);
+
+/// <summary>Holds every number that was heard against the numbers of the sheet.</summary>
+/// <remarks>A number is wrong where a number of the sheet fits what is said round it, has another value, is not heard rightly anywhere else, and where no number of the sheet with the value that was said fits nearly as well.</remarks>
+internal sealed class ValueReview
 {
-    /// <summary>Why it is taken to be meant.</summary>
-    public string Because { get; init; } = "";
-}
-
-/// <summary>Holds every number that was heard against the statements of the sheet.</summary>
-/// <remarks>A number is wrong only where one statement fits what is said round it well, and no statement with the number itself fits nearly as well.
-/// Where several statements fit, the number need only be one of theirs.</remarks>
-internal sealed class ValueReview(Statements statements, ImmutableArray<SpokenToken> tokens)
-{
-    // How well a statement must fit, and how much better than any with the number that was said; chosen on lessons that no figure is taken from.
-    private const double LeastFit = 0.5;
-    private const double LeastLead = 0.2;
-
-    // 'One' is most often no amount.
-    private const double LeastFitOfOne = 0.85;
-    private const double LeastFitBesideOne = 0.3;
-
-    // So many numbers near each other are a sum, a dice roll or a table.
     private const int Dense = 3;
     private const int DenseReach = 6;
+    private const int Close = 8;
+    private const int MostCandidates = 8;
 
-    // From this amount on a number is told by its size.
-    private const long Large = 13;
+    // What is said rightly so plainly is meant, whatever else it might be.
+    private const double LeastPlain = 0.6;
+    private const double NearlyAsWell = 0.88;
 
-    private static readonly HashSet<string> BeforeOne = ["the", "this", "that", "these", "which", "no", "any", "another", "other", "either", "neither", "number", "each", "every", "good", "big", "last", "first", "next", "only", "best"];
+    private const double LeastApart = 0.06;
+    private const double OfTaken = 0.55;
+    private const double OfNamedKey = 0.7;
 
-    private static readonly HashSet<string> HowMany = ["there", "there's", "there're", "has", "have", "with", "contains", "comes", "total", "box", "altogether", "includes", "got", "holds", "get", "gets", "lasts", "need", "everyone", "everybody", "whole", "play", "you'll", "game", "goes"];
+    private static readonly HashSet<string> OfExamples =
+        ["here", "that's", "so", "now", "look", "see", "my", "i've", "i'd", "i'm", "mine", "me", "example", "say", "imagine", "suppose", "altogether", "together", "makes", "plus", "gives", "leaves", "already", "currently", "remaining", "rest", "he's", "she's", "got"];
 
-    private readonly string _most = Stems.Of("most");
-    private readonly string _least = Stems.Of("least");
-    private readonly string _player = Stems.Of("player");
+    private static readonly HashSet<string> Personal =
+        ["years", "year", "weeks", "week", "months", "month", "days", "euros", "euro", "pounds", "dollars", "percent", "episode", "o'clock", "since", "age", "comments", "subscribers", "played", "yesterday", "us", "last", "hours", "evenings", "i", "i've"];
 
-    /// <summary>Every number that is certainly meant by a statement: right ones with confidence 0, wrong ones with their own.</summary>
+    private static readonly HashSet<string> Telling =
+        ["there", "there's", "there're", "have", "has", "get", "gets", "each", "every", "everybody", "everyone", "must", "need", "needs", "up", "until", "exactly", "always", "whole", "total", "per", "comes", "come", "deal", "worth", "costs", "cost", "scores", "than", "most", "least", "you", "your", "you've"];
+
+    private static readonly HashSet<string> BeforeOne = ["the", "this", "that", "these", "which", "no", "any", "another", "other", "either", "neither", "number", "each", "every", "good", "big", "last", "first", "next", "only", "best", "a", "new"];
+
+    private readonly ImmutableArray<SpokenToken> _tokens;
+    private readonly NumberLinks _links;
+    private readonly HashSet<int> _keys;
+    private readonly ILookup<(Statement, Slot), NumberLink> _heard;
+
+    /// <summary>Links what was said with what the sheet says.</summary>
+    public ValueReview(Statements statements, ImmutableArray<SpokenToken> tokens)
+    {
+        (_tokens, _links) = (tokens, new NumberLinks(statements, tokens));
+        _keys = [.. Enumerable.Range(0, tokens.Length).Where(i => tokens[i].Amount is { } key && Next(i) is { } value && statements.Tables.Any(t => t.Rows.Contains((key, value))) && !_links.Of[i].Any(l => l.Slot.Key is not null && l.Score > OfNamedKey))];
+        _heard = Heard(tokens, _links).ToLookup(l => (l.Statement, l.Slot));
+    }
+
+    // Where a right number says several things, those are heard that it says best.
+    private static IEnumerable<NumberLink> Heard(ImmutableArray<SpokenToken> tokens, NumberLinks links)
+    {
+        foreach (ImmutableArray<NumberLink> all in links.Of)
+        {
+            NumberLink[] right = [.. all.Where(l => tokens[l.At].Number is { } number && Math.Abs(number) == l.Slot.Value)];
+            foreach (NumberLink link in right.Where(l => l.Score >= right[0].Score - LeastApart))
+            {
+                yield return link;
+            }
+        }
+    }
+
+    /// <summary>Every number that may be wrong.</summary>
     public IEnumerable<HeardNumber> All()
     {
-        for (int i = 0; i < tokens.Length; i++)
+        for (int i = 0; i < _tokens.Length; i++)
         {
-            if (tokens[i] is { Number: { } number and not 0, IsTakenBack: false } && !statements.Units.IsInName(tokens, i) && Heard(i, number) is { } heard)
+            if (IsJudged(i, _tokens[i].Number) && Judged(i, Math.Abs(_tokens[i].Number!.Value)) is { } heard)
             {
                 yield return heard;
             }
         }
     }
 
-    // Keys of rows that are spoken with their values: the 'four' of 'a stack of four is ten'.
-    private readonly HashSet<int> _keys = [.. Enumerable.Range(0, tokens.Length).Where(i => tokens[i].Amount is { } key && Next(tokens, i) is { } value && statements.Tables.Any(t => t.Rows.Contains((key, value))))];
+    /// <summary>True for a number that states something and is not the key of a row.</summary>
+    internal bool IsJudged(int at, long? amount) => amount is not null && _links.IsHeard(at) && !_keys.Contains(at) && !(amount == 1 && IsPronoun(at));
 
-    private static long? Next(ImmutableArray<SpokenToken> tokens, int at) =>
-        Enumerable.Range(at + 1, 5).Where(i => i < tokens.Length && tokens[i].Number is not null).Select(i => tokens[i].Amount).FirstOrDefault();
-
-    private HeardNumber? Heard(int at, long amount)
+    /// <summary>What is known of a number if it had a value: each number of the sheet with another value that may be meant.</summary>
+    internal IEnumerable<(NumberLink Link, double[] Features)> Weighed(int at, long amount)
     {
-        if (_keys.Contains(at))
-        {
-            return null;
-        }
-
-        string? unit = statements.Units.Of(tokens, at);
-        bool isOne = amount == 1 && tokens[at].Text == "one";
-        if (isOne && (unit is null || (at + 1 < tokens.Length && tokens[at + 1].Text == "of") || (at > 0 && BeforeOne.Contains(tokens[at - 1].Text))))
-        {
-            return null;
-        }
-
-        var near = new Surroundings(tokens, at);
-        string? end = RangeEnd(at);
-        var fits = (from statement in statements.All
-                    from slot in statement.Slots
-                    where slot.IsOrdinal == tokens[at].IsOrdinal
-                    select (Statement: statement, Slot: slot, Fit: Fit(statement, slot, near, unit, at, end))).Where(f => f.Fit > 0).OrderByDescending(f => f.Fit).ToList();
-        if (fits.Count == 0)
-        {
-            return null;
-        }
-
-        // The other numbers of a statement that fits may be the one that is meant.
-        double same = fits.Where(f => Has(f.Statement, f.Slot, amount)).Select(f => f.Fit).FirstOrDefault();
-        (Statement best, Slot meant, double fit) = fits[0];
-        if (same > 0 && same >= fit - LeastLead)
-        {
-            (best, meant, _) = fits.First(f => Has(f.Statement, f.Slot, amount));
-            return new HeardNumber(at, best, meant, 0);
-        }
-
-        if (isOne && same > LeastFitBesideOne)
-        {
-            return null;
-        }
-
-        double doubt = Math.Min(0.6, near.ExampleCues * 0.2) + (IsDense(at) && meant.Key is null ? 0.35 : 0) + (unit is null ? 0.05 : 0);
-        double confidence = Math.Clamp(((fit - LeastFit) / (1 - LeastFit) * 0.5) + 0.5 - (same * 0.4) - doubt, 0.05, 1);
-        return fit < (isOne ? LeastFitOfOne : LeastFit) ? null : new HeardNumber(at, best, meant, confidence);
+        NumberLink[] links = [.. _links.Of[at].Where(l => !l.IsElsewhere)];
+        double same = links.Where(l => Has(l, amount)).Select(Left).DefaultIfEmpty(0).Max();
+        double sameUnit = links.Where(l => Has(l, amount) && l.Unit >= 1).Select(Left).DefaultIfEmpty(0).Max();
+        NumberLink[] other = [.. links.Where(l => !Has(l, amount) && !(same >= LeastPlain && same >= l.Score * NearlyAsWell)).Take(MostCandidates)];
+        return other.Select(link => (link, Features(link, amount, same, sameUnit, other)));
     }
 
-    private static bool Has(Statement statement, Slot slot, long amount) => slot.Value == amount || statement.Slots.Any(s => s.Value == amount && s.Key == slot.Key);
+    // What a link says for a number being right: less where the same thing is said better elsewhere.
+    private double Left(NumberLink link) => link.Score * (HeardElsewhere(link) > link.Score + LeastApart ? OfTaken : 1);
 
-    private bool IsDense(int at) => Enumerable.Range(Math.Max(0, at - DenseReach), (2 * DenseReach) + 1).Count(i => i != at && i < tokens.Length && tokens[i].Number is not null) >= Dense;
-
-    // 'Two to five', 'up to six': which end of a range it is.
-    private string? RangeEnd(int at)
+    /// <summary>What is known of a link, in the order of <see cref="ValueWeights"/>: it counts the same, it fits, how well a number with the said value fits, whether the right one is heard elsewhere, how the talk sounds here.</summary>
+    private double[] Features(NumberLink link, long amount, double same, double sameUnit, NumberLink[] other)
     {
-        bool Joins(int i) => i > 0 && i + 1 < tokens.Length && tokens[i].Text is "to" or "through" or "till" or "until" && tokens[i - 1].Number is not null && tokens[i + 1].Number is not null;
-        return Joins(at + 1) ? _least
-            : Joins(at - 1) || (at > 1 && (tokens[at - 2].Text, tokens[at - 1].Text) is ("up", "to") or ("at", "most")) ? _most
-            : at > 1 && (tokens[at - 2].Text, tokens[at - 1].Text) is ("at", "least") ? _least : null;
+        int at = link.At;
+        double heard = HeardElsewhere(link);
+        double plain = HeardPlainly(link);
+        double slip = Slip(amount, link.Slot.Value);
+        double second = other.Where(l => l.Slot.Value != link.Slot.Value).Select(l => l.Score).DefaultIfEmpty(0).Max();
+        double open = link.Score * (1 - heard) * (1 - same);
+        string section = link.Statement.Clause.Section;
+        return
+        [
+            1, link.Unit, link.Met, link.Score, same, heard, plain, Math.Min(3, Cues(at, OfExamples)) / 3.0, Math.Min(2, Cues(at, Personal)) / 2.0, IsDense(at) ? 1 : 0, slip,
+            link.Slot.Key is null ? 0 : 1, section is "Facts" ? 1 : 0, link.Score - second, link.Unit >= 1 ? 1 : 0, open, open * slip, link.Unit * link.Met, _tokens[at].IsOrdinal ? 1 : 0, amount == 1 ? 1 : 0,
+            section is "Components" ? 1 : 0, amount >= 13 ? 1 : 0, Math.Max(0, same - link.Score), sameUnit, Math.Min(2, Cues(at, Telling)) / 2.0, link.Slot.Unit is null ? 1 : 0, link.Slot.IsBare ? 1 : 0,
+            Math.Min(1, Math.Abs(amount - link.Slot.Value) / (double)Math.Max(2, link.Slot.Value)), slip * (1 - plain) * link.Unit,
+        ];
     }
 
-    // The number right before it, where little stands between.
-    private int Previous(int at) => Enumerable.Range(1, 5).Select(k => at - k).FirstOrDefault(i => i >= 0 && tokens[i].Number is not null, -1);
-
-    // 1 where everything that the statement says is said near the number.
-    private double Fit(Statement statement, Slot slot, Surroundings near, string? unit, int at, string? end)
+    // A slip of the tongue is off by little, has its digits the wrong way round or takes teen for ty.
+    private static double Slip(long said, long right)
     {
-        if (slot.Key is { } key)
-        {
-            int before = Previous(at);
-            bool isKey = before >= 0 && !tokens[before].IsOrdinal && tokens[before].Number == key && (unit is null || unit == slot.Unit || at - before <= 2);
-            bool isNamed = isKey && statements.Units.Of(tokens, before) == slot.KeyUnit;
-            bool isOther = at + 1 < tokens.Length && statements.Units.Is(tokens[at + 1].Stem) && tokens[at + 1].Stem != slot.Unit;
-            return isOther ? 0 : isNamed && at - before <= 3 ? 0.75 : isKey ? Math.Min(0.7, Met(statement, slot, near, end)) : 0;
-        }
-
-        if (unit is not null && slot.Unit is not null && unit != slot.Unit)
-        {
-            return 0;
-        }
-
-        double unitless = unit is not null && unit == slot.Unit ? 1 : slot.Unit is null ? 0.85 : 0.7;
-        if (slot.IsBare)
-        {
-            bool isCounted = Enumerable.Range(Math.Max(near.From, at - 5), Math.Min(5, at - near.From)).Any(i => HowMany.Contains(tokens[i].Text));
-            return isCounted && unit == slot.Unit ? 0.62 : 0;
-        }
-
-        // 'Most players' is said as 'up to six' or as the end of a range, and nothing else is.
-        string? asked = statement.Clause.Section == "Facts" && slot.Unit == _player ? statement.Words.ContainsKey(_most) ? _most : statement.Words.ContainsKey(_least) ? _least : null : end;
-        if (asked != end)
-        {
-            return 0;
-        }
-
-        double large = (tokens[at].Number >= Large && slot.Value >= Large) ? 1.25 : 1;
-        return Math.Min(1, Met(statement, slot, near, end) * unitless * large);
+        long off = Math.Abs(said - right);
+        bool isTwisted = (said is > 9 and < 100 && right == ((said % 10) * 10) + (said / 10)) || said == right * 10 || right == said * 10 || (said is > 12 and < 20 && right == (said - 10) * 10) || (right is > 12 and < 20 && said == (right - 10) * 10);
+        return isTwisted ? 1 : Math.Exp(-Math.Max(0, off - 1) / (1 + (0.45 * Math.Abs(right))));
     }
 
-    private static double Met(Statement statement, Slot slot, Surroundings near, string? end)
+    private HeardNumber? Judged(int at, long amount)
     {
-        double all = 0;
-        double met = 0;
-        foreach ((string word, double weight) in statement.Words)
-        {
-            double counts = word == slot.Unit ? 0.3 : slot.Near.Contains(word) || slot.Near.IsEmpty ? 1 : 0.45;
-            all += weight * counts;
-            met += weight * counts * (word == end ? 1 : near.Nearness(word));
-        }
-
-        return all == 0 ? 0 : met / all;
+        (NumberLink Link, double Confidence) best = Weighed(at, amount).Select(w => (w.Link, ValueWeights.Confidence(w.Features))).OrderByDescending(w => w.Item2).FirstOrDefault();
+        return best.Link is null ? null : new HeardNumber(at, best.Link.Statement, best.Link.Slot, best.Confidence, Because(best.Link));
     }
+
+    private string Because(NumberLink link) => string.Create(CultureInfo.InvariantCulture,
+        $"{(link.Slot.Key is { } key ? $"the row for {key} is spoken here" : link.Unit >= 1 ? "it counts the same thing" : "what it counts is spoken of just before")}, {(HeardElsewhere(link) > 0 ? "and" : "and nowhere else is")} {link.Slot.Value}{(HeardElsewhere(link) > 0 ? " is heard elsewhere" : " heard for it")}");
+
+    private long? Next(int at) => Enumerable.Range(at + 1, 5).Where(i => i < _tokens.Length && _tokens[i].Number is not null).Select(i => _tokens[i].Amount).FirstOrDefault();
+
+    private bool IsPronoun(int at) => _tokens[at].Text == "one" && ((at + 1 < _tokens.Length && _tokens[at + 1].Text == "of") || (at > 0 && BeforeOne.Contains(_tokens[at - 1].Text)));
+
+    private double HeardElsewhere(NumberLink link) => _heard[(link.Statement, link.Slot)].Where(l => l.At != link.At).Select(l => l.Score).DefaultIfEmpty(0).Max();
+
+    // With what it counts right behind it.
+    private double HeardPlainly(NumberLink link) => _heard[(link.Statement, link.Slot)].Where(l => l.At != link.At && l.Unit >= 1).Select(l => l.Score).DefaultIfEmpty(0).Max();
+
+    private int Cues(int at, HashSet<string> words) => Enumerable.Range(at - Close, (2 * Close) + 1).Count(i => i >= 0 && i < _tokens.Length && words.Contains(_tokens[i].Text));
+
+    private static bool Has(NumberLink link, long amount) => link.Slot.Value == amount || link.Statement.Slots.Any(s => s.Value == amount && s.Key == link.Slot.Key);
+
+    private bool IsDense(int at) => Enumerable.Range(Math.Max(0, at - DenseReach), (2 * DenseReach) + 1).Count(i => i != at && i < _tokens.Length && _tokens[i].Number is not null) >= Dense;
 }

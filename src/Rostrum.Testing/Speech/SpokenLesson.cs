@@ -50,6 +50,25 @@ public sealed partial record SpokenLesson(
         return new SpokenLesson(name, head["game"], Listed(head.GetValueOrDefault("leaves out", "")), Listed(head.GetValueOrDefault("rows left out", "")), words.ToImmutable(), slips.ToImmutable());
     }
 
+    /// <summary>The same talk without its slips.</summary>
+    public SpokenLesson Mended()
+    {
+        var words = ImmutableArray.CreateBuilder<string>();
+        int next = 0;
+        foreach (PlantedSlip slip in Slips)
+        {
+            words.AddRange(Words[next..slip.Word]);
+            int end = slip.Word + slip.Said.Split(' ').Length;
+            string[] right = slip.Right.Split(' ');
+            words.AddRange(right[..^1]);
+            words.Add(right[^1] + new string([.. Words[end - 1].Reverse().TakeWhile(c => !char.IsLetterOrDigit(c)).Reverse()]));
+            next = end;
+        }
+
+        words.AddRange(Words[next..]);
+        return this with { Words = words.ToImmutable(), Slips = [] };
+    }
+
     // What stands right behind a mark, such as a comma, belongs to its last word.
     private static void Append(ImmutableArray<string>.Builder words, string text, bool glue)
     {

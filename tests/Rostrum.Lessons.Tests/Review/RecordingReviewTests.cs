@@ -24,6 +24,39 @@ public sealed class RecordingReviewTests
         Assert.NotNull(finding.Cite);
     }
 
+    [Theory]
+    [InlineData("Now the fire dice. How many? Three, all in one throw.", "Now the fire dice. How many? Four, all in one throw.", 4)]
+    [InlineData("Everybody takes drying boards. Oh yes, there are three of them.", "Everybody takes drying boards. Oh yes, there are four of them.", 4)]
+    public void What_a_number_counts_may_be_named_before_it(string right, string wrong, long heard)
+    {
+        Assert.DoesNotContain(Of(right).Certain, f => f.Kind == FindingKind.WrongValue);
+        Assert.Contains(Of(wrong).Certain, f => f.Heard == heard);
+    }
+
+    [Fact]
+    public void A_number_of_a_variant_is_right_though_the_variant_is_not_named_again() =>
+        Assert.DoesNotContain(Of("The climbing chamber has bays of different heights. There dawn is near once four bays are full.").Certain, f => f.Kind == FindingKind.WrongValue);
+
+    [Theory]
+    [InlineData("Most points wins. In a tie it is whoever has fewer shards, then more sticks, and then they share the victory.", "")]
+    [InlineData("Most points wins. In a tie it is whoever has fewer shards, and then they share the victory.", "more sticks")]
+    [InlineData("Most points wins. In a tie it is whoever has fewer shards, and then whoever has more sticks.", "shared")]
+    public void A_step_of_breaking_ties_that_is_passed_over_is_told(string said, string missing)
+    {
+        string[] told = [.. Of(said).Certain.Concat(Of(said).Listen).Where(f => f.Kind == FindingKind.NeverSaid).Select(f => f.Clause)];
+
+        Assert.Equal(missing, string.Join(' ', told.Where(c => c is "fewer shards" or "more sticks" or "shared")));
+    }
+
+    [Fact]
+    public void Numbers_that_follow_from_the_sheet_are_known()
+    {
+        const string Talk = "plain tricks is a game for four players with cards and suits where you follow suit and the strongest card takes the trick and leads next while trumps beat everything else and each trick scores points at the end of the round for the winner";
+        RecordingReport report = RecordingReview.Of(ShippedGames.Open("traditional/tricks"), Captions($"{Talk}. In each suit there are nine cards."));
+
+        Assert.Contains(report.Certain, f => (f.Heard, f.Right) == (9, 8));
+    }
+
     [Fact]
     public void A_row_that_is_passed_over_is_told()
     {

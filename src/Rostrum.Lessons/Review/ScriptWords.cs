@@ -1,0 +1,39 @@
+using System.Collections.Immutable;
+using Rostrum.Lessons.Claims;
+using Rostrum.Lessons.Coverage;
+using Rostrum.Lessons.Scripts;
+using Rostrum.Lessons.Speech;
+using Rostrum.Rulings.Games;
+using Rostrum.Sheets.Model;
+
+namespace Rostrum.Lessons.Review;
+
+/// <summary>How the presenter's own script says what the sheet says: the words that are most likely to be spoken.</summary>
+/// <param name="Facts">Sentences that state a fact, with the fact's name and the number that the claim speaks.</param>
+/// <param name="Rules">The passage that says a clause, by the clause's name.</param>
+internal sealed record ScriptWords(ImmutableArray<(string Fact, string Sentence, long Number)> Facts, ImmutableDictionary<string, string> Rules)
+{
+    /// <summary>No script.</summary>
+    public static ScriptWords None { get; } = new([], ImmutableDictionary<string, string>.Empty);
+
+    /// <summary>The words of a script.</summary>
+    public static ScriptWords Of(Game game, Sheet sheet, Lesson lesson)
+    {
+        var speech = ScriptSpeech.Of(lesson);
+        ImmutableArray<LessonClause> clauses = ClauseList.Of(game, sheet);
+        ImmutableArray<ClauseCover> covers = ScriptCoverage.Of(speech, clauses, [], new MarkedNames(speech, new NamedClauses(clauses)));
+        var facts =
+            from sentence in speech.Sentences
+            where !sentence.IsCaption
+            from claim in sentence.Runs.OfType<LessonRun.Claim>()
+            where ClaimTarget.Read(claim.Target) is ClaimTarget.Fact && SpokenNumber.Read(claim.Words) is not null
+            select (((ClaimTarget.Fact)ClaimTarget.Read(claim.Target)!).Name, sentence.Words, SpokenNumber.Read(claim.Words)!.Value);
+        var rules =
+            from cover in covers
+            where cover is { Status: CoverStatus.Said, Sentence: >= 0, Clause.Variant: null }
+            group cover by cover.Clause.Name into same
+            let best = same.MaxBy(c => c.Score)!
+            select KeyValuePair.Create(same.Key, string.Join(' ', speech.Sentences.Skip(best.Sentence).Take(Math.Max(1, best.Sentences)).Select(s => s.Words)));
+        return new ScriptWords([.. facts], rules.ToImmutableDictionary());
+    }
+}
