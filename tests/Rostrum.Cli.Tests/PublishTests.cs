@@ -118,7 +118,7 @@ public class PublishTests
         Told told = Told.By("publish", game.Folder, "--captions", film, "--json");
 
         Assert.Equal((2, 0), (refused.Code, told.Code));
-        Assert.Equal(["format", "file", "title", "date", "rules", "sentences", "estimated", "videos"], told.Json.EnumerateObject().Select(p => p.Name));
+        Assert.Equal(["format", "file", "title", "date", "rules", "sentences", "estimated", "unheard", "videos"], told.Json.EnumerateObject().Select(p => p.Name));
         Assert.True(told.Json.GetProperty("estimated").GetInt32() < told.Json.GetProperty("sentences").GetInt32() / 2);
     }
 

@@ -119,12 +119,16 @@ internal sealed class PublishCommand : ScriptCommand
         return errors > 0 ? ExitCode.Findings : ExitCode.Fine;
     }
 
-    private static string Times(PublishReport told, bool hasCaptions) => (told.Estimated, hasCaptions) switch
+    private static string Times(PublishReport told, bool hasCaptions)
     {
-        (0, _) => "",
-        (_, false) => " Its times are estimates from the words of the lesson; with --captions they are those of the video.",
-        (var some, _) => $" {Prose.Count(some, "time is an estimate", "times are estimates")}: the captions say other words there.",
-    };
+        string unheard = told.Unheard == 0 ? "" : $" {Prose.Count(told.Unheard, "sentence", "sentences")} of the script with values {(told.Unheard == 1 ? "is" : "are")} not in the captions, and not remembered.";
+        return (told.Estimated, hasCaptions) switch
+        {
+            (0, _) => unheard,
+            (_, false) => " Its times are estimates from the words of the lesson; with --captions they are those of the video.",
+            (var some, _) => $" {Prose.Count(some, "time is an estimate", "times are estimates")}: the captions say other words there.{unheard}",
+        };
+    }
 
     private static string? Complaint(string title, string date) =>
         title.Length == 0 ? "The video needs a title: name it with --title."

@@ -50,14 +50,15 @@ public sealed class VideoMaker
     {
         ImmutableArray<PublishedRule> said = Said();
         ImmutableArray<PublishedRule> rules = [.. said, .. Used(said)];
-        PublishedSentence[] sentences = [.. Sentences()];
+        HashSet<LessonRun.Claim> kept = new(_report.Claims.Where(IsKept).Select(c => c.Claim), ReferenceEqualityComparer.Instance);
         IEnumerable<string> positions = _report.Claims.Where(IsKept).Select(c => PositionSum.AskedBy(c.Claim.Target)).OfType<string>().Distinct();
         return video with
         {
             Length = video.Length ?? _times.Length,
             Sources = _rules.Sources,
             Rules = rules,
-            Sentences = [.. sentences],
+            Sentences = [.. Sentences(kept)],
+            Unheard = _speech.Sentences.Count(s => HasValue(s, kept) && !_times.Says(s)),
             Positions = [.. positions.Select(p => (p, PositionSum.Of(_game, p))).Where(p => p.Item2 is not null).Select(p => (p.p, p.Item2!))],
             PrintingAt = _ruleTimes.Printing,
             NotSaid = [.. _rules.All.Where(r => r.Clause is not null).Select(r => r.Key).Except(rules.Select(r => r.Clause))],
@@ -114,9 +115,8 @@ public sealed class VideoMaker
         return false;
     }
 
-    private IEnumerable<PublishedSentence> Sentences()
-    {
-        HashSet<LessonRun.Claim> kept = new(_report.Claims.Where(IsKept).Select(c => c.Claim), ReferenceEqualityComparer.Instance);
-        return _leads.Of(s => s.Runs.OfType<LessonRun.Claim>().Any(kept.Contains)).Select(g => new PublishedSentence(_times.Of(g[0]), string.Join(' ', g.Select(s => SaidSentence.Write(s, kept.Contains)))));
-    }
+    private IEnumerable<PublishedSentence> Sentences(HashSet<LessonRun.Claim> kept) =>
+        _leads.Of(s => HasValue(s, kept) && _times.Says(s)).Select(g => new PublishedSentence(_times.Of(g[0]), string.Join(' ', g.Select(s => SaidSentence.Write(s, kept.Contains)))));
+
+    private static bool HasValue(SpokenSentence sentence, HashSet<LessonRun.Claim> kept) => sentence.Runs.OfType<LessonRun.Claim>().Any(kept.Contains);
 }

@@ -45,15 +45,30 @@ public sealed class VideoMakerTests
     }
 
     [Fact]
-    public void A_free_speech_gives_estimates_over_the_length_of_the_video()
+    public void A_free_speech_says_no_sentence_of_the_script_and_gives_estimates_of_its_rules()
     {
         string[] rules = [.. Enumerable.Repeat("in this game a jug and a bowl and a plate and a lamp stand on a shelf of your chamber and copper and ash and iron are glazes and ware lies on drying boards with sticks and commissions".Split(' '), 12).SelectMany(w => w)];
 
         PublishedVideo video = PublishedBench.Video(Spoken(rules));
 
-        Assert.All(video.Sentences, s => Assert.True(s.Time.IsEstimated));
-        Assert.InRange(video.Sentences[^1].Time.At.TotalSeconds, 0, video.Length!.Value.At.TotalSeconds);
-        Assert.False(video.Length.Value.IsEstimated);
+        Assert.Empty(video.Sentences);
+        Assert.Contains(video.Rules, r => r.Times.All(t => t.IsEstimated));
+        Assert.All(video.Rules.SelectMany(r => r.Times), t => Assert.InRange(t.At, TimeSpan.Zero, video.Length!.Value.At));
+        Assert.False(video.Length!.Value.IsEstimated);
+    }
+
+    [Fact]
+    public void A_sentence_that_was_not_said_is_not_remembered()
+    {
+        string script = string.Join(' ', Words());
+        const string Left = "Plates score three each, in the tier that shows most.";
+        Assert.Contains(Left, script, StringComparison.Ordinal);
+
+        PublishedVideo video = PublishedBench.Video(Spoken(script.Replace(Left, "", StringComparison.Ordinal).Split(' ')));
+
+        Assert.DoesNotContain(video.Sentences, s => s.Said.StartsWith("Plates score", StringComparison.Ordinal));
+        Assert.Equal(PublishedBench.Video().Sentences.Length - 1, video.Sentences.Length);
+        Assert.Equal(1, video.Unheard);
     }
 
     [Fact]
