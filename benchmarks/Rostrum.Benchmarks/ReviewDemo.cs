@@ -6,6 +6,7 @@ using Rostrum.Lessons.Captions;
 using Rostrum.Lessons.Claims;
 using Rostrum.Lessons.Review;
 using Rostrum.Lessons.Scripts;
+using Rostrum.Lessons.Speech;
 using Rostrum.Rulings.Games;
 using Rostrum.Testing;
 using Rostrum.Testing.Speech;
@@ -28,12 +29,40 @@ internal static class ReviewDemo
     /// <summary>One line for each changed number: <c>found</c>, <c>listen</c> or <c>missed</c>, what else is newly found, and the words round it.</summary>
     public static int Changes(TextWriter to)
     {
-        SpokenLesson right = Mended(Speech());
+        Game game = ShippedGames.Open(Demo);
+        return Changes(to, game, LessonOf(game), Mended(Speech()));
+    }
+
+    /// <summary>The same for the script of the lesson read aloud word for word, and each passage that says a rule left out.</summary>
+    public static int Read(TextWriter to)
+    {
         Game game = ShippedGames.Open(Demo);
         Lesson lesson = LessonOf(game);
+        string[] sentences = [.. ScriptSpeech.Of(lesson).Sentences.Where(s => !s.IsCaption).Select(s => s.Words)];
+        SpokenLesson Spoken(IEnumerable<string> said) => Mended(Speech()) with { Words = [.. said.SelectMany(s => s.Split(' ', StringSplitOptions.RemoveEmptyEntries))] };
+        SpokenLesson whole = Spoken(sentences);
+        Changes(to, game, lesson, whole);
+        string[] told = [.. Review(game, lesson, whole).Report.Certain.Where(f => f.Time is null).Select(f => f.Clause)];
+        int found = 0;
+        var script = ScriptWords.Of(game, game.Sheet().Sheet!, lesson);
+        string[] known = [.. Review(game, lesson, whole).Report.Coverage.Select(c => c.Clause).Where(c => script.Passage(c) is not null).Except(told)];
+        foreach (string rule in known)
+        {
+            RecordingReport without = Review(game, lesson, Spoken(sentences.Where(s => !script.Passage(rule)!.Contains(s, StringComparison.Ordinal)))).Report;
+            string[] fresh = [.. without.Certain.Where(f => f.Time is null).Select(f => f.Clause).Except(told)];
+            found += fresh.Contains(rule) ? 1 : 0;
+            to.WriteLine($"{(fresh.Contains(rule) ? "found" : "missed")} without '{rule}': {string.Join(", ", fresh)}");
+        }
+
+        to.WriteLine($"rules left out: found {found} of {known.Length}; told of the whole script: {told.Length}");
+        return 0;
+    }
+
+    private static int Changes(TextWriter to, Game game, Lesson lesson, SpokenLesson right)
+    {
         RecordingReport before = Review(game, lesson, right).Report;
         to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"without slips: {before.Certain.Length} certain, {before.Listen.Length} to listen to"));
-        foreach (Finding finding in before.Certain.Where(f => f.Time is not null))
+        foreach (Finding finding in before.Certain)
         {
             to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  FALSE {finding.Kind} {finding.Time:mm\\:ss} '{finding.Said}' [{finding.Clause}: {finding.Sheet}]"));
         }

@@ -92,6 +92,7 @@ public static class RostrumCommand
             new LessonCommand(desk),
             new ReviewCommand(desk),
             new PackCommand(desk),
+            new PublishCommand(desk),
         };
         root.Options.Add(new Option<bool>("--trace") { Description = "If Rostrum itself fails, show where.", Recursive = true });
         root.Options.OfType<HelpOption>().Single().Action = new ShowHelp();

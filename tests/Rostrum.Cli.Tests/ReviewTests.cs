@@ -143,7 +143,7 @@ public sealed class ReviewTests
     public void Missing_file_and_folder_are_told_with_a_way_out()
     {
         Assert.Contains("The game's folder holds 'recording.vtt'.", Told.By("review", Kiln, "no-such.vtt").Talk);
-        Assert.Contains("is a folder. Name the caption file in it.", Told.By("review", Kiln, Kiln).Talk);
+        Assert.Contains("is a folder. Name a file in it.", Told.By("review", Kiln, Kiln).Talk);
         Assert.Equal(2, Told.By("review", Kiln).Code);
         Assert.Equal(2, Told.By("review", Kiln, Recording, "-o", "").Code);
     }

@@ -14,7 +14,7 @@ public class UsageTests
 
     [Fact]
     public void Option_like_nothing_known_gets_the_list() =>
-        Assert.Contains("'--fast' is no option here. There are --variant, --json, --help and --trace.", Told.By("check", Kiln, "--fast").Talk);
+        Assert.Contains("'--fast' is no option here. There are --published, --variant, --json, --help and --trace.", Told.By("check", Kiln, "--fast").Talk);
 
     [Fact]
     public void Words_behind_two_hyphens_are_no_options() =>

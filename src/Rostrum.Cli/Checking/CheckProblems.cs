@@ -5,7 +5,7 @@ namespace Rostrum.Cli.Checking;
 /// <summary>Messages about files of a game that cannot be read (ROS0815), and about where a problem comes up.</summary>
 internal static class CheckProblems
 {
-    public static Diagnostic UnreadablePosition(string file, FolderRefusal refusal) => new(
+    public static Diagnostic Unreadable(string file, FolderRefusal refusal) => new(
         "ROS0815", Severity.Error, new SourceText(file, "").Whole, RefusalWords.Told(refusal, file), RefusalWords.WayOut(refusal));
 
     /// <summary>The problem, with the variants that bring it out.</summary>

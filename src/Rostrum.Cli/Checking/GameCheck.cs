@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Rostrum.Lessons;
+using Rostrum.Lessons.Published;
 using Rostrum.Pictures.Positions;
 using Rostrum.Play.Checking;
 using Rostrum.Rulings.Games;
@@ -39,9 +40,18 @@ internal sealed class GameCheck(Game game, CancellationToken stop)
 
         Positions(basis.IsSound);
         _problems.Add(lesson.GetAwaiter().GetResult()?.Problems ?? []);
+        _problems.Add(Published());
         _problems.Add(idiomProblems);
         return new CheckResult(basis.Sheet?.Game ?? game.Folder.Name, _problems.All, game.PositionNames.Length, _expectations, _held, basis.IsSound) { VariantsLeft = Math.Max(0, offered.Length - MostVariants) };
     }
+
+    // Only whether the file can be read: what the videos say is asked with --published.
+    private ImmutableArray<Diagnostic> Published() => game.Folder.Read(PublishedFile.FileName) switch
+    {
+        { Text: { } text } => PublishedFile.Read(text).Problems,
+        { Refusal: FolderRefusal.Missing } => [],
+        var refused => [CheckProblems.Unreadable(PublishedFile.FileName, refused.Refusal)],
+    };
 
     // Positions are read and asked on every core, and told in their order.
     private void Positions(bool isSheetSound)
@@ -66,7 +76,7 @@ internal sealed class GameCheck(Game game, CancellationToken stop)
         FolderReading reading = game.PositionText(name);
         if (reading.Text is not { } text)
         {
-            return new PositionCheck([CheckProblems.UnreadablePosition($"positions/{name}.yaml", reading.Refusal)], [], 0, 0);
+            return new PositionCheck([CheckProblems.Unreadable($"positions/{name}.yaml", reading.Refusal)], [], 0, 0);
         }
 
         if (isSheetSound)

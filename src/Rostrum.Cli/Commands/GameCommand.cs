@@ -53,6 +53,9 @@ internal abstract class GameCommand : Command, IHasExample
     /// <summary>True where a game is named.</summary>
     protected bool IsGameNamed(ParseResult parse) => parse.GetValue(_game) is { Length: > 0 };
 
+    /// <summary>The folder of the game that is named.</summary>
+    protected string FolderOf(ParseResult parse) => GameFinder.FolderOf(parse.GetValue(_game)!);
+
     /// <summary>Gives problems in place of an answer.</summary>
     /// <returns><see cref="ExitCode.Findings"/>.</returns>
     protected int Report(ImmutableArray<Diagnostic> problems, bool json)

@@ -13,7 +13,7 @@ internal static class GameFinder
     /// <param name="idioms">The idiom library.</param>
     public static Found<Game> Open(string path, IdiomLibrary idioms)
     {
-        string folder = Path.GetFileName(path) == SheetReader.FileName && File.Exists(path) ? Path.GetDirectoryName(Path.GetFullPath(path))! : path;
+        string folder = FolderOf(path);
         if (!Directory.Exists(folder))
         {
             return Found<Game>.None($"There is no folder '{path}'.{Nearest(path)}");
@@ -23,6 +23,10 @@ internal static class GameFinder
             ? Found<Game>.Of(new Game(DiskGameFolder.Open(folder), idioms))
             : Found<Game>.None($"The folder '{path}' holds no {SheetReader.FileName}, so it is no game.{Inside(path)}");
     }
+
+    /// <summary>The folder of a game as it is named: the folder itself, or that of the sheet.</summary>
+    /// <param name="path">As for <see cref="Open"/>.</param>
+    public static string FolderOf(string path) => Path.GetFileName(path) == SheetReader.FileName && File.Exists(path) ? Path.GetDirectoryName(Path.GetFullPath(path))! : path;
 
     private static string Nearest(string path)
     {

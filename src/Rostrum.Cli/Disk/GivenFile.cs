@@ -36,11 +36,19 @@ internal static class GivenFile
     {
         try
         {
-            return Found<T>.Of(read(path, length, () => File.ReadAllBytes(path)));
+            return Found<T>.Of(read(path, length, () => Bytes(path, length)));
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
             return Found<T>.None($"'{path}' cannot be read: {DiskTrouble.Of(problem)}");
         }
+    }
+
+    // As many bytes as were measured, and one more that tells of a file which has grown since: what is too long is not read to its end.
+    private static ReadOnlyMemory<byte> Bytes(string path, long length)
+    {
+        using FileStream stream = File.OpenRead(path);
+        byte[] bytes = new byte[length + 1];
+        return bytes.AsMemory(0, stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false));
     }
 }

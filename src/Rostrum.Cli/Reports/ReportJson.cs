@@ -22,6 +22,8 @@ namespace Rostrum.Cli.Reports;
 [JsonSerializable(typeof(PlayReport))]
 [JsonSerializable(typeof(ThreatsReport))]
 [JsonSerializable(typeof(ReviewReport))]
+[JsonSerializable(typeof(PublishReport))]
+[JsonSerializable(typeof(PublishedCheckReport))]
 internal sealed partial class ReportJson : JsonSerializerContext
 {
     /// <summary>The version of the shape, the value of <c>format</c> in every report.</summary>

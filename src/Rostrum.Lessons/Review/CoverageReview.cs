@@ -19,11 +19,8 @@ internal sealed record SpokenRule(ReadClause Clause, ImmutableDictionary<string,
 /// <param name="Said">How much of it was said at its best place, 0 to 1.</param>
 /// <param name="At">The token at which that place begins; -1 where nothing of it was said.</param>
 /// <param name="Features">What is known of it, for <see cref="RuleWeights"/>.</param>
-internal sealed record HeardRule(SpokenRule Rule, double Said, int At, double[] Features)
-{
-    /// <summary>How sure it is that it was never said, 0 to 1.</summary>
-    public double NeverSaid => RuleWeights.Confidence(Features);
-}
+/// <param name="NeverSaid">How sure it is that it was never said, 0 to 1.</param>
+internal sealed record HeardRule(SpokenRule Rule, double Said, int At, double[] Features, double NeverSaid);
 
 /// <summary>Looks for each rule of the sheet in what was said: the places where most of its telling ideas stand together.</summary>
 internal sealed class CoverageReview
@@ -33,6 +30,8 @@ internal sealed class CoverageReview
     // A rule is spread over so many words: told in a sentence, in a breath, explained at length.
     private static readonly int[] Windows = [12, 24, 48];
 
+    private const double OfLeftOut = 0.9;
+
     private const int Together = 7;
     private const int TieReach = 44;
 
@@ -40,14 +39,16 @@ internal sealed class CoverageReview
 
     private static readonly HashSet<string> Shared = ["share", "shared", "shares", "sharing", "together", "both", "joint", "jointly", "split", "friends", "draw", "hands", "peace", "two winners", "winners", "remis"];
 
+    private readonly ScriptReview? _script;
     private readonly ImmutableArray<SpokenToken> _tokens;
     private readonly Dictionary<string, int[]> _places;
     private readonly ImmutableArray<SpokenRule> _rules;
     private readonly ImmutableDictionary<string, int> _said;
 
     /// <summary>The rules of a sheet and what was said.</summary>
-    public CoverageReview(Statements statements, ImmutableArray<SpokenToken> tokens)
+    public CoverageReview(Statements statements, ImmutableArray<SpokenToken> tokens, ScriptReview? script = null)
     {
+        _script = script;
         _tokens = tokens;
         _rules = RulesOf(statements);
         _places = tokens.SelectMany((t, i) => RuleIdeas.Of(t).Select(idea => (Idea: idea, At: i))).GroupBy(p => p.Idea).ToDictionary(g => g.Key, g => g.Select(p => p.At).ToArray(), StringComparer.Ordinal);
@@ -55,7 +56,16 @@ internal sealed class CoverageReview
     }
 
     /// <summary>Every rule with how much of it was said.</summary>
-    public IEnumerable<HeardRule> All() => _rules.Select(Heard).GroupBy(r => (r.Rule.Clause.Section, r.Rule.Clause.Name, r.Rule.IsTie)).Select(g => g.MinBy(r => r.NeverSaid)!);
+    public IEnumerable<HeardRule> All() =>
+        _rules.Select(Heard).GroupBy(r => (r.Rule.Clause.Section, r.Rule.Clause.Name, r.Rule.IsTie)).Select(g => ByScript(g.MinBy(r => r.NeverSaid)!));
+
+    // Who speaks along the script says a rule in its words. Who speaks freely may say it in any.
+    private HeardRule ByScript(HeardRule rule) => _script?.Passage(rule.Rule.Clause.Name) switch
+    {
+        (true, _) => rule with { NeverSaid = Math.Max(rule.NeverSaid, OfLeftOut) },
+        (false, var at) => rule with { NeverSaid = 0, At = at },
+        null => rule,
+    };
 
     // What reads back as a formula is no sentence that anybody says.
     private static ImmutableArray<SpokenRule> RulesOf(Statements statements)
@@ -63,7 +73,7 @@ internal sealed class CoverageReview
         (ReadClause Clause, string Says, bool IsTie)[] said =
         [
             .. statements.All.Where(s => s.Variant is null && Sections.Contains(s.Clause.Section) && s.Clause.Meaning is not null && s.Slots.All(n => n.Key is null)).Select(s => s.Clause).Distinct().Select(c => (c, Statements.Sentence(c), false)),
-            .. statements.All.Where(s => s.Variant is null && Sections.Contains(s.Clause.Section)).Select(s => s.Clause).Distinct().Where(c => statements.Script.Rules.ContainsKey(c.Name)).Select(c => (c, statements.Script.Rules[c.Name], false)),
+            .. statements.All.Where(s => s.Variant is null && Sections.Contains(s.Clause.Section)).Select(s => s.Clause).Distinct().Where(c => statements.Script.Passage(c.Name) is not null).Select(c => (c, statements.Script.Passage(c.Name)!, false)),
             .. statements.All.Where(s => s.Variant is null && s.Clause is { Section: "Scoring", Name: "ties" }).Select(s => s.Clause).Distinct().SelectMany(TieSteps),
         ];
         string[][] inOrder = [.. said.Select(r => Statements.Spoken(r.Says).SelectMany(RuleIdeas.Of).ToArray())];
@@ -100,12 +110,13 @@ internal sealed class CoverageReview
         (double Said, int At)[] told = [.. Windows.Take(2).Select(w => Best(rare, w))];
         double pairs = rule.Pairs.Length == 0 ? 0.5 : rule.Pairs.Average(p => AreTogether(p.One, p.Other) ? 1.0 : 0);
         double tie = rule.IsTie ? TieIsSaid(rule) : 0;
-        return new HeardRule(rule, said, at,
+        double[] features =
         [
             1, best[0].Said, best[1].Said, best[2].Said, anywhere, owned, telling.Take(2).Count(_said.ContainsKey) / 2.0, Math.Min(telling.Length, 12) / 12.0, rule.IsTie ? 1 : 0,
             rule.Clause.Section == "Laws" ? 1 : 0, rule.Clause.Section == "End of the game" ? 1 : 0, number, Math.Max(0, 0.5 - best[2].Said), rule.IsTie ? 0 : best[1].Said * best[1].Said, tie,
             told[0].Said, told[1].Said, told[1].Said * rare.Weight / 10, rule.IsTie ? 0 : pairs, rare.Weight / 10, rule.IsTie ? 0 : pairs * told[1].Said,
-        ]);
+        ];
+        return new HeardRule(rule, said, at, features, RuleWeights.Confidence(features));
     }
 
     // An idea that is spoken of all the time tells little of where a rule is said.

@@ -51,9 +51,10 @@ public static class RecordingReview
             return new RecordingReport([], [], [], refused, words.Length, length);
         }
 
-        HeardRule[] rules = [.. new CoverageReview(statements, tokens).All()];
-        Finding[] all = [.. Tables(statements, tokens), .. Values(statements, tokens), .. NeverSaid(rules), .. TermReview.Of(sheet, words)];
-        Finding[] once = [.. all.OrderBy(f => f.Time is null).ThenBy(f => f.Time).DistinctBy(f => (f.Kind, f.Time, f.Time is null ? f.Clause : ""))];
+        ScriptReview? script = statements.Script.Speech is null ? null : new ScriptReview(statements.Script, statements.Clauses, tokens);
+        HeardRule[] rules = [.. new CoverageReview(statements, tokens, script).All()];
+        Finding[] all = [.. Spoken(script, tokens), .. Tables(statements, tokens), .. Values(statements, tokens, script?.Right ?? []), .. NeverSaid(rules), .. TermReview.Of(sheet, words)];
+        Finding[] once = [.. all.OrderBy(f => f.Time is null).ThenBy(f => f.Time).ThenByDescending(f => f.Confidence).DistinctBy(f => (f.Kind, f.Time, f.Time is null ? f.Clause : ""))];
         return new RecordingReport(
             [.. once.Where(f => IsCertain(f))],
             [.. once.Where(f => f.Confidence >= LeastListened && !IsCertain(f))],
@@ -85,9 +86,17 @@ public static class RecordingReview
 
     private static string Percent(double share) => string.Create(CultureInfo.InvariantCulture, $"{share * 100:0} %");
 
-    private static IEnumerable<Finding> Values(Statements statements, ImmutableArray<SpokenToken> tokens) =>
+    private static IEnumerable<Finding> Spoken(ScriptReview? script, ImmutableArray<SpokenToken> tokens) =>
+        from wrong in script?.WrongNumbers() ?? []
+        select new Finding(FindingKind.WrongValue, tokens[wrong.At].Start, Words(tokens, wrong.At), wrong.Sheet, wrong.Clause, wrong.Cite, wrong.Confidence, wrong.Because)
+        {
+            Right = wrong.Right,
+            Heard = tokens[wrong.At].Number,
+        };
+
+    private static IEnumerable<Finding> Values(Statements statements, ImmutableArray<SpokenToken> tokens, ImmutableHashSet<int> right) =>
         from heard in new ValueReview(statements, tokens).All()
-        where heard.Confidence >= LeastListened
+        where heard.Confidence >= LeastListened && !right.Contains(heard.At)
         let clause = heard.Statement.Clause
         select new Finding(FindingKind.WrongValue, tokens[heard.At].Start, Words(tokens, heard.At), clause.Says, clause.Name, clause.Cite, heard.Confidence, heard.Because)
         {

@@ -10,11 +10,15 @@ namespace Rostrum.Lessons.Review;
 
 /// <summary>How the presenter's own script says what the sheet says: the words that are most likely to be spoken.</summary>
 /// <param name="Facts">Sentences that state a fact, with the fact's name and the number that the claim speaks.</param>
-/// <param name="Rules">The passage that says a clause, by the clause's name.</param>
-internal sealed record ScriptWords(ImmutableArray<(string Fact, string Sentence, long Number)> Facts, ImmutableDictionary<string, string> Rules)
+/// <param name="Places">The sentences that say a clause, by the clause's name: the first, and how many.</param>
+/// <param name="Speech">The script; null for none.</param>
+internal sealed record ScriptWords(ImmutableArray<(string Fact, string Sentence, long Number)> Facts, ImmutableDictionary<string, (int First, int Count)> Places, ScriptSpeech? Speech)
 {
     /// <summary>No script.</summary>
-    public static ScriptWords None { get; } = new([], ImmutableDictionary<string, string>.Empty);
+    public static ScriptWords None { get; } = new([], ImmutableDictionary<string, (int, int)>.Empty, null);
+
+    /// <summary>The passage that says a clause; null where the script has none.</summary>
+    public string? Passage(string clause) => Places.TryGetValue(clause, out (int First, int Count) place) ? string.Join(' ', Speech!.Sentences.Skip(place.First).Take(place.Count).Select(s => s.Words)) : null;
 
     /// <summary>The words of a script.</summary>
     public static ScriptWords Of(Game game, Sheet sheet, Lesson lesson)
@@ -33,7 +37,7 @@ internal sealed record ScriptWords(ImmutableArray<(string Fact, string Sentence,
             where cover is { Status: CoverStatus.Said, Sentence: >= 0, Clause.Variant: null }
             group cover by cover.Clause.Name into same
             let best = same.MaxBy(c => c.Score)!
-            select KeyValuePair.Create(same.Key, string.Join(' ', speech.Sentences.Skip(best.Sentence).Take(Math.Max(1, best.Sentences)).Select(s => s.Words)));
-        return new ScriptWords([.. facts], rules.ToImmutableDictionary());
+            select KeyValuePair.Create(same.Key, (best.Sentence, Math.Max(1, best.Sentences)));
+        return new ScriptWords([.. facts], rules.ToImmutableDictionary(), speech);
     }
 }

@@ -35,6 +35,9 @@ internal sealed class Statements
     /// <summary>The tables of numbers by numbers, with their rows in order.</summary>
     public ImmutableArray<(ReadClause Clause, ImmutableArray<(long Key, long Value)> Rows)> Tables { get; }
 
+    /// <summary>The clauses of the game itself.</summary>
+    public ImmutableArray<ReadClause> Clauses { get; private init; } = [];
+
     /// <summary>How the presenter's script says it.</summary>
     public ScriptWords Script { get; private init; } = ScriptWords.None;
 
@@ -67,7 +70,7 @@ HashSet<string> ofGame = [.. raw.Where(r => r.Variant is null && r.Clause.Sectio
             .Concat(Counted(sheet, basis, units, weights))
             .Concat(Beyond(sheet, basis, weights));
         ScriptWords script = lesson is null ? ScriptWords.None : ScriptWords.Of(game, sheet, lesson);
-        return new Statements(units, [.. all, .. script.Facts.SelectMany(f => Scripted(f, basis, units, weights)).Select(s => s with { OfVariant = [.. Spoken(s.Clause.Name).Select(t => t.Stem).Where(ofVariants.Contains)] })], weights, tables) { Script = script };
+        return new Statements(units, [.. all, .. script.Facts.SelectMany(f => Scripted(f, basis, units, weights)).Select(s => s with { OfVariant = [.. Spoken(s.Clause.Name).Select(t => t.Stem).Where(ofVariants.Contains)] })], weights, tables) { Script = script, Clauses = basis };
     }
 
     /// <summary>The words of a clause as if they were spoken.</summary>

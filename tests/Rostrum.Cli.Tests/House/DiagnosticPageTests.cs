@@ -7,7 +7,7 @@ namespace Rostrum.Cli.Tests.House;
 public sealed partial class DiagnosticPageTests
 {
     private static readonly string[] KindsOfExamples =
-        ["outline", "csv", "drawing", "formula", "trio", "step", "phrase", "action", "sheet", "position", "trail", "checked", "question", "lesson", "demo", "dismissed", "captions", "western", "length", "chapters", "heard", "ffmetadata", "matroska", "filmed",
+        ["outline", "csv", "drawing", "formula", "trio", "step", "phrase", "action", "sheet", "position", "trail", "checked", "question", "lesson", "demo", "dismissed", "published", "videos", "captions", "western", "length", "chapters", "heard", "ffmetadata", "matroska", "filmed",
             "corrections", "timeline", "bytes", "pictured", "played"];
 
     private static readonly string[] Given =

@@ -1,0 +1,113 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Rostrum.Lessons.Claims;
+using Rostrum.Sheets.Model;
+using Rostrum.Sheets.ReadBack;
+
+namespace Rostrum.Lessons.Review;
+
+/// <summary>Holds a recording against the script that was spoken: another number in the place of the script's, passages that were left out.</summary>
+/// <remarks>The script itself was held against the sheet by the check before filming, so what is heard as the script has it is right. Where the presenter speaks freely it tells nothing.</remarks>
+internal sealed class ScriptReview
+{
+    // A number is the script's where most of the words round it are.
+    private const int Round = 6;
+    private const double PlainlyFollowed = 0.6;
+    private const double Followed = 0.45;
+    private const int FewestRound = 3;
+
+    // A passage was left out where its topic is followed and hardly any of it is heard.
+    private const double TopicFollowed = 0.7;
+    private const double TopicInPart = 0.55;
+    private const double PassageLeftOut = 0.35;
+    private const double PassageSaid = 0.6;
+
+    private readonly ScriptAlignment _script;
+    private readonly ScriptWords _words;
+    private readonly ImmutableArray<SpokenToken> _heard;
+    private readonly ImmutableArray<ReadClause> _clauses;
+    private readonly Dictionary<int, double> _topics;
+
+    /// <summary>Lays the script beside what was said.</summary>
+    public ScriptReview(ScriptWords words, ImmutableArray<ReadClause> clauses, ImmutableArray<SpokenToken> heard)
+    {
+        (_words, _clauses, _heard) = (words, clauses, heard);
+        _script = new ScriptAlignment(words.Speech!, heard);
+        _topics = Enumerable.Range(0, _script.Tokens.Length).GroupBy(TopicAt).ToDictionary(g => g.Key, g => _script.Followed(g));
+        Right = [.. Enumerable.Range(0, _script.Tokens.Length).Where(i => _script.Tokens[i].Token.Number is not null && _script.IsSame(i) && Near(i) >= Followed && TopicOf(i) >= TopicInPart).Select(i => _script.HeardAt[i])];
+    }
+
+    /// <summary>Heard numbers that are those of the script.</summary>
+    public ImmutableHashSet<int> Right { get; }
+
+    /// <summary>Numbers that were said in the place of the script's.</summary>
+    /// <returns>Which heard word, and the finding.</returns>
+    public IEnumerable<(int At, long Right, Citation? Cite, string Clause, string Sheet, double Confidence, string Because)> WrongNumbers()
+    {
+        for (int i = 0; i < _script.Tokens.Length; i++)
+        {
+            int at = _script.HeardAt[i];
+            if (_script.Tokens[i] is not { Token.Number: { } right } || at < 0 || _script.IsSame(i) || _heard[at].IsTakenBack)
+            {
+                continue;
+            }
+
+            double near = Near(i);
+            if (near >= Followed && TopicOf(i) >= TopicInPart)
+            {
+                (string clause, string sheet, Citation? cite) = Told(_script.Tokens[i]);
+                yield return (at, right, cite, clause, sheet, near >= PlainlyFollowed ? 0.95 : 0.6, string.Create(CultureInfo.InvariantCulture, $"the lesson says {right} here, and the words round it are those of the lesson"));
+            }
+        }
+    }
+
+    /// <summary>Whether the passage of a clause was left out or said; null where nobody can tell.</summary>
+    /// <returns>True for left out; the token at which the passage begins, -1 for none.</returns>
+    public (bool IsLeftOut, int At)? Passage(string clause)
+    {
+        if (!_words.Places.TryGetValue(clause, out (int First, int Count) place))
+        {
+            return null;
+        }
+
+        int[] passage = [.. Enumerable.Range(0, _script.Tokens.Length).Where(i => _script.Tokens[i].Sentence >= place.First && _script.Tokens[i].Sentence < place.First + place.Count)];
+        if (passage.Length == 0)
+        {
+            return null;
+        }
+
+        double around = _topics[_words.Speech!.Sentences[place.First].Topic];
+        double said = _script.Followed(passage);
+        int at = passage.Where(_script.IsSame).Select(i => _script.HeardAt[i]).DefaultIfEmpty(-1).First();
+        return said >= PassageSaid ? (false, at) : around >= TopicFollowed && said < PassageLeftOut ? (true, -1) : null;
+    }
+
+    private int TopicAt(int at) => _words.Speech!.Sentences[_script.Tokens[at].Sentence].Topic;
+
+    // How much of its topic is heard as written.
+    private double TopicOf(int at) => _topics[TopicAt(at)];
+
+    // Of the words round a number, how many are heard as written.
+    private double Near(int at)
+    {
+        int[] round = [.. Enumerable.Range(at - Round, (2 * Round) + 1).Where(i => i >= 0 && i != at && i < _script.Tokens.Length && Math.Abs(_script.Tokens[i].Sentence - _script.Tokens[at].Sentence) <= 1)];
+
+        // What is heard far off belongs to something else, however it is laid.
+        bool IsBeside(int i) => _script.IsSame(i) && Math.Abs(_script.HeardAt[i] - _script.HeardAt[at]) <= 2 * Round;
+        return round.Count(i => IsBeside(i) && _script.IsTelling(i)) < FewestRound ? 0 : (double)round.Count(IsBeside) / round.Length;
+    }
+
+    private (string Clause, string Sheet, Citation? Cite) Told(ScriptToken token)
+    {
+        string sentence = _words.Speech!.Sentences[token.Sentence].Words;
+        string? name = token.Claim is null ? null : ClaimTarget.Read(token.Claim.Target) switch
+        {
+            ClaimTarget.Fact fact => fact.Name,
+            ClaimTarget.Tally { Clause: not "total" } tally => tally.Clause,
+            _ => null,
+        };
+        return name is not null && _clauses.FirstOrDefault(c => c.Name == name && c.Section is "Facts" or "Scoring") is { } clause
+            ? (clause.Name, clause.Section == "Facts" ? clause.Says : $"{clause.Says} In the lesson: {sentence}", clause.Cite)
+            : ("the lesson", sentence, null);
+    }
+}
