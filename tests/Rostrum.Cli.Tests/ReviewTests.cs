@@ -22,7 +22,7 @@ public sealed class ReviewTests
         Assert.StartsWith("Certain\n", told.Output);
         Assert.Contains("wrong term", told.Output);
         Assert.Contains("page 2", told.Output);
-        Assert.Contains("rules are said; ", told.Talk);
+        Assert.Contains("rules were recognised; ", told.Talk);
         Assert.Contains("Filmed at another place than in the lesson: ", told.Talk);
         Assert.All((told.Output + told.Talk).Split('\n'), line => Assert.True(line.Length <= 80, line));
     }

@@ -56,7 +56,7 @@ internal static class ReviewScreen
         string certain = report.Certain.IsEmpty ? "Nothing is certainly wrong" : $"{Prose.Count(report.Certain.Length, "finding is", "findings are")} certain";
         yield return report.Listen.IsEmpty ? $"{certain}." : $"{certain}, {report.Listen.Length} to be listened to.";
         int said = report.Coverage.Count(c => c.Time is not null);
-        yield return $"{said} of {Prose.Count(report.Coverage.Length, "rule is", "rules are")} said; {Prose.Count(report.Words, "word", "words")} in {FilmTime.Write(Bounded(report.Length))}, {Whole(report.WordsAMinute)} a minute";
+        yield return $"{said} of {Prose.Count(report.Coverage.Length, "rule was", "rules were")} recognised; {Prose.Count(report.Words, "word", "words")} in {FilmTime.Write(Bounded(report.Length))}, {Whole(report.WordsAMinute)} a minute";
         if (!report.Topics.IsOfLesson)
         {
             yield break;
@@ -99,14 +99,14 @@ internal static class ReviewScreen
     {
         string time = finding.Time is { } at ? FilmTime.Write(Bounded(at)) : "";
         string kind = HeardItem.InWords(finding.Kind);
-        string number = finding is { Heard: { } heard, Right: { } right } ? $": {heard}, and the rules say {right}" : "";
+        string number = finding is { Heard: { } heard, Right: { } right } ? $": {heard}, and {(finding.IsOfScript ? "the lesson says" : "the rules say")} {right}" : "";
         paper.Pair(time, finding.Said.Length == 0 ? $"{kind}: {finding.Clause}" : $"{kind}{number}", TimeWidth);
         if (finding.Said.Length > 0)
         {
             paper.Pair("", $"heard: “{finding.Said}”", TimeWidth);
         }
 
-        paper.Pair("", $"rules: {finding.Sheet} ({finding.Clause}, {Citation.Tell(finding.Cite)})", TimeWidth);
+        paper.Pair("", finding.IsOfScript ? $"lesson: {finding.Sheet}" : $"rules: {finding.Sheet} ({finding.Clause}, {Citation.Tell(finding.Cite)})", TimeWidth);
         if (finding.Because.Length > 0)
         {
             paper.Pair("", $"why: {finding.Because}", TimeWidth);

@@ -30,6 +30,9 @@ public enum FindingKind
 /// <param name="Because">Why it is taken for one.</param>
 public sealed record Finding(FindingKind Kind, TimeSpan? Time, string Said, string Sheet, string Clause, Citation? Cite, double Confidence, string Because)
 {
+    /// <summary>True where the presenter's script says so and no clause by itself, such as a number of an example.</summary>
+    public bool IsOfScript { get; init; }
+
     /// <summary>The right number, for a wrong value; null otherwise.</summary>
     public long? Right { get; init; }
 

@@ -90,6 +90,7 @@ public static class RecordingReview
         from wrong in script?.WrongNumbers() ?? []
         select new Finding(FindingKind.WrongValue, tokens[wrong.At].Start, Words(tokens, wrong.At), wrong.Sheet, wrong.Clause, wrong.Cite, wrong.Confidence, wrong.Because)
         {
+            IsOfScript = wrong.Clause == ScriptReview.OfScript,
             Right = wrong.Right,
             Heard = tokens[wrong.At].Number,
         };

@@ -10,6 +10,9 @@ namespace Rostrum.Lessons.Review;
 /// <remarks>The script itself was held against the sheet by the check before filming, so what is heard as the script has it is right. Where the presenter speaks freely it tells nothing.</remarks>
 internal sealed class ScriptReview
 {
+    /// <summary>The name in place of a clause where only the script says it.</summary>
+    public const string OfScript = "the lesson";
+
     // A number is the script's where most of the words round it are.
     private const int Round = 6;
     private const double PlainlyFollowed = 0.6;
@@ -108,6 +111,6 @@ internal sealed class ScriptReview
         };
         return name is not null && _clauses.FirstOrDefault(c => c.Name == name && c.Section is "Facts" or "Scoring") is { } clause
             ? (clause.Name, clause.Section == "Facts" ? clause.Says : $"{clause.Says} In the lesson: {sentence}", clause.Cite)
-            : ("the lesson", sentence, null);
+            : (OfScript, sentence, null);
     }
 }
