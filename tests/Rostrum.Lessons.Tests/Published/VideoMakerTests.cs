@@ -2,6 +2,7 @@ using System.Text;
 using Rostrum.Lessons.Captions;
 
 using Rostrum.Lessons.Published;
+using Rostrum.Lessons.Speech;
 using Rostrum.Lessons.Scripts;
 using Rostrum.Text;
 

@@ -3,14 +3,16 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using Rostrum.Lessons.Claims;
 
-namespace Rostrum.Lessons.Published;
+namespace Rostrum.Lessons.Speech;
 
 /// <summary>Places at which a script and a recording surely say the same: three words in a row that each holds exactly once, in the same order in both.</summary>
-/// <remarks>The longest run of such places that goes forward in both is kept, as in patience diff (Bram Cohen; named from memory). A presenter who
+/// <remarks>The longest sequence of such places that goes forward in both is kept, as in patience diff (Bram Cohen; named from memory), by C. Schensted,
+/// "Longest increasing and decreasing subsequences", Canadian Journal of Mathematics 13, 1961. A presenter who
 /// speaks freely gives few of them, and then times are estimates.</remarks>
 internal static partial class WordAnchors
 {
-    private const int WordsInARow = 3;
+    /// <summary>So many words in a row seldom come twice in a lesson, and machines that write captions get most such runs right.</summary>
+    public const int WordsInARow = 3;
 
     /// <summary>The words of a text in small letters, numbers in digits, signs left out.</summary>
     public static IEnumerable<string> WordsOf(string text) => Word().Matches(text.ToLowerInvariant()).Select(m => Plain(m.Value));
