@@ -37,6 +37,17 @@ internal sealed class CoverageReview
 
     private static readonly HashSet<string> Ties = [Stems.Of("tie"), Stems.Of("level"), Stems.Of("equal")];
 
+    // Who names the thing otherwise says at least whether more or fewer of it win.
+    private const double OfComparison = 0.6;
+
+    private static readonly HashSet<string> More = ["more", "most", "higher", "bigger", "larger", "extra"];
+
+    private static readonly HashSet<string> Fewer = ["fewer", "fewest", "less", "least", "lower", "smaller"];
+
+    private static readonly string Win = Stems.Of("win");
+
+    private static readonly string Share = Stems.Of("share");
+
     private static readonly HashSet<string> Shared = ["share", "shared", "shares", "sharing", "together", "both", "joint", "jointly", "split", "friends", "draw", "hands", "peace", "two winners", "winners", "remis"];
 
     private readonly ScriptReview? _script;
@@ -139,14 +150,16 @@ internal sealed class CoverageReview
         {
             HashSet<string> next = [.. _tokens.Skip(Math.Max(0, at - 8)).Take(TieReach).SelectMany(RuleIdeas.Of)];
             HashSet<string> words = [.. _tokens.Skip(Math.Max(0, at - 8)).Take(TieReach).Select(t => t.Text)];
-            double found = isShared ? (words.Overlaps(Shared) ? 1 : 0) : things.Length == 0 ? 1 : things.Count(next.Contains) / (double)things.Length;
+            bool isCompared = words.Overlaps(rule.Clause.Name.StartsWith("more", StringComparison.Ordinal) ? More : Fewer);
+            double found = isShared ? (words.Overlaps(Shared) ? 1 : 0) : things.Length == 0 ? 1 : Math.Max(isCompared ? OfComparison : 0, things.Count(next.Contains) / (double)things.Length);
             best = Math.Max(best, found);
         }
 
         return best;
     }
 
-    private bool IsTieSpokenOf(int at) => Ties.Contains(_tokens[at].Stem)
+    private bool IsTieSpokenOf(int at) => Ties.Contains(_tokens[at].Stem) || _tokens[at].Text is "separated" or "undecided"
+        || (_tokens[at].Text == "both" && at + 1 < _tokens.Length && _tokens[at + 1].Stem == Win) || (_tokens[at].Stem == Share && Enumerable.Range(at - 14, 14).Any(i => i >= 0 && (_tokens[i].Stem == Win || _tokens[i].Text is "points" or "each")))
         || (_tokens[at].Text is "same" or "equally" && Enumerable.Range(at - 10, 24).Any(i => i >= 0 && i < _tokens.Length && (_tokens[i].Text is "wins" or "win" or "winner" or "most" or "points" or "total" or "score" or "number" or "both")));
 
     // The window in which most of the rule's ideas stand, by weight.

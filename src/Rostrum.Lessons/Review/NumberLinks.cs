@@ -21,6 +21,8 @@ internal sealed class NumberLinks
     // Words that name a thing of the game without saying which.
     private static readonly HashSet<string> AnyThing = ["piece", "pieces", "thing", "things", "one", "ones", "kinds", "kind", "sorts", "sort", "types", "bits", "items"];
 
+    private static readonly HashSet<string> OfPlayers = ["for", "with", "play", "plays", "players", "player", "people", "persons", "up", "most", "maximum", "you", "us"];
+
     private static readonly string[] Reaching = ["end", "after", "until", "last", "dawn", "lock"];
 
     private const int VariantBack = 140;
@@ -28,6 +30,7 @@ internal sealed class NumberLinks
     private const double LeastScore = 0.12;
     private const double OfSoftUnit = 0.8;
     private const double OfEach = 0.9;
+    private const double OfNamedOtherwise = 0.6;
     private const double WithoutUnit = 0.75;
     private const double OfUnitAlone = 0.4;
 
@@ -81,7 +84,7 @@ internal sealed class NumberLinks
         }
 
         double counts = Counts(slot, near, unit, at);
-        if (slot.Unit == _player && !MayBeHowMany(statement, slot, at, end))
+        if (slot.Unit == _player && !MayBeHowMany(statement, slot, at, unit, end))
         {
             return Made(0, 0, 0);
         }
@@ -128,7 +131,9 @@ internal sealed class NumberLinks
         }
 
         bool isAnything = at + 1 < _tokens.Length && AnyThing.Contains(_tokens[at + 1].Text);
-        return unit is null || (isAnything && _statements.Units.IsKind(slot.Unit)) ? OfSoftUnit * near.Nearness(slot.Unit) : 0;
+        // 'Two pots on each board' counts pots, whatever the sheet calls them.
+        bool isNamed = at + 1 < _tokens.Length && !_tokens[at].EndsSentence && _tokens[at + 1] is { Stem.Length: > 0, Number: null } && !isAnything;
+        return unit is null || (isAnything && _statements.Units.IsKind(slot.Unit)) ? OfSoftUnit * (isNamed ? OfNamedOtherwise : 1) * near.Nearness(slot.Unit) : 0;
     }
 
     // 'The third storm' is said of three storms that end something, and of nothing that is merely so many.
@@ -136,7 +141,7 @@ internal sealed class NumberLinks
         slot.IsOrdinal || (unit is not null && unit == slot.Unit && (statement.Clause.Section is "End of the game" or "Course" || (statement.Clause.Section is "Facts" && Reaching.Any(w => statement.Clause.Name.Contains(w, StringComparison.Ordinal)))));
 
     // 'Up to six', 'two to five', 'for four': how many play. Nothing else that counts players says so, least of all 'if two of you'.
-    private bool MayBeHowMany(Statement statement, Slot slot, int at, string? end)
+    private bool MayBeHowMany(Statement statement, Slot slot, int at, string? unit, string? end)
     {
         if (statement.Clause.Section is not ("Facts" or "Components"))
         {
@@ -146,7 +151,7 @@ internal sealed class NumberLinks
         string? asked = statement.Words.ContainsKey(_most) ? _most : statement.Words.ContainsKey(_least) ? _least : null;
         bool isPlayers = statement.Clause.Section is "Components" || statement.Clause.Name is "players";
         string before = at > 0 ? _tokens[at - 1].Text : "";
-        return asked is not null ? asked == end : !isPlayers || (statement.Slots.Length > 1 ? end == (slot == statement.Slots[0] ? _least : _most) : end is null && before is "for" or "exactly" or "always" or "need" or "with" or "are" or "there's" or "of" or "plays");
+        return asked is not null ? asked == end && (unit == _player || Enumerable.Range(at - 5, 5).Any(i => i >= 0 && OfPlayers.Contains(_tokens[i].Text))) : !isPlayers || (statement.Slots.Length > 1 ? end == (slot == statement.Slots[0] ? _least : _most) : end is null && before is "for" or "exactly" or "always" or "need" or "with" or "are" or "there's" or "of" or "plays");
     }
 
     private double KeyIsSaid(Slot slot, long key, string? unit, int at)
@@ -165,7 +170,7 @@ internal sealed class NumberLinks
     // 'Two to five', 'up to six': which end of a range it is.
     private string? RangeEnd(int at)
     {
-        bool Joins(int i) => i > 0 && i + 1 < _tokens.Length && _tokens[i].Text is "to" or "through" or "till" or "until" && _tokens[i - 1].Number is not null && _tokens[i + 1].Number is not null;
+        bool Joins(int i) => i > 0 && i + 1 < _tokens.Length && _tokens[i].Text is "to" or "through" or "till" or "until" && _tokens[i - 1].Number is { } low && _tokens[i + 1].Number is { } high && low < high;
         return Joins(at + 1) ? _least
             : Joins(at - 1) || (at > 1 && (_tokens[at - 2].Text, _tokens[at - 1].Text) is ("up", "to") or ("at", "most") or ("most", "is") or ("maximum", "is")) ? _most
             : at > 1 && (_tokens[at - 2].Text, _tokens[at - 1].Text) is ("at", "least") or ("more", "than") ? _least : null;

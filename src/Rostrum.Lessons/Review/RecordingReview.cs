@@ -14,7 +14,7 @@ public static class RecordingReview
 {
     // From there on a finding is certain; chosen on lessons that no figure is taken from.
     private const double LeastCertain = 0.8;
-    private const double LeastCertainNumber = 0.85;
+    private const double LeastCertainNumber = 0.82;
     private const double LeastCertainNeverSaid = 0.6;
     private const double LeastListened = 0.4;
 

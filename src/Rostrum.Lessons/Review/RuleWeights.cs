@@ -4,7 +4,7 @@ namespace Rostrum.Lessons.Review;
 /// <remarks>Fitted on the spoken lessons for tuning by <c>./rostrum bench review fit rules</c>, which prints them. The order is that of <see cref="HeardRule.Features"/>.</remarks>
 internal static class RuleWeights
 {
-    private static readonly double[] Weights = [0.93, -0.45, -0.66, -1.38, -0.25, 0.07, 0.76, 0.22, 2.60, 0.00, 0.46, 0.69, 0.41, 0.68, -1.95, -1.15, -0.94, -0.96, -1.58, -0.04, -0.17];
+    private static readonly double[] Weights = [0.50, -1.48, -0.83, -1.12, 0.67, -0.03, -0.02, -0.08, 3.39, 0.23, 0.39, 0.75, 0.64, 0.80, -2.98, -0.57, -0.21, -1.07, -1.54, -0.39, 0.13];
 
     /// <summary>How sure it is that the rule was never said, 0 to 1: logistic regression.</summary>
     public static double Confidence(double[] features) => 1 / (1 + Math.Exp(-features.Zip(Weights, (f, w) => f * w).Sum()));

@@ -44,6 +44,7 @@ internal static class Stems
         ["swap", "exchange", "switch", "trade"],
         ["board", "mat"],
         ["kind", "sort", "type"],
+        ["front", "before"],
         ["group", "clump", "cluster", "bunch", "patch", "connected"],
         ["full", "fill", "filled", "complete", "top-up"],
         ["stand", "sit", "rest", "belong", "fit"],

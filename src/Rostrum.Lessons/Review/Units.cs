@@ -9,6 +9,8 @@ internal sealed class Units
     private const int Reach = 4;
     private const int Back = 14;
 
+    private const string NotCounted = "~";
+
     private static readonly string[] Common = ["point", "turn", "round", "action", "card", "die", "player", "space", "minute", "time", "piece", "step", "hand", "game", "pass", "trick", "seat", "side", "copy", "column", "row", "kind", "sort"];
 
     // Numbers behind these belong to a name.
@@ -56,7 +58,8 @@ internal sealed class Units
         (string next, string after) = (at + 1 < tokens.Count ? tokens[at + 1].Text : "", at + 2 < tokens.Count ? tokens[at + 2].Text : "");
         if (next == "of" && after is "you" or "us")
         {
-            return Stems.Of("player");
+            // 'Five of us in this flat' are no players.
+            return after == "you" ? Stems.Of("player") : NotCounted;
         }
 
         if (next == "of" && after is "them" or "those" or "these" or "each")
