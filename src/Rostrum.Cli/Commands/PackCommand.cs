@@ -9,6 +9,7 @@ using Rostrum.Lessons.Captions;
 using Rostrum.Lessons.Film;
 using Rostrum.Lessons.Film.Chapters;
 using Rostrum.Lessons.Pack;
+using Rostrum.Lessons.Review;
 using Rostrum.Sheets.Loading;
 using Rostrum.Text;
 
@@ -59,6 +60,7 @@ internal sealed class PackCommand : ScriptCommand
     // Everything is made before the first file is written.
     private int Make(GameRequest request, LessonReport report, string folder, FinishedFilm film)
     {
+        film = film.Captions is { IsRefused: false } captions ? film with { Topics = RecordingReview.Of(request.Game, captions, report.Lesson).Topics } : film;
         MadePack pack = LessonPack.Make(request.Game, report, film);
         if (pack.Chapters.IsRefused)
         {

@@ -110,6 +110,11 @@ internal sealed class PublishCommand : ScriptCommand
             Desk.Tell($"{PublishedFile.FileName} holds {Prose.Count(videos, "video", "videos")}.{Times(told, hasCaptions)}");
         }
 
+        if (video.Findings > 0)
+        {
+            Desk.Say($"the review of the captions has {Prose.Count(video.Findings, "certain finding", "certain findings")}: there the video says something else than the rules. 'rostrum review' lists them with the lines to publish.");
+        }
+
         int errors = report.Problems.Count(p => p.Severity == Severity.Error);
         if (errors > 0)
         {

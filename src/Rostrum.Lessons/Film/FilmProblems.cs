@@ -83,8 +83,8 @@ internal static class FilmProblems
     public static Diagnostic EmptyCorrection(SourceSpan at, string time) => new(
         "ROS0689", Severity.Warning, at, $"The correction at {time} says nothing.", "Write behind the time what is right.");
 
-    public static Diagnostic NotHeard(SourceSpan at, string topic, string time) => new(
-        "ROS0664", Severity.Warning, at, $"The words of '{Prose.Clip(topic)}' are not heard in the captions, so its chapter begins at {time} by estimate.",
+    public static Diagnostic NotHeard(SourceSpan at, string topic, string? time) => new(
+        "ROS0664", Severity.Warning, at, time is null ? $"'{Prose.Clip(topic)}' is not heard in the captions for as long as a chapter lasts, so it has none." : $"The words of '{Prose.Clip(topic)}' are not heard in the captions, so its chapter begins at {time} by estimate.",
         "Look at the video; write the times into a file of your own for '--times', and leave the line out where the topic is not in the film.");
 
     public static Diagnostic OtherFilm(SourceSpan at, string captions, int percent) => new(

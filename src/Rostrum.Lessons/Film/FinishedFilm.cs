@@ -1,6 +1,7 @@
 using Rostrum.Lessons.Captions;
 using Rostrum.Lessons.Film.Chapters;
 using Rostrum.Lessons.Film.Corrections;
+using Rostrum.Lessons.Review;
 
 namespace Rostrum.Lessons.Film;
 
@@ -12,6 +13,9 @@ public sealed record FinishedFilm
 
     /// <summary>Its captions; null where none are given.</summary>
     public CaptionFile? Captions { get; init; }
+
+    /// <summary>The topics of the lesson as the captions have them, in whatever words; null where nobody looked for them.</summary>
+    public FilmedTopics? Topics { get; init; }
 
     /// <summary>The name of the caption file, for messages.</summary>
     public string CaptionsName { get; init; } = "";

@@ -26,6 +26,12 @@ public sealed record PublishedFile(ImmutableArray<PublishedVideo> Videos, Immuta
         ArgumentNullException.ThrowIfNull(text);
         var problems = new DiagnosticBag();
         OutlineMapping root = OutlineReader.Read(text, PublishedKeys.Dialect, problems);
+        if (problems.InOrder().FirstOrDefault(p => p.Severity == Severity.Error) is { } broken)
+        {
+            // Below a line that breaks the outline nothing is what it seems.
+            return new PublishedFile([], [broken]);
+        }
+
         ImmutableArray<PublishedVideo> videos = IsOurs(text, root, problems) ? new VideoReader(problems).Of(root) : [];
         return new PublishedFile(videos, problems.InOrder());
     }

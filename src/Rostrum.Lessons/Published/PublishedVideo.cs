@@ -32,6 +32,9 @@ public sealed record PublishedVideo(string Title, string Date)
     /// <summary>The rules that there were and that it does not say.</summary>
     public ImmutableArray<string> NotSaid { get; init; } = [];
 
+    /// <summary>How many certain findings the review of its captions has; not written to the file.</summary>
+    public int Findings { get; init; }
+
     /// <summary>How many sentences with values its script has that its captions do not hold; 0 for one that was read, for the file does not say.</summary>
     public int Unheard { get; init; }
 

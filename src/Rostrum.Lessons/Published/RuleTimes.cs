@@ -44,7 +44,8 @@ internal sealed partial class RuleTimes
     public ImmutableArray<VideoTime> Of(ClauseCover cover)
     {
         VideoTime[] times = [.. Places(cover).Select(i => _times.Of(_leads.First(i)))];
-        VideoTime[] heard = times.All(t => t.IsEstimated) ? [.. Heard(cover.Clause)] : [];
+        // The review hears a rule in the words of the sheet and of the script; the script's best place may be another rule's.
+        VideoTime[] heard = [.. Heard(cover.Clause)];
         return [.. (heard.Length > 0 ? heard : times).Distinct().OrderBy(t => t.At)];
     }
 
@@ -100,7 +101,7 @@ internal sealed partial class RuleTimes
         return hit.First >= 0 && hit.Score >= enough ? hit : null;
     }
 
-    // Where the presenter did not speak the script, the review of the recording may have heard the rule all the same.
+    // Laws, scores and ends are looked for in what was said, one by one.
     private IEnumerable<VideoTime> Heard(LessonClause clause)
     {
         string? section = clause.Variant is not null ? null : clause.Sort switch

@@ -27,7 +27,7 @@ public sealed class VideoMaker
         _rules = new RuleStates(game);
         _speech = ScriptSpeech.Of(report.Lesson);
         _times = new SpokenTimes(_speech, captions);
-        _heard = captions is null ? null : RecordingReview.Of(game, captions);
+        _heard = captions is null ? null : RecordingReview.Of(game, captions, report.Lesson);
         _leads = new SentenceLeads(_speech);
         _ruleTimes = new RuleTimes(report, _speech, _leads, _times, _heard?.Coverage ?? []);
     }
@@ -60,6 +60,7 @@ public sealed class VideoMaker
             Sentences = [.. Sentences(kept)],
             Unheard = _speech.Sentences.Count(s => HasValue(s, kept) && !_times.Says(s)),
             Positions = [.. positions.Select(p => (p, PositionSum.Of(_game, p))).Where(p => p.Item2 is not null).Select(p => (p.p, p.Item2!))],
+            Findings = _heard?.Certain.Length ?? 0,
             PrintingAt = _ruleTimes.Printing,
             NotSaid = [.. _rules.All.Where(r => r.Clause is not null).Select(r => r.Key).Except(rules.Select(r => r.Clause))],
         };
@@ -72,12 +73,16 @@ public sealed class VideoMaker
     [
         .. from cover in _report.Script.Clauses
            where cover.Status is CoverStatus.Said or CoverStatus.InPart
+           where !IsSaidOtherwise(cover.Clause)
            let state = _rules.Find(RuleState.KeyOf(cover.Clause))
            where state is not null
            let times = _ruleTimes.Of(cover)
            where times.Length > 0
            select Rule(state, times),
     ];
+
+    // What the film says wrongly, or not at all, cannot become wrong.
+    private bool IsSaidOtherwise(LessonClause clause) => clause.Variant is null && _heard is { } heard && heard.Certain.Any(f => f.Clause == clause.Name && (f.Kind is FindingKind.WrongValue or FindingKind.NeverSaid));
 
     private static PublishedRule Rule(RuleState state, ImmutableArray<VideoTime> times) =>
         new(state.Key, times, state.Says, state.Means, state.Status, Sheets.Model.Citation.Tell(state.Cite));

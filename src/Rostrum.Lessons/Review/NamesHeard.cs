@@ -14,8 +14,21 @@ internal readonly record struct NamesHeard(int Heard, int Of)
     // On nine talks 0.6 at the least of the game itself.
     private const double Least = 0.5;
 
+    // Hardly any of many: whatever else is said.
+    private const double Hardly = 0.2;
+    private const int Many = 8;
+
     // Fewer tell nothing.
     private const int Fewest = 3;
+
+    /// <summary>True where the game has so many names that its talk cannot do without them.</summary>
+    public bool AreMany => Of >= Many;
+
+    /// <summary>True where all were heard.</summary>
+    public bool AreAllHeard => Of > 0 && Heard == Of;
+
+    /// <summary>True where another game is taught, whatever words it shares.</summary>
+    public bool IsCertainlyOfAnother => AreMany && Heard < Hardly * Of;
 
     /// <summary>True where so few were heard that another game is taught, unless the talk is short.</summary>
     public bool IsOfAnother => Of >= Fewest && Heard < Least * Of;

@@ -21,7 +21,7 @@ internal sealed class NumberLinks
     // Words that name a thing of the game without saying which.
     private static readonly HashSet<string> AnyThing = ["piece", "pieces", "thing", "things", "one", "ones", "kinds", "kind", "sorts", "sort", "types", "bits", "items"];
 
-    private static readonly HashSet<string> OfPlayers = ["for", "with", "play", "plays", "players", "player", "people", "persons", "up", "most", "maximum", "you", "us"];
+    private static readonly HashSet<string> OfPlayers = ["for", "with", "play", "plays", "players", "player", "people", "persons", "up", "most", "maximum"];
 
     private static readonly string[] Reaching = ["end", "after", "until", "last", "dawn", "lock"];
 

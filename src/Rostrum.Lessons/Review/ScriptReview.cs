@@ -103,14 +103,14 @@ internal sealed class ScriptReview
     private (string Clause, string Sheet, Citation? Cite) Told(ScriptToken token)
     {
         string sentence = _words.Speech!.Sentences[token.Sentence].Words;
-        string? name = token.Claim is null ? null : ClaimTarget.Read(token.Claim.Target) switch
+        (string? name, string section) = token.Claim is null ? (null, "") : ClaimTarget.Read(token.Claim.Target) switch
         {
-            ClaimTarget.Fact fact => fact.Name,
-            ClaimTarget.Tally { Clause: not "total" } tally => tally.Clause,
-            _ => null,
+            ClaimTarget.Fact fact => (fact.Name, "Facts"),
+            ClaimTarget.Tally { Clause: not "total" } tally => (tally.Clause, "Scoring"),
+            _ => ((string?)null, ""),
         };
-        return name is not null && _clauses.FirstOrDefault(c => c.Name == name && c.Section is "Facts" or "Scoring") is { } clause
-            ? (clause.Name, clause.Section == "Facts" ? clause.Says : $"{clause.Says} In the lesson: {sentence}", clause.Cite)
+        return name is not null && _clauses.FirstOrDefault(c => c.Name == name && c.Section == section) is { } clause
+            ? (clause.Name, section == "Facts" ? clause.Says : $"{clause.Says} In the lesson: {sentence}", clause.Cite)
             : (OfScript, sentence, null);
     }
 }

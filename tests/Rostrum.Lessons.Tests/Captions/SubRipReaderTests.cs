@@ -1,3 +1,4 @@
+using System.Text;
 using System.Text.Json;
 using Rostrum.Lessons.Captions;
 using Rostrum.Text;
@@ -21,8 +22,16 @@ public sealed class SubRipReaderTests
         { "1\n00:00:01,000 --> 00:00:02,000\na\n2\n00:00:03,000 --> 00:00:04,000\nb\n", "1-2 a; 3-4 b" },
         { "1\n00:00:01,000 --> 00:00:02,000\n\na\n\nb\n \n\n2\n00:00:03,000 --> 00:00:04,000\n42\n", "1-2 a\nb; 3-4 42" },
         { "\uFEFF7\n00:00:01,000 --> 00:00:02,000 align:start position:0%\na\n", "1-2 a" },
-        { "1\n00:00:01,000 --> 00:00:02,000\n00:00:61,000 --> 00:00:62,000\n", "1-2 00:00:61,000 --> 00:00:62,000" },
     };
+
+    [Fact]
+    public void Times_that_nobody_can_read_are_told_and_their_words_are_not_the_captions_before()
+    {
+        CaptionFile file = CaptionReader.Read("a.srt", Encoding.UTF8.GetBytes("1\n00:00:01,000 --> 00:00:02,000\none\n\n2\n00:99:03,000 --> 00:00:04,000\ntwo\n\n3\n00:00:05,000 --> 00:00:06,000\nthree\n"));
+
+        Assert.Equal(["one", "three"], file.Cues.Select(c => c.Text));
+        Assert.Equal(("ROS0655", 6), (Assert.Single(file.Problems).Id, file.Problems[0].At.Source.LineIndexOf(file.Problems[0].At.Start) + 1));
+    }
 
     [Theory]
     [MemberData(nameof(Published))]

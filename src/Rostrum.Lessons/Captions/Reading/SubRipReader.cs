@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Rostrum.Text;
 
 namespace Rostrum.Lessons.Captions.Reading;
@@ -5,7 +6,7 @@ namespace Rostrum.Lessons.Captions.Reading;
 /// <summary>Reads SubRip as leniently as players do: a line with two times begins a caption, whatever stands around it.</summary>
 /// <remarks>There is no standard. A number directly above the times is the caption's number and may be missing, as may the blank line before it.
 /// Blank lines inside the text hold no words and are left out.</remarks>
-internal sealed class SubRipReader
+internal sealed partial class SubRipReader
 {
     private readonly SourceText _source;
     private readonly List<int> _times = [];
@@ -19,7 +20,7 @@ internal sealed class SubRipReader
         for (int arrow = content.IndexOf("->", StringComparison.Ordinal); arrow >= 0; arrow = content.IndexOf("->", arrow + 2, StringComparison.Ordinal))
         {
             int line = source.LineIndexOf(arrow);
-            if ((_times.Count == 0 || _times[^1] != line) && SubRipTime.ReadLine(Line(line)) is not null)
+            if ((_times.Count == 0 || _times[^1] != line) && (SubRipTime.ReadLine(Line(line)) is not null || MeansTimes().IsMatch(Line(line))))
             {
                 _times.Add(line);
             }
@@ -43,8 +44,12 @@ internal sealed class SubRipReader
     private CaptionBlock Cue(int index)
     {
         (int begin, int times) = (Beginning(index), _times[index]);
-        (TimeSpan start, TimeSpan end, CueRectangle? rectangle) = SubRipTime.ReadLine(Line(times))!.Value;
         string text = Text(times + 1, index + 1 < _times.Count ? Beginning(index + 1) : _source.LineCount);
+        if (SubRipTime.ReadLine(Line(times)) is not (var start, var end, var rectangle))
+        {
+            return new UnreadBlock($"{Line(times)}\n{text}") { Line = times + 1 };
+        }
+
         return new Cue(begin < times ? Line(begin).Trim() : "", start, end, CueSettings.None with { Rectangle = rectangle }, text) { Line = times + 1 };
     }
 
@@ -60,4 +65,8 @@ internal sealed class SubRipReader
         string.Join('\n', Enumerable.Range(from, to - from).Select(Line).Where(l => !string.IsNullOrWhiteSpace(l)));
 
     private string Line(int index) => (index == 0 ? WebVttReader.FirstLine(_source) : _source.Line(index)).Replace('\0', '\uFFFD');
+
+    // Two times that nobody can read, such as 99 minutes: the words below belong to no time.
+    [GeneratedRegex(@"^\s*\d+[:.,]\d[\d:.,]*\s*-->\s*\d+[:.,]\d[\d:.,]*\s*$", RegexOptions.CultureInvariant)]
+    private static partial Regex MeansTimes();
 }

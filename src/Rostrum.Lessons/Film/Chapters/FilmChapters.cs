@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Rostrum.Lessons.Captions.Words;
+using Rostrum.Lessons.Review;
 using Rostrum.Lessons.Scripts;
 using Rostrum.Text;
 
@@ -30,6 +31,9 @@ public sealed record FilmChapters(ChapterList List, ChapterTimes Times, Immutabl
     // Of captions of other words less is heard; of those that machines wrote of this lesson, nearly all.
     private const int LeastPercent = 20;
 
+    // Who speaks along the script is placed by its words; who speaks freely by what each topic is about.
+    private const int SpokenPercent = 50;
+
     /// <summary>The chapters that the presenter gives; else those of the lesson with the times at which its topics are heard in the captions; else with estimated times.</summary>
     /// <param name="lesson">The lesson.</param>
     /// <param name="film">What is known of the film.</param>
@@ -57,6 +61,11 @@ public sealed record FilmChapters(ChapterList List, ChapterTimes Times, Immutabl
     private static FilmChapters Heard(Lesson lesson, FinishedFilm film)
     {
         var heard = new HeardTopics(lesson, SpokenWords.Of(film.Captions!));
+        if (heard.Percent < SpokenPercent && film.Topics is { IsOfLesson: true, NoChapters: null } topics)
+        {
+            return Filmed(lesson, film, topics);
+        }
+
         if (heard.Percent < LeastPercent)
         {
             SourceSpan head = lesson.Source.Span(0, lesson.Source.LineEnd(0));
@@ -69,6 +78,17 @@ public sealed record FilmChapters(ChapterList List, ChapterTimes Times, Immutabl
         problems.AddRange(lesson.Topics.Zip(times).Where(t => !t.Second.IsHeard).Select(t => FilmProblems.NotHeard(t.First.At, t.First.Title, FilmTime.Write(t.Second.Start))));
         problems.AddRange(chapters.Check(film.Length));
         return new FilmChapters(chapters.List, ChapterTimes.Heard, problems.InOrder());
+    }
+
+    // In the order in which they were filmed; what is not in the film has no chapter.
+    private static FilmChapters Filmed(Lesson lesson, FinishedFilm film, FilmedTopics topics)
+    {
+        ChapterList list = topics.Chapters with { Length = film.Length };
+        var problems = new DiagnosticBag();
+        problems.AddRange(lesson.Topics.Where(t => topics.NotFound.Contains(t.Title)).Select(t => FilmProblems.NotHeard(t.At, t.Title, null)));
+        var places = topics.Topics.Select(t => lesson.Topics.First(l => l.Title == t.Title).At).ToImmutableArray();
+        problems.AddRange(new PlacedChapters(list, places, lesson.Source.Span(0, lesson.Source.LineEnd(0)), []).Check(film.Length));
+        return new FilmChapters(list, ChapterTimes.Heard, problems.InOrder());
     }
 
     private static FilmChapters Estimated(Lesson lesson, TimeSpan? video, ImmutableArray<Diagnostic> before)
