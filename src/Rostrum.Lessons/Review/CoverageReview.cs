@@ -48,7 +48,7 @@ internal sealed class CoverageReview
 
     private static readonly string Share = Stems.Of("share");
 
-    private static readonly HashSet<string> Shared = ["share", "shared", "shares", "sharing", "together", "both", "joint", "jointly", "split", "friends", "draw", "hands", "peace", "two winners", "winners", "remis"];
+    private static readonly HashSet<string> Shared = ["share", "shared", "shares", "sharing", "together", "both", "joint", "jointly", "split", "friends", "draw", "hands", "peace", "winners", "remis"];
 
     private readonly ScriptReview? _script;
     private readonly ImmutableArray<SpokenToken> _tokens;
