@@ -16,12 +16,14 @@ internal sealed class ScriptCoverage
     private readonly ImmutableArray<LessonClause> _clauses;
     private readonly ClauseMatch _match;
     private readonly MarkedNames _marks;
+    private readonly TopicPages _pages;
     private readonly ILookup<string, int> _claimed;
 
     private ScriptCoverage(ScriptSpeech speech, ImmutableArray<LessonClause> clauses, ImmutableArray<CheckedClaim> claims, MarkedNames marks)
     {
         (_speech, _clauses, _marks) = (speech, clauses, marks);
         _match = new ClauseMatch(speech, clauses);
+        _pages = new TopicPages(speech);
         var topicOf = speech.Lesson.Topics.SelectMany((t, i) => t.Blocks.SelectMany(b => b.Runs).OfType<LessonRun.Claim>().Select(c => (c, i)))
             .ToDictionary<(LessonRun.Claim, int), LessonRun, int>(p => p.Item1, p => p.Item2, ReferenceEqualityComparer.Instance);
         _claimed = claims.SelectMany(c => ClausesOf(c).Select(n => (n, topic: topicOf[c.Claim]))).ToLookup(p => p.n, p => p.topic, StringComparer.Ordinal);
@@ -40,6 +42,7 @@ internal sealed class ScriptCoverage
         ImmutableArray<int> named = _marks.TopicsOf(clause);
         Predicate<SpokenSentence> mayStand = Where(clause, named);
         ClauseHit said = _match.Best(clause, s => !s.IsCaption && mayStand(s));
+        said = named.IsEmpty ? NearPage(clause, said) ?? said : said;
         ImmutableArray<int> topics = !named.IsEmpty ? named : TopicsOf(clause, said);
         if (_marks.LeavesOut(clause))
         {
@@ -56,6 +59,22 @@ internal sealed class ScriptCoverage
         return ClauseMatch.IsEnough(clause, shown)
             ? new ClauseCover(clause, CoverStatus.OnlyShown, []) { Sentence = CaptionIn(shown) }
             : new ClauseCover(clause, IsNamed(clause, mayStand) ? CoverStatus.PerhapsNeverSaid : CoverStatus.NeverSaid, []) { Score = said.Score };
+    }
+
+    // A rule is often said in words that another one shares: a topic that names its page comes first. One that names no page may say any rule; one that names only others says
+    // this one by chance.
+    private ClauseHit? NearPage(LessonClause clause, ClauseHit best)
+    {
+        int[] topics = clause is { Variant: null, Cite.Page: { } page } && clause.Sort is not (ClauseSort.Tie or ClauseSort.Reading or ClauseSort.Variant) ? [.. _pages.Of(page)] : [];
+        int at = best.First >= 0 ? _speech.Sentences[best.First].Topic : -1;
+        if (topics.Length == 0 || topics.Contains(at))
+        {
+            return null;
+        }
+
+        ClauseHit near = _match.Best(clause, s => !s.IsCaption && topics.Contains(s.Topic));
+        double enough = at >= 0 && _pages.NamesAny(at) ? ClauseMatch.EnoughOfChange : ClauseMatch.Enough;
+        return near.First >= 0 && near.Score >= enough ? near with { Score = Math.Max(near.Score, Math.Min(best.Score, ClauseMatch.Enough)) } : null;
     }
 
     private bool IsSaid(LessonClause clause, ClauseHit said) => ClauseMatch.IsEnough(clause, said) || clause.Sort switch

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using System.Text.RegularExpressions;
 using Rostrum.Lessons.Claims;
 using Rostrum.Lessons.Coverage;
@@ -10,8 +9,7 @@ using Rostrum.Lessons.Speech;
 namespace Rostrum.Lessons.Published;
 
 /// <summary>Finds when a video says each rule.</summary>
-/// <remarks>The script's coverage names a best place. A topic that names the page of a rule comes before it, for a rule is often said in words that
-/// another rule shares; and a tie-break stands with the other tie-breaks.</remarks>
+/// <remarks>The script's coverage names a best place; a tie-break stands with the other tie-breaks.</remarks>
 internal sealed partial class RuleTimes
 {
     private static readonly string Mean = WordStems.OfWord("means");
@@ -21,7 +19,6 @@ internal sealed partial class RuleTimes
     private readonly SpokenTimes _times;
     private readonly ImmutableArray<RuleHeard> _heard;
     private readonly ClauseMatch _match;
-    private readonly ILookup<int, int> _topicsOfPage;
     private readonly Dictionary<string, int> _clausesOfStem;
     private readonly int? _blockOfTies;
 
@@ -35,7 +32,6 @@ internal sealed partial class RuleTimes
     {
         (_speech, _leads, _times, _heard) = (speech, leads, times, heard);
         _match = new ClauseMatch(speech, [.. report.Script.Clauses.Select(c => c.Clause)]);
-        _topicsOfPage = speech.Sentences.Where(s => !s.IsCaption).SelectMany(s => Page().Matches(s.Words).Select(m => (Page: int.Parse(m.Groups[1].ValueSpan, CultureInfo.InvariantCulture), s.Topic))).Distinct().ToLookup(p => p.Page, p => p.Topic);
         _clausesOfStem = report.Script.Clauses.SelectMany(c => ClauseMatch.StemsOf(c.Clause)).GroupBy(t => t, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Count(), StringComparer.Ordinal);
         _blockOfTies = report.Script.Clauses.Where(c => c is { Clause: { Sort: ClauseSort.Tie, Variant: null }, Sentence: >= 0 }).GroupBy(c => speech.Sentences[c.Sentence].Block).OrderByDescending(g => g.Count()).Select(g => (int?)g.Key).FirstOrDefault();
     }
@@ -67,7 +63,7 @@ internal sealed partial class RuleTimes
             return readings;
         }
 
-        ClauseHit? place = NearPage(cover) ?? (cover.Sentence >= 0 ? new ClauseHit(cover.Score, cover.Sentence, cover.Sentences) : null);
+        ClauseHit? place = AmongTies(cover) ?? (cover.Sentence >= 0 ? new ClauseHit(cover.Score, cover.Sentence, cover.Sentences) : null);
         return place is { } said ? [Telling(cover.Clause, said)] : cover.Topics.Select(t => Sentences(s => s.Topic == t && !s.IsCaption).Take(1)).SelectMany(s => s);
     }
 
@@ -79,26 +75,13 @@ internal sealed partial class RuleTimes
         return clause.Sort == ClauseSort.Course ? place.First : Enumerable.Range(place.First, Math.Max(1, place.Count)).MaxBy(Weight);
     }
 
-    private ClauseHit? NearPage(ClauseCover cover)
-    {
-        LessonClause clause = cover.Clause;
-        int at = cover.Sentence >= 0 ? _speech.Sentences[cover.Sentence].Topic : -1;
-        int[] topics = clause is { Variant: null, Cite.Page: { } page } ? [.. _topicsOfPage[page]] : [];
-        if (clause.Sort == ClauseSort.Tie)
-        {
-            return clause.Variant is null && _blockOfTies is { } block && cover.Sentence >= 0 && _speech.Sentences[cover.Sentence].Block != block ? Best(clause, s => s.Block == block, 0) : null;
-        }
+    private ClauseHit? AmongTies(ClauseCover cover) =>
+        cover is { Clause: { Sort: ClauseSort.Tie, Variant: null }, Sentence: >= 0 } && _blockOfTies is { } block && _speech.Sentences[cover.Sentence].Block != block ? Best(cover.Clause, s => s.Block == block) : null;
 
-        // A topic that names no page may say any rule; one that names only others says this one by chance.
-        bool isElsewhere = at >= 0 && _topicsOfPage.Any(p => p.Contains(at));
-        return topics.Length == 0 || topics.Contains(at) || clause.Sort is ClauseSort.Reading or ClauseSort.Variant
-            ? null : Best(clause, s => topics.Contains(s.Topic), isElsewhere ? ClauseMatch.EnoughOfChange : ClauseMatch.Enough);
-    }
-
-    private ClauseHit? Best(LessonClause clause, Predicate<SpokenSentence> mayStand, double enough)
+    private ClauseHit? Best(LessonClause clause, Predicate<SpokenSentence> mayStand)
     {
         ClauseHit hit = _match.Best(clause, s => !s.IsCaption && mayStand(s));
-        return hit.First >= 0 && hit.Score >= enough ? hit : null;
+        return hit.First >= 0 ? hit : null;
     }
 
     // Laws, scores and ends are looked for in what was said, one by one.
@@ -115,9 +98,6 @@ internal sealed partial class RuleTimes
     }
 
     private IEnumerable<int> Sentences(Predicate<SpokenSentence> passes) => Enumerable.Range(0, _speech.Sentences.Length).Where(i => passes(_speech.Sentences[i]));
-
-    [GeneratedRegex(@"\b[Pp]ages? (\d{1,4})\b")]
-    private static partial Regex Page();
 
     [GeneratedRegex(@"\b(?:printing|edition)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex PrintingWord();
