@@ -58,7 +58,7 @@ public static class PrompterWriter
     {
         string who = script.Presenter.Length > 0 ? $"{script.Presenter}. " : "";
         page.Open("header").Line().Leaf("h1", script.Title).Line()
-            .Leaf("p", $"{who}Nothing here is spoken, nor later on what stands in this colour.", ("class", "quiet")).Line()
+            .Leaf("p", $"{who}Nothing on this page is spoken, nor any words of this size later on.", ("class", "quiet")).Line()
             .Leaf("noscript", "Without its script this page does not move by itself: scroll by hand.").Line()
             .Open("dl", ("class", "quiet keys")).Line();
         foreach ((string keys, string does) in Keys)
