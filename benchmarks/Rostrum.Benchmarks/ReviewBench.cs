@@ -67,7 +67,7 @@ internal static class ReviewBench
 
         foreach (RuleHeard rule in report.Coverage.OrderBy(c => c.Said))
         {
-            bool isLeft = lesson.LeavesOut.Any(l => l.Replace("my ", "", StringComparison.Ordinal).EndsWith(' ' + rule.Clause, StringComparison.Ordinal));
+            bool isLeft = lesson.LeavesOut.Any(l => l.EndsWith(' ' + rule.Clause, StringComparison.Ordinal));
             to?.WriteLine(string.Create(CultureInfo.InvariantCulture, $"COVER   {rule.Said:0.00} {(isLeft ? "LEFT" : "told")} {rule.Section}: {rule.Clause}"));
         }
 
@@ -76,14 +76,13 @@ internal static class ReviewBench
         foreach (string rule in left)
         {
             string name = rule[(rule.IndexOf(' ', StringComparison.Ordinal) + 1)..];
-            bool isTie = rule.StartsWith("tie ", StringComparison.Ordinal);
-            bool isCertain = report.Certain.Any(f => Names(f, name, isTie));
-            bool isListened = report.Listen.Any(f => Names(f, name, isTie));
+            bool isCertain = report.Certain.Any(f => Names(f, name));
+            bool isListened = report.Listen.Any(f => Names(f, name));
             score.RulesFound += isCertain ? 1 : 0;
             score.RulesListened += !isCertain && isListened ? 1 : 0;
             if (!isCertain)
             {
-                to?.WriteLine(string.Create(CultureInfo.InvariantCulture, $"UNTOLD  {rule}: {report.Coverage.Where(c => c.Clause == (isTie ? name.Replace("my ", "", StringComparison.Ordinal) : name)).Select(c => c.Said).DefaultIfEmpty(-1).First():0.00}"));
+                to?.WriteLine(string.Create(CultureInfo.InvariantCulture, $"UNTOLD  {rule}: {report.Coverage.Where(c => c.Clause == name).Select(c => c.Said).DefaultIfEmpty(-1).First():0.00}"));
             }
         }
 
@@ -92,14 +91,14 @@ internal static class ReviewBench
         return score;
     }
 
-    private static bool Names(Finding finding, string name, bool isTie) => finding.Kind == FindingKind.NeverSaid && finding.Clause == (isTie ? name.Replace("my ", "", StringComparison.Ordinal) : name);
+    private static bool Names(Finding finding, string name) => finding.Kind == FindingKind.NeverSaid && finding.Clause == name;
 
     private static (bool IsRight, string About) Judge(Finding finding, SpokenLesson lesson, System.Collections.Immutable.ImmutableArray<TimeSpan> times, List<PlantedSlip> open, Score score, bool isCertain)
     {
         switch (finding.Kind)
         {
             case FindingKind.NeverSaid:
-                return (lesson.LeavesOut.Any(l => l.Replace("my ", "", StringComparison.Ordinal).EndsWith(' ' + finding.Clause, StringComparison.Ordinal) || (l.StartsWith("variant", StringComparison.Ordinal) && finding.Sheet.Length > 0 && l.Contains(finding.Because, StringComparison.Ordinal))), "");
+                return (lesson.LeavesOut.Any(l => l.EndsWith(' ' + finding.Clause, StringComparison.Ordinal) || (l.StartsWith("variant", StringComparison.Ordinal) && finding.Sheet.Length > 0 && l.Contains(finding.Because, StringComparison.Ordinal))), "");
             case FindingKind.RowMissing:
                 return (lesson.RowsLeftOut.Any(r => r.Contains(finding.Clause, StringComparison.Ordinal)), finding.Because);
             default:

@@ -96,7 +96,7 @@ internal static class ReviewFit
             int at = Enumerable.Range(0, tokens.Length).Where(i => tokens[i].Number is not null && (tokens[i].Start - times[slip.Word]).Duration() < Near).OrderBy(i => (tokens[i].Start - times[slip.Word]).Duration()).FirstOrDefault(-1);
             string about = $"{slip.Said}|{slip.Right}|{slip.About}";
             bool isNumber = at >= 0 && Read(slip.Right) is not null;
-            (NumberLink Link, double[] Features)[] all = isNumber && review.IsJudged(at, tokens[at].Number) ? [.. review.Weighed(at, Math.Abs(tokens[at].Number!.Value))] : [];
+            (NumberLink Link, double[] Features)[] all = isNumber && review.IsJudged(at, tokens[at].Number) ? [.. review.Weighed(at, tokens[at].Size!.Value)] : [];
             long? right = Read(slip.Right);
             (NumberLink Link, double[] Features)[] meant = [.. all.Where(w => w.Link.Slot.Value == right).Take(1)];
             foreach ((NumberLink link, double[] features) in meant)
@@ -107,7 +107,7 @@ internal static class ReviewFit
             if (meant.Length == 0)
             {
                 string linked = string.Join(" ; ", all.Take(3).Select(w => $"{w.Link.Slot.Value} {w.Link.Statement.Clause.Name} {w.Link.Score:0.00}"));
-                yield return new Row(new double[29], true, 0, lesson.Name, $"{about} '{string.Join(' ', tokens.Skip(at - 6).Take(13).Select(t => t.Text))}' (not linked: {linked})", true, at);
+                yield return new Row([], true, 0, lesson.Name, $"{about} '{string.Join(' ', tokens.Skip(at - 6).Take(13).Select(t => t.Text))}' (not linked: {linked})", true, at);
             }
         }
     }
@@ -121,12 +121,12 @@ internal static class ReviewFit
 
     private static long? Read(string said) => SpeechReader.Read([new TimedWord(said, TimeSpan.Zero, TimeSpan.Zero, 0, false)]) is [{ Number: { } number }] ? number : SpokenNumber.Read(said);
 
-    private static double P(double[] features, double[] weights) => features[0] == 0 ? 0 : 1 / (1 + Math.Exp(-features.Zip(weights, (f, w) => f * w).Sum()));
+    private static double P(double[] features, double[] weights) => features.Length == 0 ? 0 : Logistic.Confidence(features, weights);
 
     // Newton's steps with a ridge: each solves a small system of equations.
     private static double[] Fit(Row[] rows)
     {
-        Row[] used = [.. rows.Where(r => r.Features[0] != 0 && r.Weight > 0)];
+        Row[] used = [.. rows.Where(r => r.Features.Length > 0 && r.Weight > 0)];
         int size = used[0].Features.Length;
         double[] weights = new double[size];
         for (int step = 0; step < 25; step++)

@@ -24,7 +24,7 @@ internal static class RuleFit
     public static bool LeavesOut(SpokenLesson lesson, HeardRule rule)
     {
         string part = rule.Rule.IsTie ? "tie" : rule.Rule.Clause.Section switch { "Laws" => "law", "Scoring" => "score", _ => "end" };
-        return lesson.LeavesOut.Any(l => l == $"{part} {rule.Rule.Clause.Name}" || (rule.Rule.IsTie && l.Replace("my ", "", StringComparison.Ordinal) == $"tie {rule.Rule.Clause.Name}"));
+        return lesson.LeavesOut.Contains($"{part} {rule.Rule.Clause.Name}");
     }
 
     private static IEnumerable<ReviewFit.Row> Rows(SpokenLesson lesson)

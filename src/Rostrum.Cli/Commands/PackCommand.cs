@@ -60,7 +60,7 @@ internal sealed class PackCommand : ScriptCommand
     // Everything is made before the first file is written.
     private int Make(GameRequest request, LessonReport report, string folder, FinishedFilm film)
     {
-        film = film.Captions is { IsRefused: false } captions ? film with { Topics = RecordingReview.Of(request.Game, captions, report.Lesson).Topics } : film;
+        film = film.Captions is { IsRefused: false } captions ? film with { Topics = RecordingReview.TopicsOf(request.Game, captions, report.Lesson) } : film;
         MadePack pack = LessonPack.Make(request.Game, report, film);
         if (pack.Chapters.IsRefused)
         {

@@ -5,10 +5,10 @@ namespace Rostrum.Lessons.Review;
 
 /// <summary>A rule that somebody should say, with the ideas that tell it.</summary>
 /// <param name="Clause">The clause.</param>
-/// <param name="Ideas">Each idea with how much it tells of this rule and no other.</param>
+/// <param name="Ideas">Each idea with how much it tells of this rule and no other; in order, so that sums come out alike in every run.</param>
 /// <param name="Pairs">Ideas that stand side by side in it.</param>
 /// <param name="IsTie">True for a step of breaking ties.</param>
-internal sealed record SpokenRule(ReadClause Clause, ImmutableDictionary<string, double> Ideas, ImmutableArray<(string One, string Other)> Pairs, bool IsTie)
+internal sealed record SpokenRule(ReadClause Clause, ImmutableSortedDictionary<string, double> Ideas, ImmutableArray<(string One, string Other)> Pairs, bool IsTie)
 {
     /// <summary>What all its ideas weigh together.</summary>
     public double Weight { get; } = Ideas.Values.Sum();
@@ -34,8 +34,9 @@ internal sealed class CoverageReview
 
     private const int Together = 7;
     private const int TieReach = 44;
+    private const int BeforeTie = 8;
 
-    private static readonly HashSet<string> Ties = [Stems.Of("tie"), Stems.Of("level"), Stems.Of("equal")];
+    private static readonly string Tie = Stems.Of("tie");
 
     // Who names the thing otherwise says at least whether more or fewer of it win.
     private const double OfComparison = 0.6;
@@ -54,7 +55,7 @@ internal sealed class CoverageReview
     private readonly ImmutableArray<SpokenToken> _tokens;
     private readonly Dictionary<string, int[]> _places;
     private readonly ImmutableArray<SpokenRule> _rules;
-    private readonly ImmutableDictionary<string, int> _said;
+    private readonly string[][] _ideas;
 
     /// <summary>The rules of a sheet and what was said.</summary>
     public CoverageReview(Statements statements, ImmutableArray<SpokenToken> tokens, ScriptReview? script = null)
@@ -62,8 +63,8 @@ internal sealed class CoverageReview
         _script = script;
         _tokens = tokens;
         _rules = RulesOf(statements);
-        _places = tokens.SelectMany((t, i) => RuleIdeas.Of(t).Select(idea => (Idea: idea, At: i))).GroupBy(p => p.Idea).ToDictionary(g => g.Key, g => g.Select(p => p.At).ToArray(), StringComparer.Ordinal);
-        _said = tokens.SelectMany(RuleIdeas.Of).GroupBy(s => s).ToImmutableDictionary(g => g.Key, g => g.Count());
+        _ideas = [.. tokens.Select(t => RuleIdeas.Of(t).ToArray())];
+        _places = _ideas.SelectMany((ideas, i) => ideas.Select(idea => (Idea: idea, At: i))).GroupBy(p => p.Idea).ToDictionary(g => g.Key, g => g.Select(p => p.At).ToArray(), StringComparer.Ordinal);
     }
 
     /// <summary>Every rule with how much of it was said.</summary>
@@ -81,18 +82,20 @@ internal sealed class CoverageReview
     // What reads back as a formula is no sentence that anybody says.
     private static ImmutableArray<SpokenRule> RulesOf(Statements statements)
     {
+        Statement[] basis = [.. statements.All.Where(s => s.Variant is null && Sections.Contains(s.Clause.Section))];
+        ReadClause[] clauses = [.. basis.Select(s => s.Clause).Distinct()];
         (ReadClause Clause, string Says, bool IsTie)[] said =
         [
-            .. statements.All.Where(s => s.Variant is null && Sections.Contains(s.Clause.Section) && s.Clause.Meaning is not null && s.Slots.All(n => n.Key is null)).Select(s => s.Clause).Distinct().Select(c => (c, Statements.Sentence(c), false)),
-            .. statements.All.Where(s => s.Variant is null && Sections.Contains(s.Clause.Section)).Select(s => s.Clause).Distinct().Where(c => statements.Script.Passage(c.Name) is not null).Select(c => (c, statements.Script.Passage(c.Name)!, false)),
-            .. statements.All.Where(s => s.Variant is null && s.Clause is { Section: "Scoring", Name: "ties" }).Select(s => s.Clause).Distinct().SelectMany(TieSteps),
+            .. basis.Where(s => s.Clause.Meaning is not null && s.Slots.All(n => n.Key is null)).Select(s => s.Clause).Distinct().Select(c => (c, Statements.Sentence(c), false)),
+            .. from clause in clauses let passage = statements.Script.Passage(clause.Name) where passage is not null select (clause, passage, false),
+            .. clauses.Where(c => c is { Section: "Scoring", Name: "ties" }).SelectMany(TieSteps),
         ];
         string[][] inOrder = [.. said.Select(r => Statements.Spoken(r.Says).SelectMany(RuleIdeas.Of).ToArray())];
         string[][] ideas = [.. inOrder.Select(i => i.Distinct().ToArray())];
         Dictionary<string, int> all = said.Zip(ideas).GroupBy(r => r.First.Clause.Name).SelectMany(g => g.SelectMany(r => r.Second).Distinct()).GroupBy(i => i).ToDictionary(g => g.Key, g => g.Count());
         return
         [
-            .. said.Select((r, i) => new SpokenRule(r.Clause, ideas[i].ToImmutableDictionary(w => w, w => Math.Log(1 + ((double)said.Length / all[w])) * RuleIdeas.Weight(w) / Math.Sqrt(all[w])), PairsOf(inOrder[i]), r.IsTie)),
+            .. said.Select((r, i) => new SpokenRule(r.Clause, ideas[i].ToImmutableSortedDictionary(w => w, w => Math.Log(1 + ((double)said.Length / all[w])) * RuleIdeas.Weight(w) / Math.Sqrt(all[w]), StringComparer.Ordinal), PairsOf(inOrder[i]), r.IsTie)),
         ];
     }
 
@@ -113,17 +116,18 @@ internal sealed class CoverageReview
     {
         (double Said, int At)[] best = [.. Windows.Select(w => Best(rule, w))];
         (double said, int at) = best[^1];
-        string[] telling = [.. rule.Ideas.OrderByDescending(i => i.Value).Select(i => i.Key)];
-        double anywhere = rule.Weight == 0 ? 1 : rule.Ideas.Where(i => _said.ContainsKey(i.Key)).Sum(i => i.Value) / rule.Weight;
-        double owned = at < 0 ? 0 : best[1].Said - _rules.Where(r => r != rule).Select(r => Cover(r, best[1].At, Windows[1])).DefaultIfEmpty(0).Max();
-        double number = rule.Ideas.Keys.Where(RuleIdeas.IsNumber).Select(n => _said.ContainsKey(n) ? 1.0 : 0).DefaultIfEmpty(0.5).Average();
+        string[] telling = [.. rule.Ideas.OrderByDescending(i => i.Value).ThenBy(i => i.Key, StringComparer.Ordinal).Select(i => i.Key)];
+        double anywhere = rule.Weight == 0 ? 1 : Part(rule, _places.ContainsKey);
+        HashSet<string> there = at < 0 ? [] : [.. _ideas.Skip(best[1].At).Take(Windows[1]).SelectMany(i => i)];
+        double owned = at < 0 ? 0 : best[1].Said - _rules.Where(r => r != rule).Select(r => Part(r, there.Contains)).DefaultIfEmpty(0).Max();
+        double number = rule.Ideas.Keys.Where(RuleIdeas.IsNumber).Select(n => _places.ContainsKey(n) ? 1.0 : 0).DefaultIfEmpty(0.5).Average();
         SpokenRule rare = Rare(rule);
         (double Said, int At)[] told = [.. Windows.Take(2).Select(w => Best(rare, w))];
         double pairs = rule.Pairs.Length == 0 ? 0.5 : rule.Pairs.Average(p => AreTogether(p.One, p.Other) ? 1.0 : 0);
         double tie = rule.IsTie ? TieIsSaid(rule) : 0;
         double[] features =
         [
-            1, best[0].Said, best[1].Said, best[2].Said, anywhere, owned, telling.Take(2).Count(_said.ContainsKey) / 2.0, Math.Min(telling.Length, 12) / 12.0, rule.IsTie ? 1 : 0,
+            1, best[0].Said, best[1].Said, best[2].Said, anywhere, owned, telling.Take(2).Count(_places.ContainsKey) / 2.0, Math.Min(telling.Length, 12) / 12.0, rule.IsTie ? 1 : 0,
             rule.Clause.Section == "Laws" ? 1 : 0, rule.Clause.Section == "End of the game" ? 1 : 0, number, Math.Max(0, 0.5 - best[2].Said), rule.IsTie ? 0 : best[1].Said * best[1].Said, tie,
             told[0].Said, told[1].Said, told[1].Said * rare.Weight / 10, rule.IsTie ? 0 : pairs, rare.Weight / 10, rule.IsTie ? 0 : pairs * told[1].Said,
         ];
@@ -133,7 +137,7 @@ internal sealed class CoverageReview
     // An idea that is spoken of all the time tells little of where a rule is said.
     private SpokenRule Rare(SpokenRule rule) => rule with
     {
-        Ideas = rule.Ideas.ToImmutableDictionary(i => i.Key, i => i.Value * Math.Log(1 + ((double)_tokens.Length / (Windows[1] * (_said.GetValueOrDefault(i.Key) + 1)))) / 2),
+        Ideas = rule.Ideas.ToImmutableSortedDictionary(i => i.Key, i => i.Value * Math.Log(1 + ((double)_tokens.Length / (Windows[1] * ((_places.GetValueOrDefault(i.Key)?.Length ?? 0) + 1)))) / 2, StringComparer.Ordinal),
     };
 
     // Both ideas within a few words of each other, anywhere.
@@ -143,13 +147,14 @@ internal sealed class CoverageReview
     // Where equal players are spoken of, what tells them apart is named next.
     private double TieIsSaid(SpokenRule rule)
     {
-        string[] things = [.. rule.Ideas.Keys.Where(i => i[0] is not ('~' or '#') && !Ties.Contains(i) && i is not "victori" and not "victory")];
+        string[] things = [.. rule.Ideas.Keys.Where(i => i[0] is not ('~' or '#') && i != Tie)];
         bool isShared = rule.Clause.Name == "shared";
         double best = 0;
         foreach (int at in Enumerable.Range(0, _tokens.Length).Where(IsTieSpokenOf))
         {
-            HashSet<string> next = [.. _tokens.Skip(Math.Max(0, at - 8)).Take(TieReach).SelectMany(RuleIdeas.Of)];
-            HashSet<string> words = [.. _tokens.Skip(Math.Max(0, at - 8)).Take(TieReach).Select(t => t.Text)];
+            int from = Math.Max(0, at - BeforeTie);
+            HashSet<string> next = [.. _ideas.Skip(from).Take(TieReach).SelectMany(i => i)];
+            HashSet<string> words = [.. _tokens.Skip(from).Take(TieReach).Select(t => t.Text)];
             bool isCompared = words.Overlaps(rule.Clause.Name.StartsWith("more", StringComparison.Ordinal) ? More : Fewer);
             double found = isShared ? (words.Overlaps(Shared) ? 1 : 0) : things.Length == 0 ? 1 : Math.Max(isCompared ? OfComparison : 0, things.Count(next.Contains) / (double)things.Length);
             best = Math.Max(best, found);
@@ -158,7 +163,7 @@ internal sealed class CoverageReview
         return best;
     }
 
-    private bool IsTieSpokenOf(int at) => Ties.Contains(_tokens[at].Stem) || _tokens[at].Text is "separated" or "undecided"
+    private bool IsTieSpokenOf(int at) => _tokens[at].Stem == Tie || _tokens[at].Text is "separated" or "undecided"
         || (_tokens[at].Text == "both" && at + 1 < _tokens.Length && _tokens[at + 1].Stem == Win) || (_tokens[at].Stem == Share && Enumerable.Range(at - 14, 14).Any(i => i >= 0 && (_tokens[i].Stem == Win || _tokens[i].Text is "points" or "each")))
         || (_tokens[at].Text is "same" or "equally" && Enumerable.Range(at - 10, 24).Any(i => i >= 0 && i < _tokens.Length && (_tokens[i].Text is "wins" or "win" or "winner" or "most" or "points" or "total" or "score" or "number" or "both")));
 
@@ -171,7 +176,7 @@ internal sealed class CoverageReview
         {
             if (i >= window)
             {
-                foreach (string idea in RuleIdeas.Of(_tokens[i - window]))
+                foreach (string idea in _ideas[i - window])
                 {
                     if (last.TryGetValue(idea, out int when) && when == i - window)
                     {
@@ -181,7 +186,7 @@ internal sealed class CoverageReview
                 }
             }
 
-            foreach (string idea in RuleIdeas.Of(_tokens[i]))
+            foreach (string idea in _ideas[i])
             {
                 if (rule.Ideas.TryGetValue(idea, out double weight))
                 {
@@ -199,9 +204,6 @@ internal sealed class CoverageReview
         return (rule.Weight == 0 ? 1 : best / rule.Weight, at);
     }
 
-    private double Cover(SpokenRule rule, int at, int window)
-    {
-        HashSet<string> said = [.. _tokens.Skip(at).Take(window).SelectMany(RuleIdeas.Of)];
-        return rule.Weight == 0 ? 0 : rule.Ideas.Where(i => said.Contains(i.Key)).Sum(i => i.Value) / rule.Weight;
-    }
+    // How much of a rule is among some ideas, by weight.
+    private static double Part(SpokenRule rule, Predicate<string> isThere) => rule.Weight == 0 ? 0 : rule.Ideas.Where(i => isThere(i.Key)).Sum(i => i.Value) / rule.Weight;
 }

@@ -23,7 +23,7 @@ internal sealed class NumberLinks
 
     private static readonly HashSet<string> OfPlayers = ["for", "with", "play", "plays", "players", "player", "people", "persons", "up", "most", "maximum"];
 
-    private static readonly string[] Reaching = ["end", "after", "until", "last", "dawn", "lock"];
+    private static readonly string[] Reaching = ["end", "after", "until", "last"];
 
     private const int VariantBack = 140;
     private const int VariantAhead = 40;

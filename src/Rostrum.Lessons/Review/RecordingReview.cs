@@ -71,6 +71,14 @@ public static class RecordingReview
         };
     }
 
+    /// <summary>The topics of a recording alone; none where it is refused.</summary>
+    public static FilmedTopics TopicsOf(Game game, CaptionFile captions, Lesson lesson)
+    {
+        ArgumentNullException.ThrowIfNull(game);
+        ImmutableArray<TimedWord> words = SpokenWords.Of(captions);
+        return words.Length > MostWords || Refusal(game, words) is not null ? FilmedTopics.None : TopicReview.Of(game.Sheet().Sheet!, lesson, words);
+    }
+
     private static bool IsCertain(Finding finding) =>
         finding.Confidence >= finding.Kind switch { FindingKind.WrongValue => LeastCertainNumber, FindingKind.NeverSaid => LeastCertainNeverSaid, _ => LeastCertain };
 
@@ -107,7 +115,7 @@ public static class RecordingReview
         {
             IsOfScript = wrong.Clause == ScriptReview.OfScript,
             Right = Math.Abs(wrong.Right),
-            Heard = tokens[wrong.At].Number is { } said ? Math.Abs(said) : null,
+            Heard = tokens[wrong.At].Size,
         };
 
     private static IEnumerable<Finding> Values(Statements statements, ImmutableArray<SpokenToken> tokens, ImmutableHashSet<int> right) =>
@@ -117,7 +125,7 @@ public static class RecordingReview
         select new Finding(FindingKind.WrongValue, tokens[heard.At].Start, Words(tokens, heard.At), clause.Says, clause.Name, clause.Cite, heard.Confidence, heard.Because)
         {
             Right = heard.Slot.Value,
-            Heard = tokens[heard.At].Number is { } said ? Math.Abs(said) : null,
+            Heard = tokens[heard.At].Size,
         };
 
     private static IEnumerable<Finding> Tables(Statements statements, ImmutableArray<SpokenToken> tokens)

@@ -24,9 +24,9 @@ internal static class RuleIdeas
     /// <summary>The ideas of a word; none for one that says nothing.</summary>
     public static IEnumerable<string> Of(SpokenToken token)
     {
-        if (token.Number is { } number)
+        if (token.Size is { } number)
         {
-            yield return "#" + Math.Abs(number).ToString(CultureInfo.InvariantCulture);
+            yield return "#" + number.ToString(CultureInfo.InvariantCulture);
             yield break;
         }
 

@@ -80,8 +80,8 @@ internal sealed class ScriptAlignment
         if (script.Number is { } number)
         {
             // 'Costs one' and 'is minus one' are the same.
-            return heard.Number is not { } said ? (heard.Homophone == number ? OfNumber : OtherWord)
-                : heard.IsOrdinal != script.IsOrdinal ? OtherWord : Math.Abs(said) == Math.Abs(number) ? OfNumber : OtherNumber;
+            return heard.Number is null ? (heard.Homophone == number ? OfNumber : OtherWord)
+                : heard.IsOrdinal != script.IsOrdinal ? OtherWord : heard.Size == script.Size ? OfNumber : OtherNumber;
         }
 
         return heard.Number is not null ? OtherWord

@@ -20,6 +20,9 @@ internal sealed record SpokenToken(string Text, string Stem, long? Number, TimeS
     /// <summary>What else it may have been: machine captions write <c>for</c> where somebody says four. Null for nothing.</summary>
     public long? Homophone { get; init; }
 
+    /// <summary>The number without its sign: 'costs one' and 'is minus one' say the same. Null for a word.</summary>
+    public long? Size => Number is { } number ? Math.Abs(number) : null;
+
     /// <summary>The number, where it was said as an amount and not taken back.</summary>
     public long? Amount => IsOrdinal || IsTakenBack ? null : Number;
 }

@@ -6,9 +6,9 @@ namespace Rostrum.Lessons.Review;
 /// <summary>A sentence of the sheet that somebody may say, with its numbers.</summary>
 /// <param name="Clause">The clause that says it.</param>
 /// <param name="Variant">The variant that brings it; null for the game itself.</param>
-/// <param name="Words">The ideas in it that tell which rule is meant, each with its weight: rare ones weigh more. Units of numbers included.</param>
+/// <param name="Words">The ideas in it that tell which rule is meant, each with its weight: rare ones weigh more. Units of numbers included; in order, so that sums come out alike in every run.</param>
 /// <param name="Slots">Its numbers, in order.</param>
-internal sealed record Statement(ReadClause Clause, string? Variant, ImmutableDictionary<string, double> Words, ImmutableArray<Slot> Slots)
+internal sealed record Statement(ReadClause Clause, string? Variant, ImmutableSortedDictionary<string, double> Words, ImmutableArray<Slot> Slots)
 {
     /// <summary>The ideas in it that are words of a variant's name: it is said where the variant is taught.</summary>
     public ImmutableHashSet<string> OfVariant { get; init; } = [];

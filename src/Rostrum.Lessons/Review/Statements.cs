@@ -61,7 +61,7 @@ internal sealed class Statements
         var raw = clauses.Where(c => !Unspoken.Contains(c.Clause.Section)).Select(c => (c.Clause, c.Variant, Tokens: TokensOf(c.Clause))).ToList();
         Dictionary<string, int> met = raw.SelectMany(r => r.Tokens.Select(t => t.Stem).Where(s => s.Length > 0).Distinct()).GroupBy(s => s).ToDictionary(g => g.Key, g => g.Count());
         // The words of a variant's name stand in its facts and are said once, when it begins.
-HashSet<string> ofGame = [.. raw.Where(r => r.Variant is null && r.Clause.Section is not ("Facts" or "Variants")).SelectMany(r => r.Tokens).Select(t => t.Stem)];
+        HashSet<string> ofGame = [.. raw.Where(r => r.Variant is null && r.Clause.Section is not ("Facts" or "Variants")).SelectMany(r => r.Tokens).Select(t => t.Stem)];
         HashSet<string> ofVariants = [.. sheet.Variants.SelectMany(v => Spoken(v.Name)).Select(t => t.Stem).Where(w => w.Length > 0 && !ofGame.Contains(w))];
         var weights = met.ToImmutableDictionary(m => m.Key, m => Math.Log(1 + ((double)raw.Count / m.Value)) * (ofVariants.Contains(m.Key) ? OfVariantName : 1));
         var tables = Tabled(sheet, basis);
@@ -86,57 +86,61 @@ HashSet<string> ofGame = [.. raw.Where(r => r.Variant is null && r.Clause.Sectio
 
     private static Statement Made(ReadClause clause, string? variant, ImmutableArray<SpokenToken> tokens, Units units, ImmutableDictionary<string, double> weights)
     {
-        ImmutableDictionary<string, double> words = tokens.Select(t => t.Stem).Where(s => s.Length > 0).Distinct().ToImmutableDictionary(s => s, s => weights.GetValueOrDefault(s, 1));
+        ImmutableSortedDictionary<string, double> words = Weighed(tokens, weights);
         bool isFact = clause.Section == "Facts";
+        // The name of a fact may hold the key of a row: 'salt for three pans'. Its value is its last number.
+        int[] numbers = isFact ? [.. Enumerable.Range(0, tokens.Length).Where(i => tokens[i].Number is not null)] : [];
         var slots = ImmutableArray.CreateBuilder<Slot>();
         for (int i = 0; i < tokens.Length && Numbered.Contains(clause.Section); i++)
         {
-            if (tokens[i].Number is not { } value || (!isFact && units.IsInName(tokens, i)))
+            if (tokens[i].Number is not { } value || (isFact ? i != numbers[^1] : units.IsInName(tokens, i)))
             {
                 continue;
             }
 
             string? unit = isFact ? UnitOfFact(clause.Name, units) : units.Of(tokens, i);
             bool isBare = clause.Section == "Components" || words.Keys.All(w => w == unit);
-            ImmutableHashSet<string> near = [.. tokens.Skip(Math.Max(0, i - 3)).Take(7).Select(t => t.Stem).Where(s => s.Length > 0)];
-            // The name of a fact may hold the key of a row: 'salt for three pans'.
-            int last = isFact ? tokens.ToList().FindLastIndex(t => t.Number is not null) : -1;
-            if (isFact && i < last)
-            {
-                continue;
-            }
-
-            int keyed = isFact ? tokens.ToList().FindIndex(t => t.Number is not null) : -1;
-            long? key = keyed >= 0 && keyed < i ? tokens[keyed].Number : null;
-            slots.Add(new Slot(Math.Abs(value), value < 0 ? Stems.Of("point") : unit, key, isBare && key is null) { Near = near, IsOrdinal = tokens[i].IsOrdinal, KeyUnit = key is null ? null : NextUnit(tokens, keyed, units), IsOfEach = isFact ? clause.Name.Contains(" of each", StringComparison.Ordinal) : tokens.Skip(i + 1).Take(3).Any(t => t.Text == "each") });
+            int keyed = numbers.Length > 1 ? numbers[0] : -1;
+            long? key = keyed < 0 ? null : tokens[keyed].Number;
+            slots.Add(new Slot(Math.Abs(value), value < 0 ? Stems.Of("point") : unit, key, isBare && key is null) { Near = Beside(tokens, i), IsOrdinal = tokens[i].IsOrdinal, KeyUnit = key is null ? null : NextUnit(tokens, keyed, units), IsOfEach = isFact ? clause.Name.Contains(" of each", StringComparison.Ordinal) : tokens.Skip(i + 1).Take(3).Any(t => t.Text == "each") });
         }
 
         return new Statement(clause, variant, words, slots.ToImmutable());
     }
 
-    // Rows that only a reading of the table has: nobody is wrong who speaks of them.
-    private static IEnumerable<Statement> Beyond(Sheet sheet, ImmutableArray<ReadClause> basis, ImmutableDictionary<string, double> weights) =>
+    // The ideas of words, each with what it tells.
+    private static ImmutableSortedDictionary<string, double> Weighed(IEnumerable<SpokenToken> tokens, ImmutableDictionary<string, double> weights, double unknown = 1) =>
+        tokens.Select(t => t.Stem).Where(s => s.Length > 0).Distinct().ToImmutableSortedDictionary(s => s, s => weights.GetValueOrDefault(s, unknown), StringComparer.Ordinal);
+
+    // The ideas right around a number.
+    private static ImmutableHashSet<string> Beside(ImmutableArray<SpokenToken> tokens, int at) => [.. tokens.Skip(Math.Max(0, at - 3)).Take(7).Select(t => t.Stem).Where(s => s.Length > 0)];
+
+    private static IEnumerable<(TableFacts Table, ReadClause Clause)> TableClauses(Sheet sheet, ImmutableArray<ReadClause> basis) =>
         from table in sheet.Tables
         let clause = basis.FirstOrDefault(c => c.Section == "Tables" && c.Name == table.Table.Name)
         where clause is not null
-        let numbers = table.Versions.SelectMany(v => v.Rows).SelectMany(r => new[] { KeyOf(r), r.Entry is Term.Number entry ? entry.Amount : null }).OfType<long>().Where(n => n > 1).Distinct()
-        let words = TokensOf(clause).Select(t => t.Stem).Where(s => s.Length > 0).Distinct().ToImmutableDictionary(s => s, s => weights.GetValueOrDefault(s, 1))
-        select new Statement(clause, null, words, [.. numbers.Select(n => new Slot(n, null, null, false) { IsOnlyRight = true })]);
+        select (table, clause);
+
+    // Rows that only a reading of the table has: nobody is wrong who speaks of them.
+    private static IEnumerable<Statement> Beyond(Sheet sheet, ImmutableArray<ReadClause> basis, ImmutableDictionary<string, double> weights) =>
+        from pair in TableClauses(sheet, basis)
+        let numbers = pair.Table.Versions.SelectMany(v => v.Rows).SelectMany(r => new[] { KeyOf(r), r.Entry is Term.Number entry ? entry.Amount : null }).OfType<long>().Where(n => n > 1).Distinct()
+        let words = Weighed(TokensOf(pair.Clause), weights)
+        select new Statement(pair.Clause, null, words, [.. numbers.Select(n => new Slot(n, null, null, false) { IsOnlyRight = true })]);
 
     // The fact as the script says it, with the words of its sentence.
     private static IEnumerable<Statement> Scripted((string Fact, string Sentence, long Number) said, ImmutableArray<ReadClause> basis, Units units, ImmutableDictionary<string, double> weights)
     {
         ImmutableArray<SpokenToken> tokens = Spoken(said.Sentence);
-        int at = tokens.ToList().FindIndex(t => t.Number is { } number && Math.Abs(number) == said.Number && !t.IsOrdinal);
+        int at = tokens.ToList().FindIndex(t => t.Size == said.Number && !t.IsOrdinal);
         if (at < 0 || basis.FirstOrDefault(c => c.Section == "Facts" && c.Name == said.Fact) is not { } clause)
         {
             yield break;
         }
 
         ImmutableArray<SpokenToken> near = [.. tokens.Skip(Math.Max(0, at - ScriptReach)).Take((2 * ScriptReach) + 1)];
-        var words = near.Select(t => t.Stem).Where(s => s.Length > 0).Distinct().ToImmutableDictionary(s => s, s => weights.GetValueOrDefault(s, OfScriptWord));
-        ImmutableHashSet<string> close = [.. tokens.Skip(Math.Max(0, at - 3)).Take(7).Select(t => t.Stem).Where(s => s.Length > 0)];
-        yield return new Statement(clause, null, words, [new Slot(said.Number, units.Of(tokens, at) ?? UnitOfFact(said.Fact, units), null, false) { Near = close }]);
+        ImmutableSortedDictionary<string, double> words = Weighed(near, weights, OfScriptWord);
+        yield return new Statement(clause, null, words, [new Slot(said.Number, units.Of(tokens, at) ?? UnitOfFact(said.Fact, units), null, false) { Near = Beside(tokens, at) }]);
     }
 
     // What follows from things and boards, told by their clause.
@@ -158,12 +162,10 @@ HashSet<string> ofGame = [.. raw.Where(r => r.Variant is null && r.Clause.Sectio
 
     private static ImmutableArray<(ReadClause Clause, ImmutableArray<(long Key, long Value)> Rows)> Tabled(Sheet sheet, ImmutableArray<ReadClause> basis) =>
     [
-        .. from table in sheet.Tables
-           let clause = basis.FirstOrDefault(c => c.Section == "Tables" && c.Name == table.Table.Name)
-           where clause is not null
-           let rows = table.Versions[0].Rows.Select(r => (Key: KeyOf(r), Value: r.Entry is Term.Number number ? number.Amount : (long?)null)).ToArray()
+        .. from pair in TableClauses(sheet, basis)
+           let rows = pair.Table.Versions[0].Rows.Select(r => (Key: KeyOf(r), Value: r.Entry is Term.Number number ? number.Amount : (long?)null)).ToArray()
            where rows.Count(r => r is { Key: not null, Value: not null }) >= 3
-           select (clause, rows.Where(r => r is { Key: not null, Value: not null }).Select(r => (r.Key!.Value, r.Value!.Value)).ToImmutableArray()),
+           select (pair.Clause, rows.Where(r => r is { Key: not null, Value: not null }).Select(r => (r.Key!.Value, r.Value!.Value)).ToImmutableArray()),
     ];
 
     private static long? KeyOf(TableRow row) => row.Low is { } low && row.Low == row.High ? low : null;
@@ -172,7 +174,7 @@ HashSet<string> ofGame = [.. raw.Where(r => r.Variant is null && r.Clause.Sectio
     private static IEnumerable<Statement> Rows(ReadClause clause, ImmutableArray<(long Key, long Value)> rows, Units units, ImmutableDictionary<string, double> weights)
     {
         ImmutableArray<SpokenToken> tokens = TokensOf(clause);
-        ImmutableDictionary<string, double> words = tokens.Select(t => t.Stem).Where(s => s.Length > 0).Distinct().ToImmutableDictionary(s => s, s => weights[s]);
+        ImmutableSortedDictionary<string, double> words = Weighed(tokens, weights);
         string? unit = words.ContainsKey(Stems.Of("point")) ? Stems.Of("point") : tokens.Select((t, i) => t.Amount is null ? null : units.Of(tokens, i)).LastOrDefault(u => u is not null);
         string? keyUnit = NextUnit(tokens, tokens.ToList().FindIndex(t => t.Amount is not null), units);
         return rows.Select(r => new Statement(clause, null, words, [new Slot(r.Value, unit, r.Key, false) { KeyUnit = keyUnit }]));

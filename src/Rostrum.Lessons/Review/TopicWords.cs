@@ -9,7 +9,7 @@ namespace Rostrum.Lessons.Review;
 /// <summary>The words of a topic: how often each stem stands in it.</summary>
 /// <param name="Title">Its heading.</param>
 /// <param name="Counts">By stem, words of one meaning taken together; numbers are left out, for every topic has them.</param>
-internal sealed record TopicWords(string Title, ImmutableDictionary<string, double> Counts)
+internal sealed record TopicWords(string Title, ImmutableSortedDictionary<string, double> Counts)
 {
     // A heading tells more of a topic than a word of it; a caption is seen and seldom said.
     private const double OfHeading = 3;
@@ -54,5 +54,5 @@ internal sealed record TopicWords(string Title, ImmutableDictionary<string, doub
         title,
         said.SelectMany(s => WordStems.Of(s.Words).Where(w => !char.IsDigit(w[0])).Select(w => (Stem: TableTalk.Of(w), s.Weight)))
             .GroupBy(w => w.Stem, StringComparer.Ordinal)
-            .ToImmutableDictionary(g => g.Key, g => g.Sum(w => w.Weight), StringComparer.Ordinal));
+            .ToImmutableSortedDictionary(g => g.Key, g => g.Sum(w => w.Weight), StringComparer.Ordinal));
 }

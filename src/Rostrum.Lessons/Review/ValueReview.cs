@@ -57,7 +57,7 @@ internal sealed class ValueReview
     {
         foreach (ImmutableArray<NumberLink> all in links.Of)
         {
-            NumberLink[] right = [.. all.Where(l => tokens[l.At].Number is { } number && Math.Abs(number) == l.Slot.Value)];
+            NumberLink[] right = [.. all.Where(l => tokens[l.At].Size == l.Slot.Value)];
             foreach (NumberLink link in right.Where(l => l.Score >= right[0].Score - LeastApart))
             {
                 yield return link;
@@ -70,7 +70,7 @@ internal sealed class ValueReview
     {
         for (int i = 0; i < _tokens.Length; i++)
         {
-            if (IsJudged(i, _tokens[i].Number) && Judged(i, Math.Abs(_tokens[i].Number!.Value)) is { } heard)
+            if (IsJudged(i, _tokens[i].Number) && Judged(i, _tokens[i].Size!.Value) is { } heard)
             {
                 yield return heard;
             }
@@ -98,7 +98,7 @@ internal sealed class ValueReview
     {
         int at = link.At;
         double heard = HeardElsewhere(link);
-        double plain = HeardPlainly(link);
+        double plain = HeardElsewhere(link, leastUnit: 1);
         double slip = Slip(amount, link.Slot.Value);
         double second = other.Where(l => l.Slot.Value != link.Slot.Value).Select(l => l.Score).DefaultIfEmpty(0).Max();
         double open = link.Score * (1 - heard) * (1 - same);
@@ -133,10 +133,8 @@ internal sealed class ValueReview
 
     private bool IsPronoun(int at) => _tokens[at].Text == "one" && ((at + 1 < _tokens.Length && _tokens[at + 1].Text == "of") || (at > 0 && BeforeOne.Contains(_tokens[at - 1].Text)));
 
-    private double HeardElsewhere(NumberLink link) => _heard[(link.Statement, link.Slot)].Where(l => l.At != link.At).Select(l => l.Score).DefaultIfEmpty(0).Max();
-
-    // With what it counts right behind it.
-    private double HeardPlainly(NumberLink link) => _heard[(link.Statement, link.Slot)].Where(l => l.At != link.At && l.Unit >= 1).Select(l => l.Score).DefaultIfEmpty(0).Max();
+    // How well the right number is heard for it anywhere else; with what it counts right behind it where that is asked.
+    private double HeardElsewhere(NumberLink link, double leastUnit = 0) => _heard[(link.Statement, link.Slot)].Where(l => l.At != link.At && l.Unit >= leastUnit).Select(l => l.Score).DefaultIfEmpty(0).Max();
 
     private int Cues(int at, HashSet<string> words) => Enumerable.Range(at - Close, (2 * Close) + 1).Count(i => i >= 0 && i < _tokens.Length && words.Contains(_tokens[i].Text));
 

@@ -14,7 +14,7 @@ public sealed record PlantedSlip(int Word, string Said, string Right, string Abo
 /// <summary>What a presenter says, word for word, with the slips that were planted in it.</summary>
 /// <param name="Name">The name of its file.</param>
 /// <param name="Game">The folder of the game, below <c>games</c>.</param>
-/// <param name="LeavesOut">Rules that are never said, as the file lists them.</param>
+/// <param name="LeavesOut">Rules that are never said, such as <c>law jugs</c>; steps of ties as people say them, <c>tie fewer shards</c>.</param>
 /// <param name="RowsLeftOut">Table rows that are not spoken, as the file lists them.</param>
 /// <param name="Words">The words, with their punctuation.</param>
 /// <param name="Slips">The slips, in order.</param>
@@ -47,7 +47,7 @@ public sealed partial record SpokenLesson(
             from = mark.Index + mark.Length;
         }
 
-        return new SpokenLesson(name, head["game"], Listed(head.GetValueOrDefault("leaves out", "")), Listed(head.GetValueOrDefault("rows left out", "")), words.ToImmutable(), slips.ToImmutable());
+        return new SpokenLesson(name, head["game"], [.. Listed(head.GetValueOrDefault("leaves out", "")).Select(l => l.Replace(" my ", " ", StringComparison.Ordinal))], Listed(head.GetValueOrDefault("rows left out", "")), words.ToImmutable(), slips.ToImmutable());
     }
 
     /// <summary>The same talk without its slips.</summary>
