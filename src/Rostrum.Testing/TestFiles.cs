@@ -37,7 +37,9 @@ public static class TestFiles
 
     internal static void DeleteAt(string path) => File.Delete(path);
 
-    internal static bool IsSet(string variable) => Environment.GetEnvironmentVariable(variable) is { Length: > 0 };
+    internal static bool IsSet(string variable) => SettingOf(variable) is { Length: > 0 };
+
+    internal static string? SettingOf(string variable) => Environment.GetEnvironmentVariable(variable);
 
     private static string[] FilesAt(string path, string pattern) => Directory.GetFiles(path, pattern, SearchOption.AllDirectories);
 #pragma warning restore RS0030

@@ -1,4 +1,5 @@
 using CsCheck;
+using Rostrum.Testing;
 
 namespace Rostrum.Pictures.Tests;
 
@@ -29,12 +30,12 @@ public class MapTests
     public void Same_map_is_drawn_the_same() => Assert.Equal(SvgWriter.Write(Paint(Roads)), SvgWriter.Write(Paint(Roads with { Title = null })));
 
     [Fact]
-    public void Nothing_overlaps_on_any_map() => Maps.Sample(map =>
+    public void Nothing_overlaps_on_any_map() => Maps.Hold(map =>
     {
         Scene scene = Paint(map);
         Box[] prints = [.. map.Spaces.Select((_, at) => Print(scene, at))];
         return Enumerable.Range(0, prints.Length).All(i => Enumerable.Range(0, i).All(j => !Overlap(prints[i], prints[j])));
-    }, iter: 60);
+    }, cases: 60);
 
     [Fact]
     public void Roads_do_not_run_through_places_where_they_need_not()

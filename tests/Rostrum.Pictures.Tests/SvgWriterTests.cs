@@ -23,7 +23,7 @@ public class SvgWriterTests
     }
 
     [Fact]
-    public void Any_text_stays_text() => Gen.String.Sample(text =>
+    public void Any_text_stays_text() => Gen.String.Hold(text =>
     {
         Scene scene = new(10, 10, text, text, [new SceneNode.Text(new Point(0, 9), text, 8, Tones.Ink)]);
 

@@ -1,4 +1,5 @@
 using CsCheck;
+using Rostrum.Testing;
 
 namespace Rostrum.Text.Tests;
 
@@ -18,7 +19,7 @@ public sealed class SourceTextTests
 
     [Fact]
     public void Lines_put_together_are_the_text() =>
-        Gen.OneOf("a", "\n", "\r", "\r\n", "é", "😀").Array[0, 30].Select(string.Concat).Sample(content =>
+        Gen.OneOf("a", "\n", "\r", "\r\n", "é", "😀").Array[0, 30].Select(string.Concat).Hold(content =>
         {
             var text = new SourceText("x", content);
 

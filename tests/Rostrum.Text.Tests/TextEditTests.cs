@@ -1,4 +1,5 @@
 using CsCheck;
+using Rostrum.Testing;
 
 namespace Rostrum.Text.Tests;
 
@@ -7,7 +8,7 @@ public sealed class TextEditTests
 {
     [Fact]
     public void Edits_leave_every_other_character_alone() =>
-        Gen.Select(Gen.String[0, 60], Gen.Int[0, 20].Array[0, 12], Gen.OneOf("", "x", "é\n", "long words").Array[12]).Sample((content, steps, words) =>
+        Gen.Select(Gen.String[0, 60], Gen.Int[0, 20].Array[0, 12], Gen.OneOf("", "x", "é\n", "long words").Array[12]).Hold((content, steps, words) =>
         {
             var source = new SourceText("x", content);
             int[] cuts = [.. steps.Select((_, i) => Math.Min(content.Length, steps[..(i + 1)].Sum()))];

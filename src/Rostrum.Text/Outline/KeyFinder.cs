@@ -47,10 +47,10 @@ internal sealed class KeyFinder(OutlineInput input)
     /// <summary>What a line would say as a key if it had a colon at its end; a comment behind it is left out.</summary>
     public OutlineScalar WithoutColon(int line, int at) => Bare(at, EndBeforeComment(at, input.Lines[line].End));
 
-    /// <summary>True where a colon behind these words would make a key of them: they open no quote, or close it at their end.</summary>
+    /// <summary>True where a colon behind these words would make a key of them: they open no quote, or close it at their end around something.</summary>
     public bool ColonWouldHelp(SourceSpan words) =>
         words.Length > 0 && input.Content[words.Start] is var first && first is not ('{' or '[')
-        && (first is not ('"' or '\'') || QuotedText.Read(input.Content, words.Start, words.End)?.End == words.End);
+        && (first is not ('"' or '\'') || (QuotedText.Read(input.Content, words.Start, words.End) is { Text.Length: > 0 } quoted && quoted.End == words.End));
 
     private int EndBeforeComment(int at, int end)
     {

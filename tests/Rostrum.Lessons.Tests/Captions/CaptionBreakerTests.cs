@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CsCheck;
+using Rostrum.Testing;
 using Rostrum.Lessons.Captions;
 using Rostrum.Lessons.Captions.Breaking;
 using Rostrum.Lessons.Captions.Words;
@@ -32,7 +33,7 @@ public sealed class CaptionBreakerTests
         Assert.Equal(captions, string.Join('|', CaptionBreaker.Break(At(words, 330), Guide).Cues.Select(c => string.Join('/', c.Lines))));
 
     [Fact]
-    public void Words_come_out_as_they_went_in() => Spoken.Sample(words =>
+    public void Words_come_out_as_they_went_in() => Spoken.Hold(words =>
     {
         BrokenCaptions broken = CaptionBreaker.Break(words, Guide);
 
@@ -41,7 +42,7 @@ public sealed class CaptionBreakerTests
     });
 
     [Fact]
-    public void Lines_lengths_and_gaps_keep_the_guide() => Spoken.Sample(words =>
+    public void Lines_lengths_and_gaps_keep_the_guide() => Spoken.Hold(words =>
     {
         ImmutableArray<BrokenCue> cues = CaptionBreaker.Break(words, Guide).Cues;
 
@@ -53,7 +54,7 @@ public sealed class CaptionBreakerTests
 
     // A caption is too short or too fast only where the next one leaves no more time, or seven seconds are over.
     [Fact]
-    public void Reading_speed_is_kept_wherever_speech_allows() => Even.Sample(words =>
+    public void Reading_speed_is_kept_wherever_speech_allows() => Even.Hold(words =>
     {
         BrokenCaptions broken = CaptionBreaker.Break(words, Guide);
         ImmutableArray<BrokenCue> cues = broken.Cues;
@@ -67,7 +68,7 @@ public sealed class CaptionBreakerTests
 
     [Theory]
     [MemberData(nameof(Guides))]
-    public void No_other_way_of_breaking_costs_less(CaptionGuide guide) => Gen.Select(Word, Gen.Int[0, 2000], Gen.Int[0, 700]).Array[1, 11].Select(Timed).Sample(words =>
+    public void No_other_way_of_breaking_costs_less(CaptionGuide guide) => Gen.Select(Word, Gen.Int[0, 2000], Gen.Int[0, 700]).Array[1, 11].Select(Timed).Hold(words =>
     {
         var text = new BreakText(words);
         long least = Enumerable.Range(0, 1 << (words.Length - 1)).Min(ways => CostOf(text, ways, guide));
@@ -79,7 +80,7 @@ public sealed class CaptionBreakerTests
 
     // Every way to set the words on lines, the widths and the raggedness counted anew; the fewest lines that hold them count.
     [Fact]
-    public void No_other_way_of_setting_lines_costs_less() => Gen.Select(Word.Array[2, 9], Gen.Int[1, 3]).Sample((written, most) =>
+    public void No_other_way_of_setting_lines_costs_less() => Gen.Select(Word.Array[2, 9], Gen.Int[1, 3]).Hold((written, most) =>
     {
         CaptionGuide guide = Guide with { CharactersPerLine = 16, Lines = most };
         var text = new BreakText(At(string.Join(' ', written), 300));
@@ -93,7 +94,7 @@ public sealed class CaptionBreakerTests
 
     // Any two of these that belong together fit on a line.
     [Fact]
-    public void Articles_keep_their_nouns_and_numbers_stay_whole() => Gen.OneOf("the jug", "a jug", "twenty five,", "12 000,", "stands", "of", "clay.", "unfortunately").Array[1, 40].Sample(written =>
+    public void Articles_keep_their_nouns_and_numbers_stay_whole() => Gen.OneOf("the jug", "a jug", "twenty five,", "12 000,", "stands", "of", "clay.", "unfortunately").Array[1, 40].Hold(written =>
     {
         BrokenCaptions broken = CaptionBreaker.Break(At(string.Join(' ', written), 400), Guide);
 
@@ -138,7 +139,7 @@ public sealed class CaptionBreakerTests
         (CaptionGuide.EnglishTemplate.ReadingMilliseconds(84, 12), CaptionGuide.Educational.ReadingMilliseconds(84, 30)));
 
     [Fact]
-    public void What_the_breaker_made_is_written_and_read_back() => Even.Sample(words =>
+    public void What_the_breaker_made_is_written_and_read_back() => Even.Hold(words =>
     {
         BrokenCaptions broken = CaptionBreaker.Break(words, Guide);
 

@@ -1,4 +1,5 @@
 using CsCheck;
+using Rostrum.Testing;
 using Rostrum.Lessons.Captions;
 using Rostrum.Lessons.Captions.Words;
 using Rostrum.Lessons.Captions.Writing;
@@ -37,14 +38,14 @@ public sealed class CaptionWriterTests
         ])));
 
     [Fact]
-    public void Webvtt_written_is_read_back_with_everything() => CaptionGen.WebVtt.Sample(AssertReadBack);
+    public void Webvtt_written_is_read_back_with_everything() => CaptionGen.WebVtt.Hold(AssertReadBack);
 
     [Fact]
-    public void Subrip_written_is_read_back_with_everything() => CaptionGen.SubRip.Sample(AssertReadBack);
+    public void Subrip_written_is_read_back_with_everything() => CaptionGen.SubRip.Hold(AssertReadBack);
 
     // Anything goes: what was read from it, however odd, is what is read from its copy.
     [Fact]
-    public void Whatever_was_read_is_read_back() => CaptionGen.Soup.Where(s => !Read(s).IsRefused).Sample(content =>
+    public void Whatever_was_read_is_read_back() => CaptionGen.Soup.Where(s => !Read(s).IsRefused).Hold(content =>
     {
         CaptionFile file = Read(content);
 
@@ -88,7 +89,7 @@ public sealed class CaptionWriterTests
     }
 
     [Fact]
-    public void Words_and_tags_of_subrip_stay_the_same_in_webvtt() => CaptionGen.SubRip.Sample(file =>
+    public void Words_and_tags_of_subrip_stay_the_same_in_webvtt() => CaptionGen.SubRip.Hold(file =>
         Assert.Equal(SpokenWords.Of(file), SpokenWords.Of(file.As(CaptionFormat.WebVtt))));
 
     private static void AssertReadBack(CaptionFile file)

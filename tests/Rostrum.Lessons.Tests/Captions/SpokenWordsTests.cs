@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using CsCheck;
+using Rostrum.Testing;
 using Rostrum.Lessons.Captions;
 using Rostrum.Lessons.Captions.Words;
 using Rostrum.Text;
@@ -79,7 +80,7 @@ public sealed class SpokenWordsTests
 
     // The machine's way: each line is shown with its words timed, for ten milliseconds alone, and again above the next.
     [Fact]
-    public void Rolled_lines_give_back_the_words_from_which_they_were_made() => Word.Array[1, 6].Array[3, 8].Sample(lines =>
+    public void Rolled_lines_give_back_the_words_from_which_they_were_made() => Word.Array[1, 6].Array[3, 8].Hold(lines =>
     {
         var cues = new List<Cue>();
         string above = " ";
@@ -99,7 +100,7 @@ public sealed class SpokenWordsTests
     });
 
     [Fact]
-    public void Words_of_any_file_lie_in_their_cues_and_follow_each_other() => CaptionGen.WebVtt.Sample(file =>
+    public void Words_of_any_file_lie_in_their_cues_and_follow_each_other() => CaptionGen.WebVtt.Hold(file =>
     {
         ImmutableArray<TimedWord> words = SpokenWords.Of(file);
 

@@ -29,7 +29,7 @@ public sealed class DamagedFileTests
         Gen.Double[0, 1], Gen.Int[0, 12], Gen.OneOf(Gen.Byte.Array[0, 3], Gen.OneOf("9999999999", "-", ":", "<", ">", "&", "\n", "\\", "=", "\"", "{", "]", "null", "1e999").Select(Encoding.UTF8.GetBytes))).Array[1, 4];
 
     [Fact]
-    public void Damaged_chapters_are_read_or_refused() => Gen.Select(Gen.Int[0, ChapterFiles.Length - 1].Select(i => ChapterFiles[i]), Damage).Sample(
+    public void Damaged_chapters_are_read_or_refused() => Gen.Select(Gen.Int[0, ChapterFiles.Length - 1].Select(i => ChapterFiles[i]), Damage).Hold(
         (file, damage) =>
         {
             byte[] bytes = Damaged(file, damage);
@@ -41,10 +41,10 @@ public sealed class DamagedFileTests
             ChapterList ordered = read.List with { Chapters = [.. read.List.Ordered] };
             Assert.Equal(ordered.Chapters, FfMetadataReader.Read(new SourceText("a", FfMetadataWriter.Write(read.List, []))).Chapters.List.Chapters);
         },
-        iter: 3000);
+        cases: 3000);
 
     [Fact]
-    public void Damaged_corrections_are_read() => Damage.Sample(damage =>
+    public void Damaged_corrections_are_read() => Damage.Hold(damage =>
     {
         PlacedCorrections read = CorrectionLines.Read(new SourceText("a", Encoding.UTF8.GetString(Damaged(ChapterFiles[0], damage))));
 
@@ -52,7 +52,7 @@ public sealed class DamagedFileTests
     });
 
     [Fact]
-    public void Damaged_timelines_are_read_or_refused() => Damage.Sample(
+    public void Damaged_timelines_are_read_or_refused() => Damage.Hold(
         damage =>
         {
             OtioFile read = OtioReader.Read("a.otio", Damaged(Timeline, damage));
@@ -60,7 +60,7 @@ public sealed class DamagedFileTests
             Assert.Equal(read.Root is null, read.Problems.Length == 1);
             Assert.True(read.Timeline is null || OtioReader.Read("a.otio", Encoding.UTF8.GetBytes(OtioWriter.Write(read.Root!))).Root!.Equals(read.Root));
         },
-        iter: 3000);
+        cases: 3000);
 
     private static byte[] Damaged(byte[] file, (double At, int Out, byte[] In)[] damage) => damage.Aggregate(file, (bytes, d) =>
     {

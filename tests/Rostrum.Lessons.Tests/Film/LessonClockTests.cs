@@ -48,7 +48,7 @@ public sealed class LessonClockTests
         Assert.Equal(["six seven 5 7", "ten 15 16"], LessonClock.Of(Read(Script)).Claims.Select(c => Told(c.Of.Words, c.Start, c.End)));
 
     [Fact]
-    public void A_lesson_without_shots_lasts_its_words_by_its_pace() => Gen.Select(Gen.Int[60, 300], Gen.Int[0, 5000]).Sample((pace, words) =>
+    public void A_lesson_without_shots_lasts_its_words_by_its_pace() => Gen.Select(Gen.Int[60, 300], Gen.Int[0, 5000]).Hold((pace, words) =>
     {
         Lesson lesson = Read($"---\npace: {pace}\n---\n## A\n\n{string.Join(' ', Enumerable.Repeat("word", words))}\n\n### End\n");
 
@@ -56,7 +56,7 @@ public sealed class LessonClockTests
     });
 
     [Fact]
-    public void Whatever_is_shown_lies_in_the_film_in_the_order_of_the_lesson() => Block.Array[0, 20].Select(b => string.Join("\n\n", b)).Sample(script =>
+    public void Whatever_is_shown_lies_in_the_film_in_the_order_of_the_lesson() => Block.Array[0, 20].Select(b => string.Join("\n\n", b)).Hold(script =>
     {
         Lesson lesson = Read(script);
 

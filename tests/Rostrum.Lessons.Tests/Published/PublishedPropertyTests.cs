@@ -18,7 +18,7 @@ public sealed class PublishedPropertyTests
 
     [Fact]
     public void Whatever_a_video_is_called_and_says_is_read_as_it_was_written() =>
-        Gen.Select(FilmGen.Title, FilmGen.Title, FilmGen.Title).Where(t => Written(t.Item1).Length > 0 && Written(t.Item2).Length > 0).Sample((title, says, address) =>
+        Gen.Select(FilmGen.Title, FilmGen.Title, FilmGen.Title).Where(t => Written(t.Item1).Length > 0 && Written(t.Item2).Length > 0).Hold((title, says, address) =>
         {
             var video = new PublishedVideo(title, "2026-01-02")
             {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CsCheck;
+using Rostrum.Testing;
 using Rostrum.Lessons.Order;
 
 namespace Rostrum.Lessons.Tests.Script;
@@ -10,7 +11,7 @@ public sealed class TopicOrderTests
     private static readonly Gen<long[,]> Small = Gen.Int[1, 7].SelectMany(n => Weights(n, 4));
 
     [Fact]
-    public void No_order_of_a_few_topics_costs_less() => Small.Sample(weights =>
+    public void No_order_of_a_few_topics_costs_less() => Small.Hold(weights =>
     {
         TopicOrder best = TopicOrder.Best(weights);
         long least = Orders([.. Enumerable.Range(0, weights.GetLength(0))]).Min(o => TopicOrder.CostOf(weights, o));
@@ -18,7 +19,7 @@ public sealed class TopicOrderTests
     });
 
     [Fact]
-    public void Of_the_best_orders_the_one_nearest_to_the_present_is_taken() => Small.Sample(weights =>
+    public void Of_the_best_orders_the_one_nearest_to_the_present_is_taken() => Small.Hold(weights =>
     {
         TopicOrder best = TopicOrder.Best(weights);
         int nearest = Orders([.. Enumerable.Range(0, weights.GetLength(0))]).Where(o => TopicOrder.CostOf(weights, o) == best.Cost).Min(Turned);
@@ -28,14 +29,14 @@ public sealed class TopicOrderTests
     [Fact]
     public void Twenty_topics_are_weighed_exactly_and_more_are_improved()
     {
-        Weights(20, 3).Sample(w => TopicOrder.Best(w).IsExact, iter: 2);
-        Weights(30, 3).Sample(
+        Weights(20, 3).Hold(w => TopicOrder.Best(w).IsExact, cases: 2);
+        Weights(30, 3).Hold(
             w =>
             {
                 TopicOrder better = TopicOrder.Best(w);
                 return !better.IsExact && better.Cost <= TopicOrder.CostOf(w, [.. Enumerable.Range(0, 30)]) && better.Topics.Order().SequenceEqual(Enumerable.Range(0, 30));
             },
-            iter: 50);
+            cases: 50);
     }
 
     [Fact]

@@ -20,7 +20,7 @@ public sealed class StateBridgeTests
     {
         var layout = TableLayout.Of(SheetReader.Read(ShippedGames.Folder($"games/{game}"), ShippedGames.Idioms, []).Sheet!, 2);
 
-        RandomTable.Seeds.Sample(
+        RandomTable.Seeds.Hold(
             seed =>
             {
                 TableState state = RandomTable.Of(layout, seed);
@@ -30,7 +30,7 @@ public sealed class StateBridgeTests
                 Assert.Equal(Looks(state), Looks(again));
                 Assert.Equal(state.Numbers, again.Numbers);
             },
-            iter: 50);
+            cases: 50);
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using CsCheck;
+using Rostrum.Testing;
 using Rostrum.Rulings.Evaluation;
 using Rostrum.Rulings.Positions;
 using Rostrum.Rulings.Tests.Games;
@@ -52,28 +53,28 @@ public sealed class CompletionTests
 
     [Fact]
     public void A_truth_is_decided_where_and_only_where_every_completion_agrees() =>
-        Gen.Select(Positions, Gen.Int[0, Truths.Length - 1].Select(i => Truths[i])).Sample(
+        Gen.Select(Positions, Gen.Int[0, Truths.Length - 1].Select(i => Truths[i])).Hold(
             (position, formula) =>
             {
                 Kleene[] all = [.. Completions(position).Select(p => Evaluator.AsTruth(Bench.Ask(formula, p)).Is).Distinct()];
                 Kleene decided = new Splitter().Decide(position, p => Evaluator.AsTruth(Bench.Ask(formula, p))).Is;
                 return decided == (all.Length == 1 ? all[0] : Kleene.Unknown);
             },
-            iter: 150);
+            cases: 150);
 
     [Fact]
     public void What_is_certain_without_cases_holds_for_every_completion() =>
-        Gen.Select(Positions, Gen.Int[0, Truths.Length - 1].Select(i => Truths[i])).Sample(
+        Gen.Select(Positions, Gen.Int[0, Truths.Length - 1].Select(i => Truths[i])).Hold(
             (position, formula) =>
             {
                 Kleene abstractly = Evaluator.AsTruth(Bench.Ask(formula, position)).Is;
                 return abstractly == Kleene.Unknown || Completions(position).All(p => Evaluator.AsTruth(Bench.Ask(formula, p)).Is == abstractly);
             },
-            iter: 150);
+            cases: 150);
 
     [Fact]
     public void Bounds_are_the_least_and_the_greatest_of_all_completions() =>
-        Gen.Select(Positions, Gen.Int[0, Numbers.Length - 1].Select(i => Numbers[i])).Sample(
+        Gen.Select(Positions, Gen.Int[0, Numbers.Length - 1].Select(i => Numbers[i])).Hold(
             (position, formula) =>
             {
                 long[] all = [.. Completions(position).Select(p => Evaluator.AsNumber(Bench.Ask(formula, p))!.Low!.Value)];
@@ -81,7 +82,7 @@ public sealed class CompletionTests
                 Value.Number bounds = new Splitter().Bound(position, p => Evaluator.AsNumber(Bench.Ask(formula, p))!);
                 return bounds.Low == all.Min() && bounds.High == all.Max() && !(loose.Low > all.Min()) && !(loose.High < all.Max());
             },
-            iter: 150);
+            cases: 150);
 
     private static Position Lay(int[] cells)
     {

@@ -1,4 +1,5 @@
 using CsCheck;
+using Rostrum.Testing;
 using Rostrum.Rulings.Positions;
 using Rostrum.Rulings.Tallies;
 using Rostrum.Rulings.Tests.Outside;
@@ -43,7 +44,7 @@ public sealed class KilnNightBlankTests
 
     [Fact]
     public void Every_line_of_every_completion_lies_within_the_bounds_and_some_completion_meets_each_bound() =>
-        Few.Sample(
+        Few.Hold(
             (table, blanks) =>
             {
                 Tally blanked = Tally.Of(Without(table, blanks), 0);
@@ -52,22 +53,22 @@ public sealed class KilnNightBlankTests
                 Assert.Equal(Bounds(all.Select(t => t.Total)), blanked.Total);
                 Assert.Equal(blanked.Lines.Select((_, i) => Bounds(all.Select(t => t.Lines[i].Points))), blanked.Lines.Select(l => l.Points));
             },
-            iter: 15);
+            cases: 15);
 
     [Fact]
     public void A_question_is_answered_where_and_only_where_all_completions_answer_alike() =>
-        Gen.Select(Few, Questions, (few, question) => (few.Table, few.Blanks, question)).Sample(
+        Gen.Select(Few, Questions, (few, question) => (few.Table, few.Blanks, question)).Hold(
             (table, blanks, question) =>
             {
                 string[] all = [.. KilnNightBlanks.Completions(Without(table, blanks), blanks).Select(p => Verdict(p, question)).Distinct()];
 
                 Assert.Equal(all.Length == 1 ? all[0] : "unsettled", Verdict(Without(table, blanks), question));
             },
-            iter: 120);
+            cases: 120);
 
     [Fact]
     public void Completions_of_up_to_six_facts_of_every_sort_lie_within_what_was_answered() =>
-        Gen.Select(Many, Questions, (many, question) => (many.Table, many.Blanks, many.Draws, question)).Sample(
+        Gen.Select(Many, Questions, (many, question) => (many.Table, many.Blanks, many.Draws, question)).Hold(
             (table, blanks, draws, question) =>
             {
                 Tally blanked = Tally.Of(Without(table, blanks), 0);
@@ -81,7 +82,7 @@ public sealed class KilnNightBlankTests
                     Assert.Contains(answer, new[] { "unsettled", Verdict(full, question) });
                 });
             },
-            iter: 60);
+            cases: 60);
 
     // B1 is free, and then it may not be chosen; or it holds a ware, and then that would stand on the lamp.
     [Fact]

@@ -1,4 +1,5 @@
 using CsCheck;
+using Rostrum.Testing;
 using Rostrum.Rulings.Evaluation;
 using Rostrum.Rulings.Positions;
 using Rostrum.Rulings.Tallies;
@@ -14,7 +15,7 @@ public sealed class KilnNightRandomTests
 {
     [Fact]
     public void Parts_add_up_to_their_line_and_lines_to_the_total_under_any_reading() =>
-        Gen.Select(KilnNightCases.Tables, Gen.Int[0, 100].Array[16]).Sample(
+        Gen.Select(KilnNightCases.Tables, Gen.Int[0, 100].Array[16]).Hold(
             (table, picks) =>
             {
                 Position position = KilnNightCases.Position(table);
@@ -26,11 +27,11 @@ public sealed class KilnNightRandomTests
                 Assert.All(lines, l => Assert.Equal(l.Points.Low, explainer.Explain(l.Clause, l.Points).Sum(p => p.Points.Certain)));
                 Assert.Equal(lines.Sum(l => l.Points.Low), reckoner.Total([.. lines]).Low);
             },
-            iter: 300);
+            cases: 300);
 
     [Fact]
     public void Lines_and_parts_add_up_in_the_tally_that_people_see() =>
-        KilnNightCases.Tables.Sample(
+        KilnNightCases.Tables.Hold(
             table =>
             {
                 Tally tally = Tally.Of(KilnNightCases.Position(table), 0);
@@ -39,11 +40,11 @@ public sealed class KilnNightRandomTests
                 Assert.All(tally.Lines, l => Assert.Equal(l.Points.Certain, l.Because.Sum(p => p.Points.Certain)));
                 Assert.All(tally.Readings, r => Assert.Equal(r.Total.Certain - tally.Total.Certain, r.Points.Certain - tally.Lines.Single(l => l.Clause == r.Clause).Points.Certain));
             },
-            iter: 300);
+            cases: 300);
 
     [Fact]
     public void A_position_that_is_printed_and_read_again_is_answered_alike() =>
-        KilnNightCases.Tables.Sample(
+        KilnNightCases.Tables.Hold(
             table =>
             {
                 Position position = KilnNightCases.Position(table);
@@ -53,7 +54,7 @@ public sealed class KilnNightRandomTests
                 Assert.Equal(Told(position), Told(again));
                 Assert.All(questions, q => Assert.Equal(Ruling.On(position, q).Ruling!.Verdict, Ruling.On(again, q).Ruling!.Verdict));
             },
-            iter: 100);
+            cases: 100);
 
     private static IEnumerable<string> Told(Position position) =>
         Tally.Of(position, 0) is var tally ? [tally.TotalInWords, .. tally.Lines.SelectMany(l => l.Because).Select(b => $"{b.Text} {b.Points.InWords}"), .. tally.Readings.Select(r => $"{r.Name} {r.Points.InWords}")] : [];

@@ -1,4 +1,5 @@
 using CsCheck;
+using Rostrum.Testing;
 using Rostrum.Rulings.Positions;
 using Rostrum.Rulings.Tallies;
 using Rostrum.Rulings.Verdicts;
@@ -13,7 +14,7 @@ public sealed class KilnNightOracleTests
 
     [Fact]
     public void Every_line_and_every_open_reading_of_a_random_table_scores_what_page_8_says() =>
-        KilnNightCases.Tables.Sample(
+        KilnNightCases.Tables.Hold(
             table => Assert.Equal(
                 [
                     .. table.Lines.Select(l => $"{l.Line} {l.Points}"),
@@ -22,11 +23,11 @@ public sealed class KilnNightOracleTests
                     .. Open("glaze", HandScore.GlazeReadings.Select(r => (r.Name, table.Glaze(r.Joins)))),
                 ],
                 Told(Tally.Of(KilnNightCases.Position(table), 0))),
-            iter: 2_000);
+            cases: 2_000);
 
     [Fact]
     public void Each_of_the_twenty_commissions_is_met_where_page_12_says_so() =>
-        KilnNightCases.Tables.Sample(
+        KilnNightCases.Tables.Hold(
             table =>
             {
                 Position position = KilnNightCases.Position(table);
@@ -34,7 +35,7 @@ public sealed class KilnNightOracleTests
 
                 Assert.Equal(all.Where(n => HandCommissions.IsShown(table.Chamber, n)), all.Where(n => Ruling.On(position, $"Commission {n} is met").Ruling is Ruling.Yes));
             },
-            iter: 300);
+            cases: 300);
 
     [Fact]
     public void Every_placing_on_a_random_table_breaks_the_laws_of_page_5_and_no_others() => Placings(40);
@@ -56,22 +57,21 @@ public sealed class KilnNightOracleTests
         var shown = new HashSet<int>();
         var open = new HashSet<string>();
 
-        KilnNightCases.Tables.Sample(
+        KilnNightCases.Tables.Hold(
             table =>
             {
                 shown.UnionWith(Enumerable.Range(1, HandCommissions.Count).Where(n => HandCommissions.IsShown(table.Chamber, n)));
                 open.UnionWith(HandScore.BowlReadings.Where(r => table.Bowls(r.Runs) != table.Bowls(HandScore.BowlReadings[0].Runs)).Select(r => r.Name));
                 open.UnionWith(HandScore.GlazeReadings.Where(r => table.Glaze(r.Joins) != table.Glaze(joins: false)).Select(r => r.Name));
             },
-            iter: 2_000,
-            threads: 1);
+            cases: 2_000);
 
         Assert.Equal(Enumerable.Range(1, HandCommissions.Count), shown.Order());
         Assert.Equal(["best split", "cracked joins", "growing on"], open.Order(StringComparer.Ordinal));
     }
 
     private static void Placings(int tables) =>
-        Gen.OneOf(KilnNightCases.LawfulTables, KilnNightCases.LawfulTables, KilnNightCases.Tables).Sample(
+        Gen.OneOf(KilnNightCases.LawfulTables, KilnNightCases.LawfulTables, KilnNightCases.Tables).Hold(
             table =>
             {
                 Position position = KilnNightCases.Position(table);
@@ -85,10 +85,10 @@ public sealed class KilnNightOracleTests
                     Assert.Equal(Verdict(broken), Verdict(position, $"place {glaze} {form} on {HandChamber.Name(shelf)}"));
                 }
             },
-            iter: tables);
+            cases: tables);
 
     private static void Swaps(int tables) =>
-        Gen.OneOf(KilnNightCases.LawfulTables, KilnNightCases.LawfulTables, KilnNightCases.Tables).Sample(
+        Gen.OneOf(KilnNightCases.LawfulTables, KilnNightCases.LawfulTables, KilnNightCases.Tables).Hold(
             table =>
             {
                 Position position = KilnNightCases.Position(table);
@@ -98,7 +98,7 @@ public sealed class KilnNightOracleTests
                     Assert.Equal(Verdict(table.Chamber.SwapBreaks(one, other, table.Sticks)), Verdict(position, $"burn to swap {HandChamber.Name(one)} and {HandChamber.Name(other)}"));
                 }
             },
-            iter: tables);
+            cases: tables);
 
     private static IEnumerable<string> Told(Tally tally) =>
     [

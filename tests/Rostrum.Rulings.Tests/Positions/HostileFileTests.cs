@@ -13,7 +13,7 @@ public sealed class HostileFileTests
 
     [Fact]
     public void Any_changed_character_gives_a_position_or_messages_whose_places_lie_in_the_file() =>
-        Gen.Select(Gen.Int[0, Example.Length - 1], Gen.OneOf(Gen.Char[' ', '~'], Gen.Char.AlphaNumeric, Gen.Char)).Sample((at, sign) =>
+        Gen.Select(Gen.Int[0, Example.Length - 1], Gen.OneOf(Gen.Char[' ', '~'], Gen.Char.AlphaNumeric, Gen.Char)).Hold((at, sign) =>
         {
             string text = new StringBuilder(Example) { [at] = sign }.ToString();
             Read read = Read.Of(text);
@@ -35,7 +35,7 @@ public sealed class HostileFileTests
 
     [Fact]
     public void A_message_about_a_cell_stays_inside_the_cell() =>
-        Gen.String[Gen.Char["abjlpix!?+.-0123456789"], 1, 8].Sample(cell =>
+        Gen.String[Gen.Char["abjlpix!?+.-0123456789"], 1, 8].Hold(cell =>
         {
             string text = $"seat 1:\n  chamber: |\n    4 {cell} . . . .\n    3 . . . . .\n    2 . . . . .\n    1 . . . . .\n    / A B C D E\n";
             int start = text.IndexOf(cell + " . .", StringComparison.Ordinal);

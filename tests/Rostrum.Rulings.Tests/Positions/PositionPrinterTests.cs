@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CsCheck;
+using Rostrum.Testing;
 using Rostrum.Rulings.Positions;
 using Rostrum.Sheets.Model;
 using Rostrum.Text;
@@ -13,7 +14,7 @@ public sealed class PositionPrinterTests
     [Theory]
     [MemberData(nameof(Sheets))]
     public void A_printed_position_reads_back_equal(string sheet) =>
-        RandomPosition.Of(SheetOf(sheet)).Sample(
+        RandomPosition.Of(SheetOf(sheet)).Hold(
             position =>
             {
                 Read read = Read.Of(PositionPrinter.Print(position), position.Sheet);
@@ -21,7 +22,7 @@ public sealed class PositionPrinterTests
                 Assert.Empty(read.Problems.Where(p => p.Severity == Severity.Error).Select(p => $"{p.At}: {p.Message}"));
                 AssertSame(position, read.Position);
             },
-            iter: 400,
+            cases: 400,
             print: PositionPrinter.Print);
 
     [Fact]

@@ -1,4 +1,5 @@
 using CsCheck;
+using Rostrum.Testing;
 using Rostrum.Rulings.Positions;
 using Rostrum.Rulings.Tallies;
 using Rostrum.Rulings.Tests.Games;
@@ -23,7 +24,7 @@ public sealed class TallyTests
 
     [Fact]
     public void Lines_add_up_to_the_total_and_parts_to_their_line() =>
-        Random.Sample(
+        Random.Hold(
             position =>
             {
                 Tally tally = Tally.Of(position, 0);
@@ -31,7 +32,7 @@ public sealed class TallyTests
                     && tally.Lines.All(l => l.Because.Length > 0 && l.Points.Certain == l.Because.Sum(p => p.Points.Certain))
                     && tally.Lines.All(l => l.Because.All(p => p.Text.Length > 0 && (p.Points.Certain != 0 || l.Because.Length == 1)));
             },
-            iter: 60);
+            cases: 60);
 
     [Fact]
     public void Each_reading_that_matters_is_listed_with_its_total()

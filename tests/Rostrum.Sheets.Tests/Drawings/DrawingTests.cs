@@ -1,4 +1,5 @@
 using CsCheck;
+using Rostrum.Testing;
 using Rostrum.Sheets.Drawings;
 using Rostrum.Text;
 using Rostrum.Text.Outline;
@@ -83,7 +84,7 @@ public sealed class DrawingTests
 
     [Fact]
     public void Drawing_of_random_cells_is_read_back() =>
-        Gen.Select(Gen.OneOf(".", "#", "-", "_", "ja!", "?x", "[l]", "2+").Array[1, 6].Array[1, 5], Gen.Bool).Sample((rows, ruled) =>
+        Gen.Select(Gen.OneOf(".", "#", "-", "_", "ja!", "?x", "[l]", "2+").Array[1, 6].Array[1, 5], Gen.Bool).Hold((rows, ruled) =>
         {
             int columns = rows[0].Length;
             string[][] cells = ruled ? [.. rows.Select(r => r.Concat(Enumerable.Repeat(".", 6)).Take(columns).ToArray())] : rows;

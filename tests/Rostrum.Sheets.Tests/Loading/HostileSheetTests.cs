@@ -51,12 +51,12 @@ public sealed class HostileSheetTests
 
     [Fact]
     public void Any_letters_in_the_place_of_others_give_problems_inside_their_file() =>
-        Gen.Select(Gen.Int[0, BenchGame.SheetText.Length - 1], Gen.OneOf("", " ", ":", "{", "}", "\n", "- ", "'", "x", "of ", "not modelled", "[", "0")).Sample((at, with) =>
+        Gen.Select(Gen.Int[0, BenchGame.SheetText.Length - 1], Gen.OneOf("", " ", ":", "{", "}", "\n", "- ", "'", "x", "of ", "not modelled", "[", "0")).Hold((at, with) =>
         {
             Loaded loaded = Loaded.Of(BenchGame.SheetText.Remove(at, 1).Insert(at, with));
             return loaded.Reading.Problems.All(p => p.At.Start >= 0 && p.At.End <= p.At.Source.Content.Length && p.Message.Length > 0)
                 && loaded.Told.SequenceEqual(Loaded.Of(loaded.Text).Told);
-        }, iter: 300);
+        }, cases: 300);
 
     [Fact]
     public void Every_clause_keeps_a_place_inside_the_sheet()

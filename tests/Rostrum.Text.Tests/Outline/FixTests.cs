@@ -24,11 +24,19 @@ public sealed class FixTests
 
     [Fact]
     public void Safe_fix_of_a_slip_takes_its_problem_away_and_brings_none() =>
-        Slipped.Sample(AssertSafeFixes, iter: 4000);
+        Slipped.Hold(AssertSafeFixes, cases: 4000);
+
+    // A colon behind an empty text makes no key of it.
+    [Theory]
+    [InlineData("a:\n  b: \"x\n\"\"\n  c: 1\n")]
+    [InlineData("a: 1\n\"\"\n  c: 1\n")]
+    [InlineData("a: 1\n''\n  c: 1\n")]
+    public void Safe_fix_of_a_known_slip_takes_its_problem_away_and_brings_none(string content) =>
+        AssertSafeFixes(content);
 
     [Fact]
     public void All_safe_fixes_together_leave_a_text_without_a_safe_fix() =>
-        Slipped.Sample(
+        Slipped.Hold(
             content =>
             {
                 for (int round = 0; round < 20; round++)
@@ -40,7 +48,7 @@ public sealed class FixTests
 
                 Assert.DoesNotContain(Reading.Of(content).Problems, p => p.Fix is { Grade: FixGrade.Safe });
             },
-            iter: 500);
+            cases: 500);
 
     private static void AssertSafeFixes(string content)
     {

@@ -1,4 +1,5 @@
 using CsCheck;
+using Rostrum.Testing;
 using Rostrum.Text.Outline;
 
 namespace Rostrum.Text.Tests.Outline;
@@ -27,7 +28,7 @@ public sealed class PlaceTests
 
     [Fact]
     public void Children_lie_inside_their_parents_and_in_order() =>
-        OutlineGen.Plain.Sample(
+        OutlineGen.Plain.Hold(
             content =>
             {
                 (OutlineNode Parent, OutlineNode Child)[] pairs = [.. Reading.Of(content).Tree.Pairs()];
@@ -35,15 +36,15 @@ public sealed class PlaceTests
                 Assert.All(pairs, p => Assert.True(p.Parent.Span.Contains(p.Child.Span), $"{p.Child.Span} is not in {p.Parent.Span}"));
                 Assert.All(pairs.GroupBy(p => p.Parent), g => Assert.Equal(g.Select(p => p.Child.Span.Start).Order(), g.Select(p => p.Child.Span.Start)));
             },
-            iter: 1000);
+            cases: 1000);
 
     [Fact]
     public void Every_character_of_a_text_has_its_place() =>
-        OutlineGen.Plain.Sample(
+        OutlineGen.Plain.Hold(
             content => Assert.All(
                 Reading.Of(content).Tree.Pairs().Select(p => p.Child).OfType<OutlineScalar>().Where(s => !s.Span.Text.Contains('\\', StringComparison.Ordinal)),
                 s => Assert.Equal(s.Text.Where(c => !char.IsWhiteSpace(c)), s.Text.SelectMany((c, i) => char.IsWhiteSpace(c) ? "" : s.SpanOf(i, 1).Text).Where(c => !char.IsWhiteSpace(c)))),
-            iter: 1000);
+            cases: 1000);
 
     private static string Name(OutlineNode node) => node switch
     {

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using CsCheck;
+using Rostrum.Testing;
 using Rostrum.Text.Outline;
 
 namespace Rostrum.Text.Tests.Outline;
@@ -87,7 +88,7 @@ public sealed class SlipTests
 
     [Fact]
     public void No_text_of_odd_signs_stops_the_reader() =>
-        Gen.OneOf("a", ": ", ":", "\n", "\n  ", " ", "- ", "{", "}", "[", "]", "\"", "'", ",", " #", "|", ">", "\t", "says", "needs", "\\", "*", "%", "---\n", "(", ")", "\r\n", "\uD800", "\u200B", "é").Array[0, 40].Sample(
+        Gen.OneOf("a", ": ", ":", "\n", "\n  ", " ", "- ", "{", "}", "[", "]", "\"", "'", ",", " #", "|", ">", "\t", "says", "needs", "\\", "*", "%", "---\n", "(", ")", "\r\n", "\uD800", "\u200B", "é").Array[0, 40].Hold(
             pieces =>
             {
                 Reading reading = Reading.Of(string.Concat(pieces));
@@ -96,5 +97,5 @@ public sealed class SlipTests
                 Assert.All(reading.Tree.Pairs(), p => Assert.True(reading.Tree.Span.Source.Whole.Contains(p.Child.Span)));
                 Assert.All(reading.Problems, p => Assert.NotEmpty(DiagnosticText.Render(p, 80)));
             },
-            iter: 5000);
+            cases: 5000);
 }

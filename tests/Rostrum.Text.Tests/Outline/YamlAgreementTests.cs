@@ -24,7 +24,7 @@ public sealed class YamlAgreementTests
 
     [Fact]
     public void Made_up_outlines_are_seen_alike() =>
-        OutlineGen.Plain.Sample(
+        OutlineGen.Plain.Hold(
             content =>
             {
                 Reading reading = Reading.Of(content);
@@ -32,7 +32,7 @@ public sealed class YamlAgreementTests
                 Assert.Empty(reading.Problems);
                 Assert.Equal(YamlEvents.OfYaml(content), YamlEvents.OfTree(reading.Tree));
             },
-            iter: 3000);
+            cases: 3000);
 
     // YAML ends a text in braces at each comma and any text at ': ' or ' #'; such a text on one line is put in quotes.
     private static string WithQuotes(Reading reading) =>

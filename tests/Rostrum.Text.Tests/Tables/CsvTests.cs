@@ -64,7 +64,7 @@ public sealed class CsvTests
 
     [Fact]
     public void Printed_cells_are_read_back() =>
-        Gen.Select(Cell.Array[2].Array[1, 5], Gen.Bool).Sample((rows, semicolon) =>
+        Gen.Select(Cell.Array[2].Array[1, 5], Gen.Bool).Hold((rows, semicolon) =>
         {
             string separator = semicolon ? ";" : ",";
             string content = $"left{separator}right\n" + string.Join('\n', rows.Select(r => string.Join(separator, r.Select(c => $"\"{c.Replace("\"", "\"\"", StringComparison.Ordinal)}\""))));

@@ -1,4 +1,5 @@
 using CsCheck;
+using Rostrum.Testing;
 using Rostrum.Lessons.Film;
 using Rostrum.Lessons.Film.Chapters;
 using Rostrum.Text;
@@ -40,12 +41,12 @@ public sealed class ChapterLinesTests
     }
 
     [Fact]
-    public void Written_lines_are_read_back() => FilmGen.Any.Sample(list => Assert.Equal(
+    public void Written_lines_are_read_back() => FilmGen.Any.Hold(list => Assert.Equal(
         list.Ordered.Select(c => Of((int)c.Start.TotalSeconds, c.Title)),
         Read(ChapterLines.Write(list)).List.Chapters));
 
     [Fact]
-    public void Whatever_is_read_is_written_and_read_again_the_same() => FilmGen.Title.Array[0, 8].Select(lines => string.Join('\n', lines)).Sample(text =>
+    public void Whatever_is_read_is_written_and_read_again_the_same() => FilmGen.Title.Array[0, 8].Select(lines => string.Join('\n', lines)).Hold(text =>
     {
         ChapterList read = Read(text).List;
 

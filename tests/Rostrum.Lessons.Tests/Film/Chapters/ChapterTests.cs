@@ -1,4 +1,5 @@
 using CsCheck;
+using Rostrum.Testing;
 using Rostrum.Lessons.Film;
 using Rostrum.Lessons.Film.Chapters;
 
@@ -30,7 +31,7 @@ public sealed class ChapterTests
     }
 
     [Fact]
-    public void Each_chapter_ends_where_the_next_begins_and_none_before_it_begins() => FilmGen.Any.Sample(list =>
+    public void Each_chapter_ends_where_the_next_begins_and_none_before_it_begins() => FilmGen.Any.Hold(list =>
     {
         (Chapter Chapter, TimeSpan End)[] all = [.. list.WithEnds()];
 

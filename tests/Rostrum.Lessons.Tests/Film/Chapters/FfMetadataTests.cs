@@ -34,10 +34,10 @@ public sealed class FfMetadataTests
         FfMetadataWriter.Write(new ChapterList([Of(0, "a #1"), Of(1500, "b\\")], TimeSpan.FromSeconds(9)), [new FfTag("title", "Kiln =; Night")]));
 
     [Fact]
-    public void Written_files_are_read_back() => FilmGen.Ordered.Sample(list => Assert.Equal(list, Read(FfMetadataWriter.Write(list, [])).Chapters.List));
+    public void Written_files_are_read_back() => FilmGen.Ordered.Hold(list => Assert.Equal(list, Read(FfMetadataWriter.Write(list, [])).Chapters.List));
 
     [Fact]
-    public void Times_running_backwards_are_put_in_order() => FilmGen.Any.Sample(list =>
+    public void Times_running_backwards_are_put_in_order() => FilmGen.Any.Hold(list =>
         Assert.Equal(list with { Chapters = [.. list.Ordered] }, Read(FfMetadataWriter.Write(list, [])).Chapters.List));
 
     // Defaults and forms: what FFmpeg's own reader takes; times without a base are nanoseconds there.
@@ -69,7 +69,7 @@ public sealed class FfMetadataTests
         Assert.Equal(("ROS0679", true), (Assert.Single(Read("title=x\n").Chapters.Problems).Id, Read("title=x\n").Chapters.IsRefused));
 
     [Fact]
-    public void Any_text_behind_the_signature_is_read_to_its_end() => FilmGen.Title.Array[0, 12].Select(lines => string.Join('\n', lines)).Sample(text =>
+    public void Any_text_behind_the_signature_is_read_to_its_end() => FilmGen.Title.Array[0, 12].Select(lines => string.Join('\n', lines)).Hold(text =>
         Assert.All(Read($";FFMETADATA1\n[CHAPTER]\nSTART=0\n{text}").Chapters.Problems, p => Assert.Equal("ROS0680", p.Id)));
 
     private static FfTag[] Tags(JsonElement expected) => [.. expected.EnumerateObject().Select(p => new FfTag(p.Name, p.Value.GetString()!))];

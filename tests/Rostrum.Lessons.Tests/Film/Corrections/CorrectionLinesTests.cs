@@ -1,4 +1,5 @@
 using CsCheck;
+using Rostrum.Testing;
 using Rostrum.Lessons.Film.Chapters;
 using Rostrum.Lessons.Film.Corrections;
 using Rostrum.Text;
@@ -57,7 +58,7 @@ public sealed class CorrectionLinesTests
         string.Join("; ", CorrectionLines.Read(new SourceText("a", text)).Problems.Select(p => $"{p.Id} {p.At.StartPosition} {p.Message}")));
 
     [Fact]
-    public void Written_lines_are_read_back_and_chapters_before_them_stay_chapters() => Gen.Select(FilmGen.Ordered, FilmGen.Corrections).Sample((chapters, corrections) =>
+    public void Written_lines_are_read_back_and_chapters_before_them_stay_chapters() => Gen.Select(FilmGen.Ordered, FilmGen.Corrections).Hold((chapters, corrections) =>
     {
         string description = $"{ChapterLines.Write(chapters)}\n{CorrectionLines.Write(corrections)}";
 

@@ -75,7 +75,7 @@ public sealed class OutsideFilmTests
     {
         using var bench = new FilmBench();
 
-        FilmGen.Title.Array[100].Sample(
+        FilmGen.Title.Array[100].Hold(
             titles =>
             {
                 var list = new ChapterList([.. titles.Select((t, i) => new Chapter(TimeSpan.FromMilliseconds(i * 400), t))], TimeSpan.FromSeconds(44));
@@ -83,8 +83,7 @@ public sealed class OutsideFilmTests
                 Assert.Equal(FilmBench.Expected(list), bench.Probed(bench.WithMetadata(FfMetadataWriter.Write(list, []), "film2.mkv")));
                 Assert.Equal(FilmBench.Expected(list), bench.Probed(bench.WithMatroska(MatroskaChapters.Write(list, MatroskaLanguage.English))));
             },
-            iter: 3,
-            threads: 1);
+            cases: 3);
     }
 
     [Fact]

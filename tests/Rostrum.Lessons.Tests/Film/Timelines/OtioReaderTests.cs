@@ -66,7 +66,7 @@ public sealed class OtioReaderTests
     }
 
     [Fact]
-    public void Whatever_a_timeline_holds_is_written_and_read_again_the_same() => Any.Sample(value =>
+    public void Whatever_a_timeline_holds_is_written_and_read_again_the_same() => Any.Hold(value =>
     {
         OtioValue.Record root = OtioValue.Record.Empty.With("anything", value).With(OtioValue.Record.SchemaName, "Timeline.9");
 
