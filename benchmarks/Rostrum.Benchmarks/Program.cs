@@ -12,6 +12,7 @@ switch (args)
         Console.Out.WriteLine("pack       how long the whole pack of Kiln Night takes (a minute)");
         Console.Out.WriteLine("review     how many planted slips of spoken lessons the review finds, and how many of its findings are right; bench review [SET] [--each] (seconds)");
         Console.Out.WriteLine("           bench review demo: each number of the demo recording changed, found or not; bench review read: the same for the script read aloud; bench review long: time and memory for an hour of speech");
+        Console.Out.WriteLine("           bench review along [SET] [--each]: lessons with a script and with bullets, spoken along the one and freely from the other");
         Console.Out.WriteLine("           bench review fit, bench review fit rules: the weights of numbers and rules, fitted on the lessons for tuning; bench review games: whether other games are refused");
         Console.Out.WriteLine("script     how long the check of a script of 5,000 words takes (seconds)");
         Console.Out.WriteLine("statistics BenchmarkDotNet over the same answers; its own words may follow, such as --filter '*Tally*'");
@@ -42,6 +43,8 @@ switch (args)
         return ReviewDemo.Read(Console.Out);
     case ["review", "long"]:
         return ReviewDemo.Long(Console.Out);
+    case ["review", "along", .. var wishes]:
+        return ReviewBench.Along(Console.Out, wishes);
     case ["review", .. var wishes]:
         return ReviewBench.Run(Console.Out, wishes);
     case ["script"]:

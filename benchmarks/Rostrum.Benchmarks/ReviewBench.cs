@@ -3,8 +3,10 @@ using System.Text;
 using Rostrum.Lessons.Captions;
 using Rostrum.Lessons.Claims;
 using Rostrum.Lessons.Review;
+using Rostrum.Lessons.Scripts;
 using Rostrum.Testing;
 using Rostrum.Testing.Speech;
+using Rostrum.Text;
 
 namespace Rostrum.Benchmarks;
 
@@ -29,24 +31,57 @@ internal static class ReviewBench
         var sum = new Score();
         foreach (string file in files)
         {
-            sum.Add(Of(SpokenLesson.Read(Path.GetFileNameWithoutExtension(file), TestFiles.Read(file)), all ? to : null));
+            sum.Add(Of(SpokenLesson.Read(Path.GetFileNameWithoutExtension(file), TestFiles.Read(file)), null, all ? to : null));
         }
 
-        to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{set}: {files.Length} lessons, {sum.Words} words"));
+        Tell(to, $"{set}: {files.Length} lessons", sum);
+        return 0;
+    }
+
+    /// <summary>Runs over a folder of lessons below <c>Spoken/along</c>: each with a script and with bullets, spoken along the script by one person and freely by another who has the bullets.</summary>
+    public static int Along(TextWriter to, string[] wishes)
+    {
+        string set = wishes.FirstOrDefault(w => !w.StartsWith('-')) ?? "measured";
+        string folder = $"benchmarks/Rostrum.Benchmarks/Spoken/along/{set}";
+        string[] lessons = [.. TestFiles.In(folder, "*").Select(f => f[..f.LastIndexOf('/')]).Distinct()];
+        foreach ((string about, string talk, string? beside) in new[]
+        {
+            ("along the script", "close.txt", "script.md"), ("the same by the sheet alone", "close.txt", null),
+            ("freely from bullets", "free.txt", "outline.md"), ("the same by the sheet alone", "free.txt", (string?)null),
+        })
+        {
+            var sum = new Score();
+            TextWriter? each = wishes.Contains("--each") ? to : null;
+            each?.WriteLine($"# {about}");
+            foreach (string lesson in lessons)
+            {
+                var spoken = SpokenLesson.Read(lesson[(lesson.LastIndexOf('/') + 1)..], TestFiles.Read($"{lesson}/{talk}"));
+                Lesson? written = beside is null ? null : LessonReader.Read(new SourceText(beside, TestFiles.Read($"{lesson}/{beside}")), new DiagnosticBag());
+                sum.Add(Of(spoken, written, each));
+            }
+
+            Tell(to, $"{set}, {about}: {lessons.Length} lessons", sum);
+        }
+
+        return 0;
+    }
+
+    private static void Tell(TextWriter to, string about, Score sum)
+    {
+        to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{about}, {sum.Words} words"));
         to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"certain findings {sum.Right + sum.False}, of them wrong {sum.False}: precision {Share(sum.Right, sum.Right + sum.False):0.000}"));
         to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"wrong values   {sum.ValuesFound} of {sum.Values} certain: recall {Share(sum.ValuesFound, sum.Values):0.000}; in the list to listen to as well {sum.ValuesListened}"));
         to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"never said     {sum.RulesFound} of {sum.Rules} certain: recall {Share(sum.RulesFound, sum.Rules):0.000}; in the list to listen to as well {sum.RulesListened}"));
         to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"rows missing   {sum.RowsFound} of {sum.Rows}; to listen to {sum.Listen}"));
-        return 0;
     }
 
     private static double Share(int part, int whole) => whole == 0 ? 1 : (double)part / whole;
 
-    private static Score Of(SpokenLesson lesson, TextWriter? to)
+    private static Score Of(SpokenLesson lesson, Lesson? written, TextWriter? to)
     {
         (string text, var times) = MachineCaptions.Of(lesson, CaptionNoise.Usual, 155, 7);
         CaptionFile captions = CaptionReader.Read($"{lesson.Name}.vtt", Encoding.UTF8.GetBytes(text));
-        RecordingReport report = RecordingReview.Of(ShippedGames.Open(lesson.Game), captions);
+        RecordingReport report = RecordingReview.Of(ShippedGames.Open(lesson.Game), captions, written);
         var score = new Score { Words = lesson.Words.Length, Listen = report.Listen.Length };
         to?.WriteLine($"== {lesson.Name} ({lesson.Game}) {report.Refused}");
         var open = lesson.Slips.Where(s => !s.IsTerm).ToList();
