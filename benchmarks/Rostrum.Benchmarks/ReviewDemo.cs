@@ -45,13 +45,14 @@ internal static class ReviewDemo
         string[] told = [.. Review(game, lesson, whole).Report.Certain.Where(f => f.Time is null).Select(f => f.Clause)];
         int found = 0;
         var script = ScriptWords.Of(game, game.Sheet().Sheet!, lesson);
-        string[] known = [.. Review(game, lesson, whole).Report.Coverage.Select(c => c.Clause).Where(c => script.Passage(c) is not null).Except(told)];
-        foreach (string rule in known)
+        string[] heard = [.. Review(game, lesson, whole).Report.Coverage.Select(c => c.Clause).Except(told)];
+        (string Section, string Name)[] known = [.. script.Places.Keys.Where(k => k.Section is ScriptWords.Ties or "Laws" or "Scoring" or "End of the game" && heard.Contains(k.Name)).Order()];
+        foreach ((string Section, string Name) rule in known)
         {
             RecordingReport without = Review(game, lesson, Spoken(sentences.Where(s => !script.Passage(rule)!.Contains(s, StringComparison.Ordinal)))).Report;
             string[] fresh = [.. without.Certain.Where(f => f.Time is null).Select(f => f.Clause).Except(told)];
-            found += fresh.Contains(rule) ? 1 : 0;
-            to.WriteLine($"{(fresh.Contains(rule) ? "found" : "missed")} without '{rule}': {string.Join(", ", fresh)}");
+            found += fresh.Contains(rule.Name) ? 1 : 0;
+            to.WriteLine($"{(fresh.Contains(rule.Name) ? "found" : "missed")} without '{rule.Section}/{rule.Name}': {string.Join(", ", fresh)}");
         }
 
         to.WriteLine($"rules left out: found {found} of {known.Length}; told of the whole script: {told.Length}");

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Rostrum.Lessons.Speech;
+using Rostrum.Text;
 
 namespace Rostrum.Lessons.Coverage;
 
@@ -40,6 +41,9 @@ internal sealed class ClauseMatch
 
     private static readonly ImmutableHashSet<string> OfPoints = Stems("point score worth make give cost total add pay");
     private static readonly ImmutableHashSet<string> OfTies = Stems("tie equal same level draw share shared otherwise");
+
+    private static readonly HashSet<string> OfSharing = ["share", "shares", "shared", "sharing", "split", "draw", "together", "joint", "jointly", "both"];
+    private static readonly HashSet<string> OfEquals = ["same", "equal", "equals", "equally", "tie", "tied", "ties", "level", "even", "still", "win", "wins", "victory"];
 
     private static readonly ImmutableHashSet<string> OfBeginning = Stems("begin setup prepare ready");
 
@@ -150,11 +154,21 @@ internal sealed class ClauseMatch
     // A scoring clause is told by its name beside a word of points, a set-up beside one of beginning; a tie-break is none without a word of ties.
     private double Context(LessonClause clause, int first, int count, string[] name) => clause.Sort switch
     {
+        ClauseSort.Tie when name.All(OfTies.Contains) => IsShared(first, count) ? 0 : -1,
         ClauseSort.Tie => Holds(OfTies, first, count) ? 0 : -1,
         ClauseSort.Course when clause.Name == "set-up" && Holds(OfBeginning, first, count) => GainOfName,
         ClauseSort.Score => (IsNamed(name, first, count) ? GainOfName : -CostOfNoName) - (Holds(OfPoints, first, count) ? 0 : CostOfNoPoints),
         _ => 0,
     };
+
+    // 'If even that is equal, they share the win', or in a sentence of its own behind one of equal players; 'we share one kiln' is none.
+    private bool IsShared(int first, int count)
+    {
+        int from = first > 0 && IsOneBlock(first - 1, first) ? first - 1 : first;
+        bool Says(int at, int sentences, HashSet<string> words) =>
+            _speech.Sentences.Skip(at).Take(sentences).SelectMany(s => Prose.WordsOf(s.Words)).Any(w => words.Contains(w.ToLowerInvariant().Trim('.', ',', '?', '!', ':', ';')));
+        return Says(first, count, OfSharing) && Says(from, first + count - from, OfEquals);
+    }
 
     private bool IsNamed(string[] name, int first, int count) =>
         name.All(n => _speech.HeadingMeanings[_speech.Sentences[first].Topic].Contains(n) || _speech.Sentences.AsSpan().Slice(first, count).ToArray().Any(s => s.Stems.Any(t => TableTalk.Of(t.Stem) == n)));

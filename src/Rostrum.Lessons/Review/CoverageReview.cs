@@ -10,6 +10,9 @@ namespace Rostrum.Lessons.Review;
 /// <param name="IsTie">True for a step of breaking ties.</param>
 internal sealed record SpokenRule(ReadClause Clause, ImmutableSortedDictionary<string, double> Ideas, ImmutableArray<(string One, string Other)> Pairs, bool IsTie)
 {
+    /// <summary>Its section and name, as <see cref="ScriptWords"/> has them.</summary>
+    public (string Section, string Name) Key => (IsTie ? ScriptWords.Ties : Clause.Section, Clause.Name);
+
     /// <summary>What all its ideas weigh together.</summary>
     public double Weight { get; } = Ideas.Values.Sum();
 }
@@ -72,7 +75,7 @@ internal sealed class CoverageReview
         _rules.Select(Heard).GroupBy(r => (r.Rule.Clause.Section, r.Rule.Clause.Name, r.Rule.IsTie)).Select(g => ByScript(g.MinBy(r => r.NeverSaid)!));
 
     // Who speaks along the script says a rule in its words. Who speaks freely may say it in any.
-    private HeardRule ByScript(HeardRule rule) => _script?.Passage(rule.Rule.Clause.Name) switch
+    private HeardRule ByScript(HeardRule rule) => _script?.Passage(rule.Rule.Key) switch
     {
         (true, _) => rule with { NeverSaid = Math.Max(rule.NeverSaid, OfLeftOut) },
         (false, var at) => rule with { NeverSaid = 0, At = at },
@@ -87,7 +90,7 @@ internal sealed class CoverageReview
         (ReadClause Clause, string Says, bool IsTie)[] said =
         [
             .. basis.Where(s => s.Clause.Meaning is not null && s.Slots.All(n => n.Key is null)).Select(s => s.Clause).Distinct().Select(c => (c, Statements.Sentence(c), false)),
-            .. from clause in clauses let passage = statements.Script.Passage(clause.Name) where passage is not null select (clause, passage, false),
+            .. from clause in clauses let passage = statements.Script.Passage((clause.Section, clause.Name)) where passage is not null select (clause, passage, false),
             .. clauses.Where(c => c is { Section: "Scoring", Name: "ties" }).SelectMany(TieSteps),
         ];
         string[][] inOrder = [.. said.Select(r => Statements.Spoken(r.Says).SelectMany(RuleIdeas.Of).ToArray())];

@@ -19,10 +19,10 @@ internal sealed class ScriptReview
     private const double Followed = 0.45;
     private const int FewestRound = 3;
 
-    // A passage was left out where its topic is followed and hardly any of it is heard.
-    private const double TopicFollowed = 0.7;
+    // A passage was left out where the rest of its topic is followed and hardly any of it is heard.
     private const double TopicInPart = 0.55;
     private const double PassageLeftOut = 0.35;
+    private const double SaidOtherwise = 0.5;
     private const double PassageSaid = 0.6;
 
     private readonly ScriptAlignment _script;
@@ -66,7 +66,7 @@ internal sealed class ScriptReview
 
     /// <summary>Whether the passage of a clause was left out or said; null where nobody can tell.</summary>
     /// <returns>True for left out; the token at which the passage begins, -1 for none.</returns>
-    public (bool IsLeftOut, int At)? Passage(string clause)
+    public (bool IsLeftOut, int At)? Passage((string Section, string Name) clause)
     {
         if (!_words.Places.TryGetValue(clause, out (int First, int Count) place))
         {
@@ -74,16 +74,47 @@ internal sealed class ScriptReview
         }
 
         int[] passage = [.. Enumerable.Range(0, _script.Tokens.Length).Where(i => _script.Tokens[i].Sentence >= place.First && _script.Tokens[i].Sentence < place.First + place.Count)];
-        if (passage.Length == 0)
+        int[] telling = [.. passage.Where(_script.IsTelling)];
+        if (telling.Length == 0)
         {
             return null;
         }
 
-        double around = _topics[_words.Speech!.Sentences[place.First].Topic];
-        double said = _script.Followed(passage);
-        int at = passage.Where(_script.IsSame).Select(i => _script.HeardAt[i]).DefaultIfEmpty(-1).First();
-        return said >= PassageSaid ? (false, at) : around >= TopicFollowed && said < PassageLeftOut ? (true, -1) : null;
+        int[] heard = Together(telling, 2 * passage.Length);
+        double said = (double)heard.Length / telling.Length;
+        if (said >= PassageSaid)
+        {
+            return (false, heard[0]);
+        }
+
+        int topic = _words.Speech!.Sentences[place.First].Topic;
+        double around = _script.Followed(Enumerable.Range(0, _script.Tokens.Length).Where(i => TopicAt(i) == topic && !passage.Contains(i)));
+        return around >= TopicInPart && said < PassageLeftOut && !IsSaidOtherwise(passage, telling) ? (true, -1) : null;
     }
+
+    // The heard words of a passage that stand closest together: what is heard far off belongs to something else.
+    private int[] Together(int[] passage, int reach)
+    {
+        int[] places = [.. passage.Where(_script.IsSame).Select(i => _script.HeardAt[i]).Order()];
+        return places.Select((from, k) => places.Skip(k).TakeWhile(p => p <= from + reach).ToArray()).MaxBy(found => found.Length) ?? [];
+    }
+
+    // Between what stands before and behind it in the script the same is said in other words.
+    private bool IsSaidOtherwise(int[] passage, int[] telling)
+    {
+        int topic = TopicAt(passage[0]);
+        int before = Enumerable.Range(1, passage[0]).Select(k => passage[0] - k).FirstOrDefault(i => TopicAt(i) == topic && IsPlainlyHeard(i), -1);
+        int behind = Enumerable.Range(passage[^1] + 1, _script.Tokens.Length - passage[^1] - 1).FirstOrDefault(i => TopicAt(i) == topic && IsPlainlyHeard(i), -1);
+        int reach = 2 * passage.Length;
+        int from = before >= 0 ? _script.HeardAt[before] + 1 : behind >= 0 ? _script.HeardAt[behind] - reach : 0;
+        int to = behind >= 0 ? _script.HeardAt[behind] : before >= 0 ? _script.HeardAt[before] + 1 + reach : 0;
+        HashSet<string> gap = [.. _heard.Skip(from).Take(Math.Min(Math.Max(0, to - from), 2 * reach)).SelectMany(RuleIdeas.Of)];
+        return telling.Count(i => RuleIdeas.Of(_script.Tokens[i].Token).Any(gap.Contains)) >= SaidOtherwise * telling.Length;
+    }
+
+    // As written, with another word of the script beside it.
+    private bool IsPlainlyHeard(int at) => _script.IsSame(at) && _script.IsTelling(at)
+        && Enumerable.Range(at - 3, 7).Any(i => i >= 0 && i != at && i < _script.Tokens.Length && _script.IsSame(i) && Math.Abs(_script.HeardAt[i] - _script.HeardAt[at]) <= Round);
 
     private int TopicAt(int at) => _words.Speech!.Sentences[_script.Tokens[at].Sentence].Topic;
 

@@ -11,7 +11,7 @@ public sealed class PlantedSlipsTests
 {
     [Theory]
     [InlineData("kiln-night", "If it can stand nowhere, it is smashed, and you\nkeep it as a shard.", "", "ROS0611 smash, page 5")]
-    [InlineData("kiln-night", "On a tie, fewer shards win, then more sticks. After that, you share.", "", "ROS0611 fewer shards, no page; ROS0611 more sticks, no page")]
+    [InlineData("kiln-night", "On a tie, fewer shards win, then more sticks. After that, you share.", "", "ROS0611 fewer shards, no page; ROS0611 more sticks, no page; ROS0611 shared, no page")]
     [InlineData("kiln-night", ", [10](<value:run points of 4>)", "", "ROS0611 run points, page 8")]
     [InlineData("plank-road", "Second, a lookout: every plank that lies on a heap of [three](<fact:peats of the highest heap>) gives you [two](<fact:points for a lookout>) points.", "", "ROS0611 lookout, page 3")]
     [InlineData("plank-road", "Or both of you pass, one after the other: then the game is over at once.", "", "")]
