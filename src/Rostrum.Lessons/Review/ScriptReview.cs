@@ -19,10 +19,14 @@ internal sealed class ScriptReview
     private const double Followed = 0.45;
     private const int FewestRound = 3;
 
-    // A passage was left out where the rest of its topic is followed and hardly any of it is heard.
+    // A number belongs to a topic that is spoken of at all.
     private const double TopicInPart = 0.55;
+
+    // A passage was left out where the rest of its topic is read from the script and hardly any of it is heard.
+    private const double TopicRead = 0.45;
     private const double PassageLeftOut = 0.35;
     private const double SaidOtherwise = 0.5;
+    private const double OfNumber = 0.4;
     private const double PassageSaid = 0.6;
 
     private readonly ScriptAlignment _script;
@@ -30,12 +34,14 @@ internal sealed class ScriptReview
     private readonly ImmutableArray<SpokenToken> _heard;
     private readonly ImmutableArray<ReadClause> _clauses;
     private readonly Dictionary<int, double> _topics;
+    private readonly Dictionary<string, int> _often;
 
     /// <summary>Lays the script beside what was said.</summary>
     public ScriptReview(ScriptWords words, ImmutableArray<ReadClause> clauses, ImmutableArray<SpokenToken> heard)
     {
         (_words, _clauses, _heard) = (words, clauses, heard);
         _script = new ScriptAlignment(words.Speech!, heard);
+        _often = heard.Where(t => t.Stem.Length > 0).GroupBy(t => t.Stem).ToDictionary(g => g.Key, g => g.Count());
         _topics = Enumerable.Range(0, _script.Tokens.Length).GroupBy(TopicAt).ToDictionary(g => g.Key, g => _script.Followed(g));
         Right = [.. Enumerable.Range(0, _script.Tokens.Length).Where(i => _script.Tokens[i].Token.Number is not null && _script.IsSame(i) && Near(i) >= Followed && TopicOf(i) >= TopicInPart).Select(i => _script.HeardAt[i])];
     }
@@ -50,7 +56,7 @@ internal sealed class ScriptReview
         for (int i = 0; i < _script.Tokens.Length; i++)
         {
             int at = _script.HeardAt[i];
-            if (_script.Tokens[i] is not { Token.Number: { } right } || at < 0 || _script.IsSame(i) || _heard[at].IsTakenBack)
+            if (_script.Tokens[i] is not { Token.Number: { } right } || at < 0 || _script.IsSame(i) || _heard[at].IsTakenBack || IsPronoun(i, at))
             {
                 continue;
             }
@@ -63,6 +69,9 @@ internal sealed class ScriptReview
             }
         }
     }
+
+    // 'The best flat one wants three' has no number in the place of 'the flat with a four wants three': 'one' counts only right behind the script's own words.
+    private bool IsPronoun(int at, int heard) => _heard[heard].Text == "one" && !Enumerable.Range(at - 2, 2).Any(i => i >= 0 && _script.IsSame(i) && _script.HeardAt[i] == heard - 1);
 
     /// <summary>Whether the passage of a clause was left out or said; null where nobody can tell.</summary>
     /// <returns>True for left out; the token at which the passage begins, -1 for none.</returns>
@@ -81,23 +90,26 @@ internal sealed class ScriptReview
         }
 
         int[] heard = Together(telling, 2 * passage.Length);
-        double said = (double)heard.Length / telling.Length;
+        double said = heard.Sum(Telling) / telling.Sum(Telling);
         if (said >= PassageSaid)
         {
-            return (false, heard[0]);
+            return (false, _script.HeardAt[heard[0]]);
         }
 
         int topic = _words.Speech!.Sentences[place.First].Topic;
-        double around = _script.Followed(Enumerable.Range(0, _script.Tokens.Length).Where(i => TopicAt(i) == topic && !passage.Contains(i)));
-        return around >= TopicInPart && said < PassageLeftOut && !IsSaidOtherwise(passage, telling) ? (true, -1) : null;
+        double read = Read([.. Enumerable.Range(0, _script.Tokens.Length).Where(i => TopicAt(i) == topic && !passage.Contains(i))]);
+        return read >= TopicRead && said < PassageLeftOut && !IsSaidOtherwise(passage, telling) ? (true, -1) : null;
     }
 
     // The heard words of a passage that stand closest together: what is heard far off belongs to something else.
     private int[] Together(int[] passage, int reach)
     {
-        int[] places = [.. passage.Where(_script.IsSame).Select(i => _script.HeardAt[i]).Order()];
-        return places.Select((from, k) => places.Skip(k).TakeWhile(p => p <= from + reach).ToArray()).MaxBy(found => found.Length) ?? [];
+        int[] same = [.. passage.Where(_script.IsSame).OrderBy(i => _script.HeardAt[i])];
+        return same.Select((from, k) => same.Skip(k).TakeWhile(i => _script.HeardAt[i] <= _script.HeardAt[from] + reach).ToArray()).MaxBy(found => found.Sum(Telling)) ?? [];
     }
+
+    // A word that is heard all the time tells little of one passage.
+    private double Telling(int at) => _script.Tokens[at].Token is { Number: null, Stem: var stem } ? 1 / Math.Sqrt(1 + _often.GetValueOrDefault(stem)) : OfNumber;
 
     // Between what stands before and behind it in the script the same is said in other words.
     private bool IsSaidOtherwise(int[] passage, int[] telling)
@@ -109,12 +121,16 @@ internal sealed class ScriptReview
         int from = before >= 0 ? _script.HeardAt[before] + 1 : behind >= 0 ? _script.HeardAt[behind] - reach : 0;
         int to = behind >= 0 ? _script.HeardAt[behind] : before >= 0 ? _script.HeardAt[before] + 1 + reach : 0;
         HashSet<string> gap = [.. _heard.Skip(from).Take(Math.Min(Math.Max(0, to - from), 2 * reach)).SelectMany(RuleIdeas.Of)];
-        return telling.Count(i => RuleIdeas.Of(_script.Tokens[i].Token).Any(gap.Contains)) >= SaidOtherwise * telling.Length;
+        return telling.Where(i => RuleIdeas.Of(_script.Tokens[i].Token).Any(gap.Contains)).Sum(Telling) >= SaidOtherwise * telling.Sum(Telling);
     }
 
     // As written, with another word of the script beside it.
     private bool IsPlainlyHeard(int at) => _script.IsSame(at) && _script.IsTelling(at)
         && Enumerable.Range(at - 3, 7).Any(i => i >= 0 && i != at && i < _script.Tokens.Length && _script.IsSame(i) && Math.Abs(_script.HeardAt[i] - _script.HeardAt[at]) <= Round);
+
+    // Of two words that follow each other in the script, how often both are heard one right behind the other: high for somebody who reads, low for somebody who has bullets before them.
+    private double Read(IReadOnlyList<int> of) =>
+        of.Count < 2 ? 0 : (double)of.Zip(of.Skip(1)).Count(p => _script.IsSame(p.First) && _script.IsSame(p.Second) && _script.HeardAt[p.Second] - _script.HeardAt[p.First] is 1 or 2) / (of.Count - 1);
 
     private int TopicAt(int at) => _words.Speech!.Sentences[_script.Tokens[at].Sentence].Topic;
 
