@@ -11,7 +11,7 @@ switch (args)
         Console.Out.WriteLine("messages   how well one slip in a shipped sheet or position is told; bench messages [NUMBER] [--worst] [--silent] [--slip NUMBER] (minutes)");
         Console.Out.WriteLine("pack       how long the whole pack of Kiln Night takes (a minute)");
         Console.Out.WriteLine("review     how many planted slips of spoken lessons the review finds, and how many of its findings are right; bench review [SET] [--each] (seconds)");
-        Console.Out.WriteLine("           bench review demo: each number of the demo recording changed, found or not; bench review read: the same for the script read aloud; bench review long: time and memory for an hour of speech");
+        Console.Out.WriteLine("           bench review demo [free]: each number of the demo recording changed, found or not; bench review read: the same for the script read aloud; bench review long: time and memory for an hour of speech");
         Console.Out.WriteLine("           bench review along [SET] [--each]: lessons with a script and with bullets, spoken along the one and freely from the other");
         Console.Out.WriteLine("           bench review fit, bench review fit rules: the weights of numbers and rules, fitted on the lessons for tuning; bench review games: whether other games are refused");
         Console.Out.WriteLine("script     how long the check of a script of 5,000 words takes (seconds)");
@@ -36,7 +36,9 @@ switch (args)
     case ["review", "fit"]:
         return ReviewFit.Run(Console.Out);
     case ["review", "demo"]:
-        return ReviewDemo.Changes(Console.Out);
+        return ReviewDemo.Changes(Console.Out, isFree: false);
+    case ["review", "demo", "free"]:
+        return ReviewDemo.Changes(Console.Out, isFree: true);
     case ["review", "games"]:
         return OtherGames.Run(Console.Out);
     case ["review", "read"]:

@@ -27,10 +27,12 @@ internal static class ReviewDemo
     private static readonly TimeSpan Near = TimeSpan.FromSeconds(2.5);
 
     /// <summary>One line for each changed number: <c>found</c>, <c>listen</c> or <c>missed</c>, what else is newly found, and the words round it.</summary>
-    public static int Changes(TextWriter to)
+    /// <param name="to">Where to.</param>
+    /// <param name="isFree">For the recording that is spoken freely; otherwise the one along the script.</param>
+    public static int Changes(TextWriter to, bool isFree)
     {
         Game game = ShippedGames.Open(Demo);
-        return Changes(to, game, LessonOf(game), Mended(Speech()));
+        return Changes(to, game, LessonOf(game), Mended(Speech(isFree)));
     }
 
     /// <summary>The same for the script of the lesson read aloud word for word, and each passage that says a rule left out.</summary>
@@ -39,7 +41,7 @@ internal static class ReviewDemo
         Game game = ShippedGames.Open(Demo);
         Lesson lesson = LessonOf(game);
         string[] sentences = [.. ScriptSpeech.Of(lesson).Sentences.Where(s => !s.IsCaption).Select(s => s.Words)];
-        SpokenLesson Spoken(IEnumerable<string> said) => Mended(Speech()) with { Words = [.. said.SelectMany(s => s.Split(' ', StringSplitOptions.RemoveEmptyEntries))] };
+        SpokenLesson Spoken(IEnumerable<string> said) => Mended(Speech(isFree: false)) with { Words = [.. said.SelectMany(s => s.Split(' ', StringSplitOptions.RemoveEmptyEntries))] };
         SpokenLesson whole = Spoken(sentences);
         Changes(to, game, lesson, whole);
         string[] told = [.. Review(game, lesson, whole).Report.Certain.Where(f => f.Time is null).Select(f => f.Clause)];
@@ -85,7 +87,7 @@ internal static class ReviewDemo
     /// <summary>The time and the memory that a review of sixty minutes takes.</summary>
     public static int Long(TextWriter to)
     {
-        SpokenLesson speech = Speech();
+        SpokenLesson speech = Speech(isFree: true);
         var talk = speech with { Words = [.. Enumerable.Range(0, LongWords).Select(i => speech.Words[i % speech.Words.Length])], Slips = [] };
         byte[] captions = Encoding.UTF8.GetBytes(PlatformCaptions.Of(talk, CaptionNoise.Usual, LongWords / MinutesOfLong, Seed).Text);
         Game game = ShippedGames.Open(Demo);
@@ -132,7 +134,7 @@ internal static class ReviewDemo
 
     private static string Bare(string word) => word.Trim('.', ',', '!', '?', ':', ';', '"').ToLowerInvariant();
 
-    private static SpokenLesson Speech() => SpokenLesson.Read(Demo, TestFiles.Read($"games/{Demo}/recording.txt"));
+    private static SpokenLesson Speech(bool isFree) => SpokenLesson.Read(Demo, TestFiles.Read($"games/{Demo}/recording{(isFree ? "-free" : "")}.txt"));
 
     private static SpokenLesson Mended(SpokenLesson speech) => speech with
     {

@@ -142,7 +142,7 @@ public sealed class ReviewTests
     [Fact]
     public void Missing_file_and_folder_are_told_with_a_way_out()
     {
-        Assert.Contains("The game's folder holds 'recording.vtt'.", Told.By("review", Kiln, "no-such.vtt").Talk);
+        Assert.Contains("The game's folder holds 'recording-free.vtt' and 'recording.vtt'.", Told.By("review", Kiln, "no-such.vtt").Talk);
         Assert.Contains("is a folder. Name a file in it.", Told.By("review", Kiln, Kiln).Talk);
         Assert.Equal(2, Told.By("review", Kiln).Code);
         Assert.Equal(2, Told.By("review", Kiln, Recording, "-o", "").Code);
@@ -191,7 +191,7 @@ public sealed class ReviewTests
     public void Six_hours_of_speech_are_reviewed()
     {
         string[] said = File.ReadAllText(Path.Combine(Kiln, "recording.txt")).Split("\n\n", 2)[1].Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries);
-        string all = string.Join(' ', Enumerable.Repeat(said.Where(w => !w.StartsWith("[[", StringComparison.Ordinal)), 40).SelectMany(w => w));
+        string all = string.Join(' ', Enumerable.Repeat(said.Where(w => !w.StartsWith("[[", StringComparison.Ordinal)), 36).SelectMany(w => w));
         using var made = new TempGame(("talk.vtt", Vtt(all)));
 
         JsonElement report = Told.By("review", Kiln, made.PathOf("talk.vtt"), "--json").Json;

@@ -23,7 +23,11 @@ internal sealed record SpokenRule(ReadClause Clause, ImmutableSortedDictionary<s
 /// <param name="At">The token at which that place begins; -1 where nothing of it was said.</param>
 /// <param name="Features">What is known of it, for <see cref="RuleWeights"/>.</param>
 /// <param name="NeverSaid">How sure it is that it was never said, 0 to 1.</param>
-internal sealed record HeardRule(SpokenRule Rule, double Said, int At, double[] Features, double NeverSaid);
+internal sealed record HeardRule(SpokenRule Rule, double Said, int At, double[] Features, double NeverSaid)
+{
+    /// <summary>True where the script says it and the passage was left out.</summary>
+    public bool IsLeftOutOfScript { get; init; }
+}
 
 /// <summary>Looks for each rule of the sheet in what was said: the places where most of its telling ideas stand together.</summary>
 internal sealed class CoverageReview
@@ -77,7 +81,7 @@ internal sealed class CoverageReview
     // Who speaks along the script says a rule in its words. Who speaks freely may say it in any.
     private HeardRule ByScript(HeardRule rule) => _script?.Passage(rule.Rule.Key) switch
     {
-        (true, _) => rule with { NeverSaid = Math.Max(rule.NeverSaid, OfLeftOut) },
+        (true, _) => rule with { NeverSaid = Math.Max(rule.NeverSaid, OfLeftOut), IsLeftOutOfScript = true },
         (false, var at) => rule with { NeverSaid = 0, At = at },
         null => rule,
     };

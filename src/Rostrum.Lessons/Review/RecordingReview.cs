@@ -57,7 +57,7 @@ public static class RecordingReview
 
         ScriptReview? script = statements.Script.Speech is null ? null : new ScriptReview(statements.Script, statements.Clauses, tokens);
         HeardRule[] rules = [.. new CoverageReview(statements, tokens, script).All()];
-        Finding[] all = [.. Spoken(script, tokens), .. Tables(statements, tokens), .. Values(statements, tokens, script?.Right ?? []), .. NeverSaid(rules), .. TermReview.Of(sheet, words)];
+        Finding[] all = [.. Spoken(script, tokens), .. Tables(statements, tokens), .. Values(statements, tokens, script?.Right ?? []), .. NeverSaid(rules), .. TermReview.Of(sheet, words, script)];
         Finding[] once = [.. all.OrderBy(f => f.Time is null).ThenBy(f => f.Time).ThenByDescending(f => f.Confidence).DistinctBy(f => (f.Kind, f.Time, f.Time is null ? f.Clause : ""))];
         return new RecordingReport(
             [.. once.Where(f => IsCertain(f))],
@@ -115,7 +115,7 @@ public static class RecordingReview
         {
             IsOfScript = wrong.Clause == ScriptReview.OfScript,
             Right = Math.Abs(wrong.Right),
-            Heard = tokens[wrong.At].Size,
+            Heard = tokens[wrong.At].Size ?? tokens[wrong.At].Homophone,
         };
 
     private static IEnumerable<Finding> Values(Statements statements, ImmutableArray<SpokenToken> tokens, ImmutableHashSet<int> right) =>
@@ -152,7 +152,8 @@ public static class RecordingReview
         from rule in rules
         where rule.NeverSaid >= LeastListened
         let clause = rule.Rule.Clause
-        select new Finding(FindingKind.NeverSaid, null, "", clause.Says, clause.Name, clause.Cite, rule.NeverSaid, $"of its telling words {rule.Said:P0} stand together anywhere");
+        select new Finding(FindingKind.NeverSaid, null, "", clause.Says, clause.Name, clause.Cite, rule.NeverSaid,
+            rule.IsLeftOutOfScript ? "the passage of the lesson that says it is not heard, nor anything in its place" : $"of its telling words {Percent(rule.Said)} stand together anywhere");
 
     private static string Words(ImmutableArray<SpokenToken> tokens, int at) =>
         string.Join(' ', tokens.Skip(Math.Max(0, at - Before)).Take(Math.Min(at, Before) + 1 + Behind).Select(t => t.Text));

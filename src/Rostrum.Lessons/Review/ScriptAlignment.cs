@@ -43,6 +43,8 @@ internal sealed class ScriptAlignment
         }
 
         (Tokens, HeardAt) = (tokens.ToImmutable(), [.. places]);
+        // In 'jugs five for the plates' the number is five, though a machine may write 'for' where four was said.
+        HeardAt = [.. HeardAt.Select((at, i) => at > 0 && Tokens[i].Token.Number is not null && heard[at].Number is null && heard[at - 1].Number is not null && !HeardAt.Contains(at - 1) ? at - 1 : at)];
     }
 
     /// <summary>The words of the script.</summary>
@@ -80,7 +82,7 @@ internal sealed class ScriptAlignment
         if (script.Number is { } number)
         {
             // 'Costs one' and 'is minus one' are the same.
-            return heard.Number is null ? (heard.Homophone == number ? OfNumber : OtherWord)
+            return heard.Number is null ? (heard.Homophone is not { } alike ? OtherWord : alike == number ? OfNumber : OtherNumber)
                 : heard.IsOrdinal != script.IsOrdinal ? OtherWord : heard.Size == script.Size ? OfNumber : OtherNumber;
         }
 

@@ -27,6 +27,7 @@ internal sealed class ScriptReview
     private const double PassageLeftOut = 0.35;
     private const double SaidOtherwise = 0.5;
     private const double OfNumber = 0.4;
+    private const double NearlyBest = 0.8;
     private const double PassageSaid = 0.6;
 
     private readonly ScriptAlignment _script;
@@ -65,10 +66,24 @@ internal sealed class ScriptReview
             if (near >= Followed && TopicOf(i) >= TopicInPart)
             {
                 (string clause, string sheet, Citation? cite) = Told(_script.Tokens[i]);
-                yield return (at, right, cite, clause, sheet, near >= PlainlyFollowed ? 0.95 : 0.6, string.Create(CultureInfo.InvariantCulture, $"the lesson says {right} here, and the words round it are those of the lesson"));
+                yield return (at, right, cite, clause, sheet, near >= PlainlyFollowed && (_heard[at].Number is not null || IsBetween(i, at)) ? 0.95 : 0.6, string.Create(CultureInfo.InvariantCulture, $"the lesson says {right} here, and the words round it are those of the lesson"));
             }
         }
     }
+
+    /// <summary>True where a word was said in the place in which the script has another one: 'a tile goes on the lowest shelf' where it has 'a ware'.</summary>
+    /// <param name="start">When the word was said.</param>
+    /// <param name="name">What the script would have.</param>
+    public bool IsInPlaceOf(TimeSpan start, string name)
+    {
+        int at = _heard.ToList().FindIndex(t => t.Start == start);
+        HashSet<string> stems = [.. Statements.Spoken(name).Select(t => t.Stem)];
+        bool IsMissing(int i) => i >= 0 && i < _script.Tokens.Length && _script.HeardAt[i] < 0 && stems.Contains(_script.Tokens[i].Token.Stem);
+        return at >= 0 && Enumerable.Range(0, _script.Tokens.Length).Any(i => _script.IsSame(i) && ((_script.HeardAt[i] == at - 1 && IsMissing(i + 1)) || (_script.HeardAt[i] == at + 1 && IsMissing(i - 1))));
+    }
+
+    // 'Plates score for each': who wrote that heard four, where the words on both sides are the script's.
+    private bool IsBetween(int at, int heard) => at > 0 && at + 1 < _script.Tokens.Length && _script.IsSame(at - 1) && _script.HeardAt[at - 1] == heard - 1 && _script.IsSame(at + 1) && _script.HeardAt[at + 1] == heard + 1;
 
     // 'The best flat one wants three' has no number in the place of 'the flat with a four wants three': 'one' counts only right behind the script's own words.
     private bool IsPronoun(int at, int heard) => _heard[heard].Text == "one" && !Enumerable.Range(at - 2, 2).Any(i => i >= 0 && _script.IsSame(i) && _script.HeardAt[i] == heard - 1);
@@ -82,13 +97,14 @@ internal sealed class ScriptReview
             return null;
         }
 
-        int[] passage = [.. Enumerable.Range(0, _script.Tokens.Length).Where(i => _script.Tokens[i].Sentence >= place.First && _script.Tokens[i].Sentence < place.First + place.Count)];
-        int[] telling = [.. passage.Where(_script.IsTelling)];
+        int[] telling = Own(clause, place);
         if (telling.Length == 0)
         {
             return null;
         }
 
+        HashSet<int> sentences = [.. telling.Select(i => _script.Tokens[i].Sentence)];
+        int[] passage = [.. Enumerable.Range(0, _script.Tokens.Length).Where(i => sentences.Contains(_script.Tokens[i].Sentence))];
         int[] heard = Together(telling, 2 * passage.Length);
         double said = heard.Sum(Telling) / telling.Sum(Telling);
         if (said >= PassageSaid)
@@ -100,6 +116,19 @@ internal sealed class ScriptReview
         double read = Read([.. Enumerable.Range(0, _script.Tokens.Length).Where(i => TopicAt(i) == topic && !passage.Contains(i))]);
         return read >= TopicRead && said < PassageLeftOut && !IsSaidOtherwise(passage, telling) ? (true, -1) : null;
     }
+
+    // The words of a passage that tell a clause: where others are told in the same breath, those of the sentence that tells it best.
+    private int[] Own((string Section, string Name) clause, (int First, int Count) place)
+    {
+        bool isShared = _words.Places.Any(p => p.Key != clause && p.Value.First < place.First + place.Count && place.First < p.Value.First + p.Value.Count);
+        HashSet<string> ideas = isShared ? IdeasOf(clause) : [];
+        int[][] sentences = [.. Enumerable.Range(0, _script.Tokens.Length).Where(i => _script.Tokens[i].Sentence >= place.First && _script.Tokens[i].Sentence < place.First + place.Count).GroupBy(i => _script.Tokens[i].Sentence).Select(g => g.ToArray())];
+        double[] told = [.. sentences.Select(s => s.SelectMany(i => RuleIdeas.Of(_script.Tokens[i].Token)).Where(ideas.Contains).Distinct().Sum(RuleIdeas.Weight))];
+        return [.. sentences.Where((_, k) => told[k] >= NearlyBest * told.Max()).SelectMany(s => s).Where(_script.IsTelling)];
+    }
+
+    private HashSet<string> IdeasOf((string Section, string Name) clause) =>
+        [.. Statements.Spoken(_clauses.FirstOrDefault(c => c.Section == clause.Section && c.Name == clause.Name)?.Says ?? clause.Name).SelectMany(RuleIdeas.Of)];
 
     // The heard words of a passage that stand closest together: what is heard far off belongs to something else.
     private int[] Together(int[] passage, int reach)

@@ -10,7 +10,7 @@ namespace Rostrum.Lessons.Review;
 
 /// <summary>Hears names that the sheet forbids for a thing, and other names where the one of the rules is never said.</summary>
 /// <remarks>A forbidden name is certain only where it is said as the name itself, not as a verb or as part of another word, where words of the game stand
-/// around it, and where it is no word of daily table talk nor a name of another thing. All else is to be listened to.</remarks>
+/// around it, and where it is no word of daily table talk nor a name of another thing; or where the script has the right name in its place. All else is to be listened to.</remarks>
 internal sealed class TermReview
 {
     private const double Plain = 0.85;
@@ -37,9 +37,11 @@ internal sealed class TermReview
     private readonly (string Stem, int Word)[] _stems;
     private readonly HashSet<string> _known;
 
-    private TermReview(Sheet sheet, ImmutableArray<TimedWord> words)
+    private readonly ScriptReview? _script;
+
+    private TermReview(Sheet sheet, ImmutableArray<TimedWord> words, ScriptReview? script)
     {
-        _words = words;
+        (_words, _script) = (words, script);
         _bare = [.. words.Select(w => w.Text.Trim('.', ',', '!', '?', ':', ';', '"').ToLowerInvariant())];
         _stems = [.. words.SelectMany((w, i) => WordStems.Of(w.Text).Select(s => (s, i)))];
         _byStem = _stems.Select((s, at) => (s.Stem, at)).ToLookup(p => p.Stem, p => p.at, StringComparer.Ordinal);
@@ -47,7 +49,7 @@ internal sealed class TermReview
     }
 
     /// <summary>The findings, one for each name.</summary>
-    public static IEnumerable<Finding> Of(Sheet sheet, ImmutableArray<TimedWord> words)
+    public static IEnumerable<Finding> Of(Sheet sheet, ImmutableArray<TimedWord> words, ScriptReview? script)
     {
         ImmutableArray<SaidNames> all = SaidNames.Of(sheet);
         if (all.IsEmpty || words.IsEmpty)
@@ -55,7 +57,7 @@ internal sealed class TermReview
             return [];
         }
 
-        var review = new TermReview(sheet, words);
+        var review = new TermReview(sheet, words, script);
         ImmutableArray<ReadClause> clauses = SheetReadBack.Of(sheet);
         return all.SelectMany(names => review.Of(names, clauses.FirstOrDefault(c => c.Name == names.Name || Prose.Plural(names.Name) == c.Name)?.Cite));
     }
@@ -67,7 +69,7 @@ internal sealed class TermReview
             // 'Wares' may be forbidden where 'ware' is the name: both have one stem.
             bool isForm = WordStems.Of(never).SequenceEqual(WordStems.Of(names.Name));
             int[] said = [.. Places(never).Where(at => !IsPutRight(at, names.Name) && (!isForm || string.Equals(_bare[at], never, StringComparison.OrdinalIgnoreCase)))];
-            int[] plain = [.. said.Where(at => IsPlain(at, never))];
+            int[] plain = [.. said.Where(at => IsPlain(at, never) || (_script?.IsInPlaceOf(_words[at].Start, names.Name) ?? false))];
             if (said.Length > 0)
             {
                 int at = plain.Length > 0 ? plain[0] : said[0];

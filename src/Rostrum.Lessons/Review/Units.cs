@@ -107,7 +107,7 @@ internal sealed class Units
 
     /// <summary>True for a number that belongs to a name: <c>page 5</c>, <c>tier 1</c>, <c>Commission 12</c>.</summary>
     public bool IsInName(IReadOnlyList<SpokenToken> tokens, int at) =>
-        at > 0 && _labels.Contains(tokens[at - 1].Text) && !(at > 1 && NotLabelled.Contains(tokens[at - 2].Text)) && !tokens[at - 1].EndsSentence;
+        at > 0 && _labels.Contains(tokens[at - 1].Text) && (tokens[at - 1].Text == "page" || !(at > 1 && NotLabelled.Contains(tokens[at - 2].Text))) && !tokens[at - 1].EndsSentence;
 
     /// <summary>The words of a fact's name up to the first that says of what: <c>points for a lone lamp</c> counts points.</summary>
     public static string Head(string name)

@@ -63,7 +63,7 @@ public sealed class TermReviewTests
         Assert.Empty(Of("take both pots and place each ware in the chamber", Called));
     }
 
-    private static IEnumerable<Finding> Of(string said, string names = Ware) => TermReview.Of(SheetWith(names), Words(said));
+    private static IEnumerable<Finding> Of(string said, string names = Ware) => TermReview.Of(SheetWith(names), Words(said), null);
 
     private static Sheet SheetWith(string names)
     {
