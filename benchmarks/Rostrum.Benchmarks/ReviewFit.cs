@@ -27,9 +27,14 @@ internal static class ReviewFit
         return 0;
     }
 
-    /// <summary>The spoken lessons for tuning.</summary>
+    /// <summary>The spoken lessons for tuning, those along a script or from bullets among them.</summary>
     public static SpokenLesson[] Lessons() =>
-        [.. TestFiles.In("benchmarks/Rostrum.Benchmarks/Spoken/tuning", "*").Where(f => f.EndsWith(".txt", StringComparison.Ordinal)).Select(f => SpokenLesson.Read(Path.GetFileNameWithoutExtension(f), TestFiles.Read(f)))];
+    [
+        .. Talks("benchmarks/Rostrum.Benchmarks/Spoken/tuning").Select(f => SpokenLesson.Read(Path.GetFileNameWithoutExtension(f), TestFiles.Read(f))),
+        .. Talks("benchmarks/Rostrum.Benchmarks/Spoken/along/tuning").Select(f => SpokenLesson.Read(string.Join(' ', f.Split('/')[^2..]), TestFiles.Read(f))),
+    ];
+
+    private static IEnumerable<string> Talks(string folder) => TestFiles.In(folder, "*").Where(f => f.EndsWith(".txt", StringComparison.Ordinal));
 
     /// <summary>Fits and tells.</summary>
     public static void Report(TextWriter to, Row[] rows)

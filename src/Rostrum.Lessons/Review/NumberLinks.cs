@@ -84,7 +84,7 @@ internal sealed class NumberLinks
         }
 
         double counts = Counts(slot, near, unit, at);
-        if (slot.Unit == _player && !MayBeHowMany(statement, slot, at, unit, end))
+        if (CountsAnother(statement, slot, unit, at) || (slot.Unit == _player && !MayBeHowMany(statement, slot, at, unit, end)))
         {
             return Made(0, 0, 0);
         }
@@ -107,9 +107,18 @@ internal sealed class NumberLinks
             return null;
         }
 
+        if (Enumerable.Range(asked + 1, at - asked - 1).Any(i => _tokens[i].Text is "play" or "people" or "players"))
+        {
+            return _player;
+        }
+
         return asked + 1 < at && _statements.Units.Is(_tokens[asked + 1].Stem) ? _tokens[asked + 1].Stem
             : Enumerable.Range(1, 10).Select(k => asked - k).Where(i => i >= 0 && _statements.Units.Is(_tokens[i].Stem)).Select(i => _tokens[i].Stem).FirstOrDefault();
     }
+
+    // 'Six sticks, three swaps': of 'two sticks for a swap' the three counts the swaps.
+    private bool CountsAnother(Statement statement, Slot slot, string? unit, int at) => slot.Unit is not null && unit is null && !_tokens[at].EndsSentence
+        && at + 1 < _tokens.Length && _tokens[at + 1].Stem is { Length: > 0 } next && next != slot.Unit && statement.Clause.Section == "Facts" && statement.Words.ContainsKey(next);
 
     // 1 where the number is followed by what the slot counts, 0 where it is followed by something else, between where nothing follows.
     private double Counts(Slot slot, Context near, string? unit, int at)
@@ -151,7 +160,7 @@ internal sealed class NumberLinks
         string? asked = statement.Words.ContainsKey(_most) ? _most : statement.Words.ContainsKey(_least) ? _least : null;
         bool isPlayers = statement.Clause.Section is "Components" || statement.Clause.Name is "players";
         string before = at > 0 ? _tokens[at - 1].Text : "";
-        return asked is not null ? asked == end && (unit == _player || Enumerable.Range(at - 5, 5).Any(i => i >= 0 && OfPlayers.Contains(_tokens[i].Text))) : !isPlayers || (statement.Slots.Length > 1 ? end == (slot == statement.Slots[0] ? _least : _most) : end is null && before is "for" or "exactly" or "always" or "need" or "with" or "are" or "there's" or "of" or "plays");
+        return asked is not null ? asked == end && (unit == _player || Enumerable.Range(at - 5, 5).Any(i => i >= 0 && OfPlayers.Contains(_tokens[i].Text))) : !isPlayers || (statement.Slots.Length > 1 ? end == (slot == statement.Slots[0] ? _least : _most) : end is null && (Asked(at) == _player || before is "for" or "exactly" or "always" or "need" or "with" or "are" or "there's" or "of" or "plays"));
     }
 
     private double KeyIsSaid(Slot slot, long key, string? unit, int at)
@@ -170,9 +179,11 @@ internal sealed class NumberLinks
     // 'Two to five', 'up to six': which end of a range it is.
     private string? RangeEnd(int at)
     {
+        // 'The most it takes is five'.
+        bool IsSaidToBe(string end) => at > 1 && _tokens[at - 1].Text is "is" or "are" && Enumerable.Range(at - 6, 5).Any(i => i >= 0 && _tokens[i].Text == end && !_tokens[i].EndsSentence);
         bool Joins(int i) => i > 0 && i + 1 < _tokens.Length && _tokens[i].Text is "to" or "through" or "till" or "until" && _tokens[i - 1].Number is { } low && _tokens[i + 1].Number is { } high && low < high;
         return Joins(at + 1) ? _least
-            : Joins(at - 1) || (at > 1 && (_tokens[at - 2].Text, _tokens[at - 1].Text) is ("up", "to") or ("at", "most") or ("most", "is") or ("maximum", "is")) ? _most
+            : Joins(at - 1) || (at > 1 && (_tokens[at - 2].Text, _tokens[at - 1].Text) is ("up", "to") or ("at", "most") or ("many", "as") or ("maximum", "of")) || IsSaidToBe("most") || IsSaidToBe("maximum") ? _most
             : at > 1 && (_tokens[at - 2].Text, _tokens[at - 1].Text) is ("at", "least") or ("more", "than") ? _least : null;
     }
 

@@ -29,6 +29,11 @@ public static class RecordingReview
     private const int ShortTalk = 250;
     private const int MostWords = 100_000;
 
+    // What is reckoned aloud follows from itself; a large number tells which clause it is.
+    private const string OfReckoning = "a sum";
+    private const double OfReckoned = 0.9;
+    private const int LeastTelling = 10;
+
     private const int Before = 6;
     private const int Behind = 6;
 
@@ -57,7 +62,8 @@ public static class RecordingReview
 
         ScriptReview? script = statements.Script.Speech is null ? null : new ScriptReview(statements.Script, statements.Clauses, tokens);
         HeardRule[] rules = [.. new CoverageReview(statements, tokens, script).All()];
-        Finding[] all = [.. Spoken(script, tokens), .. Tables(statements, tokens), .. Values(statements, tokens, script?.Right ?? []), .. NeverSaid(rules), .. TermReview.Of(sheet, words, script)];
+        var reckoning = new Reckoning(tokens, statements.All);
+        Finding[] all = [.. Spoken(script, tokens), .. Tables(statements, tokens), .. Values(statements, tokens, [.. script?.Right ?? [], .. reckoning.Settled]), .. Reckoned(reckoning, statements, tokens), .. NeverSaid(rules), .. TermReview.Of(sheet, words, script)];
         Finding[] once = [.. all.OrderBy(f => f.Time is null).ThenBy(f => f.Time).ThenByDescending(f => f.Confidence).DistinctBy(f => (f.Kind, f.Time, f.Time is null ? f.Clause : ""))];
         return new RecordingReport(
             [.. once.Where(f => IsCertain(f))],
@@ -126,6 +132,17 @@ public static class RecordingReview
         {
             Right = heard.Slot.Value,
             Heard = tokens[heard.At].Size,
+        };
+
+    // A sum that a number of the sheet agrees with is told with its clause.
+    private static IEnumerable<Finding> Reckoned(Reckoning reckoning, Statements statements, ImmutableArray<SpokenToken> tokens) =>
+        from wrong in reckoning.Found
+        where !wrong.IsRight
+        let clause = wrong.Right < LeastTelling ? null : statements.All.FirstOrDefault(s => s.Variant is null && s.Slots.Any(n => n.Value == wrong.Right && n.Key is null))?.Clause
+        select new Finding(FindingKind.WrongValue, tokens[wrong.At].Start, Words(tokens, wrong.At), clause is null ? wrong.Told : $"{wrong.Told} {clause.Says}", clause?.Name ?? OfReckoning, clause?.Cite, OfReckoned, "it follows from the numbers said just before")
+        {
+            Right = wrong.Right,
+            Heard = tokens[wrong.At].Size,
         };
 
     private static IEnumerable<Finding> Tables(Statements statements, ImmutableArray<SpokenToken> tokens)

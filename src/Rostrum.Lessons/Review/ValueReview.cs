@@ -39,6 +39,12 @@ internal sealed class ValueReview
 
     private static readonly HashSet<string> BeforeOne = ["the", "this", "that", "these", "which", "no", "any", "another", "other", "either", "neither", "number", "each", "every", "good", "big", "last", "first", "next", "only", "best", "a", "new"];
 
+    private static readonly HashSet<string> OfLength = ["takes", "take", "lasts", "last", "plays", "play", "game", "long", "players", "people", "box"];
+
+    private static readonly HashSet<string> OfWaiting = ["until", "till", "i've", "i'm", "ago", "left", "next", "another", "more", "waiting", "spent", "late", "been", "hour", "hours"];
+
+    private static readonly string Minute = Stems.Of("minute");
+
     private readonly ImmutableArray<SpokenToken> _tokens;
     private readonly NumberLinks _links;
     private readonly HashSet<int> _keys;
@@ -109,8 +115,12 @@ internal sealed class ValueReview
             link.Slot.Key is null ? 0 : 1, section is "Facts" ? 1 : 0, link.Score - second, link.Unit >= 1 ? 1 : 0, open, open * slip, link.Unit * link.Met, _tokens[at].IsOrdinal ? 1 : 0, amount == 1 ? 1 : 0,
             section is "Components" ? 1 : 0, amount >= 13 ? 1 : 0, Math.Max(0, same - link.Score), sameUnit, Math.Min(2, Cues(at, Telling)) / 2.0, link.Slot.Unit is null ? 1 : 0, link.Slot.IsBare ? 1 : 0,
             Math.Min(1, Math.Abs(amount - link.Slot.Value) / (double)Math.Max(2, link.Slot.Value)), slip * (1 - plain) * link.Unit,
+            IsLength(link) && Cues(at, OfLength) > 0 ? 1 : 0, IsLength(link) && Cues(at, OfWaiting) > 0 ? 1 : 0,
         ];
     }
+
+    // How long a game lasts.
+    private static bool IsLength(NumberLink link) => link.Slot is { IsBare: true, Unit: { } unit } && unit == Minute;
 
     // A slip of the tongue is off by little, has its digits the wrong way round or takes teen for ty.
     private static double Slip(long said, long right)
