@@ -5,6 +5,7 @@ using Rostrum.Lessons.Captions.Words;
 using Rostrum.Lessons.Scripts;
 using Rostrum.Rulings.Games;
 using Rostrum.Sheets.Model;
+using Rostrum.Sheets.ReadBack;
 using Rostrum.Text;
 
 namespace Rostrum.Lessons.Review;
@@ -63,7 +64,7 @@ public static class RecordingReview
         ScriptReview? script = statements.Script.Speech is null ? null : new ScriptReview(statements.Script, statements.Clauses, tokens);
         HeardRule[] rules = [.. new CoverageReview(statements, tokens, script).All()];
         var reckoning = new Reckoning(tokens, statements.All);
-        Finding[] all = [.. Spoken(script, tokens), .. Tables(statements, tokens), .. Values(statements, tokens, [.. script?.Right ?? [], .. reckoning.Settled]), .. Reckoned(reckoning, statements, tokens), .. NeverSaid(rules), .. TermReview.Of(sheet, words, script)];
+        Finding[] all = [.. Spoken(script, tokens), .. Tables(statements, tokens, script), .. Values(statements, tokens, [.. script?.Right ?? [], .. reckoning.Settled]), .. Reckoned(reckoning, statements, tokens), .. NeverSaid(rules), .. TermReview.Of(sheet, words, script)];
         Finding[] once = [.. all.OrderBy(f => f.Time is null).ThenBy(f => f.Time).ThenByDescending(f => f.Confidence).DistinctBy(f => (f.Kind, f.Time, f.Time is null ? f.Clause : ""))];
         return new RecordingReport(
             [.. once.Where(f => IsCertain(f))],
@@ -145,9 +146,19 @@ public static class RecordingReview
             Heard = tokens[wrong.At].Size,
         };
 
-    private static IEnumerable<Finding> Tables(Statements statements, ImmutableArray<SpokenToken> tokens)
+    private static IEnumerable<Finding> Tables(Statements statements, ImmutableArray<SpokenToken> tokens, ScriptReview? script)
     {
-        foreach (HeardTable table in new TableReview(statements, tokens).All())
+        HeardTable[] heard = [.. new TableReview(statements, tokens).All()];
+        foreach ((ReadClause clause, ImmutableArray<(long Key, long Value)> rows) in script is null ? [] : statements.Tables)
+        {
+            (ImmutableArray<long> keys, int from) = script!.MissingRows(rows);
+            foreach (long key in keys.Where(k => !heard.Any(t => t.Clause == clause && (t.Missing.Contains(k) || t.Wrong.Any(w => w.Key == k)))))
+            {
+                yield return RowMissing(clause, key, tokens, from);
+            }
+        }
+
+        foreach (HeardTable table in heard)
         {
             foreach ((int at, long key, long value) in table.Wrong)
             {
@@ -160,10 +171,13 @@ public static class RecordingReview
 
             foreach (long key in table.Missing)
             {
-                yield return new Finding(FindingKind.RowMissing, tokens[table.From].Start, Words(tokens, table.From), table.Clause.Says, table.Clause.Name, table.Clause.Cite, 0.8, $"the row for {key} was passed over");
+                yield return RowMissing(table.Clause, key, tokens, table.From);
             }
         }
     }
+
+    private static Finding RowMissing(ReadClause clause, long key, ImmutableArray<SpokenToken> tokens, int from) =>
+        new(FindingKind.RowMissing, tokens[from].Start, Words(tokens, from), clause.Says, clause.Name, clause.Cite, 0.8, $"the row for {key} was passed over");
 
     private static IEnumerable<Finding> NeverSaid(HeardRule[] rules) =>
         from rule in rules

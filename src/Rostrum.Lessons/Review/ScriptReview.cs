@@ -28,6 +28,7 @@ internal sealed class ScriptReview
     private const double SaidOtherwise = 0.5;
     private const double OfNumber = 0.4;
     private const double NearlyBest = 0.8;
+    private const int FewestRows = 2;
     private const double PassageSaid = 0.6;
 
     private readonly ScriptAlignment _script;
@@ -69,6 +70,31 @@ internal sealed class ScriptReview
                 yield return (at, right, cite, clause, sheet, near >= PlainlyFollowed && (_heard[at].Number is not null || IsBetween(i, at)) ? 0.95 : 0.6, string.Create(CultureInfo.InvariantCulture, $"the lesson says {right} here, and the words round it are those of the lesson"));
             }
         }
+    }
+
+    /// <summary>The rows of a table that the script has and nobody heard, where others of it are heard.</summary>
+    /// <returns>The keys, and the first heard number of the rows around.</returns>
+    public (ImmutableArray<long> Keys, int From) MissingRows(ImmutableArray<(long Key, long Value)> rows)
+    {
+        var told = rows.Select(r => (r.Key, Places: PlaceOf(r))).Where(r => r.Places is not null).Select(r => (r.Key, Places: r.Places!)).ToArray();
+        int[] heard = [.. told.Where(r => r.Places.All(_script.IsSame)).Select(r => _script.HeardAt[r.Places.Min()])];
+        return heard.Length < FewestRows ? ([], -1)
+            : ([.. told.Where(r => r.Places.All(i => _script.HeardAt[i] < 0) && IsRead(TopicAt(r.Places[0]), r.Places)).Select(r => r.Key)], heard.Min());
+    }
+
+    // Key and value of a row in one sentence, in either order, nothing numbered between them.
+    private int[]? PlaceOf((long Key, long Value) row)
+    {
+        for (int i = 0; i < _script.Tokens.Length; i++)
+        {
+            int next = Enumerable.Range(i + 1, Round).FirstOrDefault(k => k < _script.Tokens.Length && _script.Tokens[k].Token.Number is not null, -1);
+            if (next > 0 && _script.Tokens[i].Sentence == _script.Tokens[next].Sentence && _script.Tokens[i].Token.Amount is { } one && _script.Tokens[next].Token.Amount is { } other && ((one, other) == row || (other, one) == row) && one != other)
+            {
+                return [i, next];
+            }
+        }
+
+        return null;
     }
 
     /// <summary>True where a word was said in the place in which the script has another one: 'a tile goes on the lowest shelf' where it has 'a ware'.</summary>
@@ -113,8 +139,7 @@ internal sealed class ScriptReview
         }
 
         int topic = _words.Speech!.Sentences[place.First].Topic;
-        double read = Read([.. Enumerable.Range(0, _script.Tokens.Length).Where(i => TopicAt(i) == topic && !passage.Contains(i))]);
-        return read >= TopicRead && said < PassageLeftOut && !IsSaidOtherwise(passage, telling) ? (true, -1) : null;
+        return IsRead(topic, passage) && said < PassageLeftOut && !IsSaidOtherwise(passage, telling) ? (true, -1) : null;
     }
 
     // The words of a passage that tell a clause: where others are told in the same breath, those of the sentence that tells it best.
@@ -156,6 +181,8 @@ internal sealed class ScriptReview
     // As written, with another word of the script beside it.
     private bool IsPlainlyHeard(int at) => _script.IsSame(at) && _script.IsTelling(at)
         && Enumerable.Range(at - 3, 7).Any(i => i >= 0 && i != at && i < _script.Tokens.Length && _script.IsSame(i) && Math.Abs(_script.HeardAt[i] - _script.HeardAt[at]) <= Round);
+
+    private bool IsRead(int topic, int[] without) => Read([.. Enumerable.Range(0, _script.Tokens.Length).Where(i => TopicAt(i) == topic && !without.Contains(i))]) >= TopicRead;
 
     // Of two words that follow each other in the script, how often both are heard one right behind the other: high for somebody who reads, low for somebody who has bullets before them.
     private double Read(IReadOnlyList<int> of) =>

@@ -26,6 +26,10 @@ public sealed class RecordingReviewTests
 
     [Theory]
     [InlineData("Now the fire dice. How many? Three, all in one throw.", "Now the fire dice. How many? Four, all in one throw.", 4)]
+    [InlineData("You can play it with as many as four people.", "You can play it with as many as six people.", 6)]
+    [InlineData("For players the most it takes is four.", "For players the most it takes is five.", 5)]
+    [InlineData("A game takes about thirty minutes.", "A game takes about forty-five minutes.", 45)]
+    [InlineData("So six sticks are three swaps: a swap is two sticks.", "So six sticks are two swaps: a swap is three sticks.", 3)]
     [InlineData("Everybody takes drying boards. Oh yes, there are three of them.", "Everybody takes drying boards. Oh yes, there are four of them.", 4)]
     public void What_a_number_counts_may_be_named_before_it(string right, string wrong, long heard)
     {
@@ -58,10 +62,13 @@ public sealed class RecordingReviewTests
         Assert.Contains(report.Certain.Concat(report.Listen), f => (f.Heard, f.Right) == (9, 8));
     }
 
-    [Fact]
-    public void A_row_that_is_passed_over_is_told()
+    [Theory]
+    [InlineData("One bowl is 1, two bowls are 3, four bowls are 10.")]
+    [InlineData("Bowls score 1 point for one bowl, 3 for two bowls and 10 for four bowls.")]
+    [InlineData("In one bay it is 1 point for one bowl, 3 for two and 10 for four.")]
+    public void A_row_that_is_passed_over_is_told(string said)
     {
-        Finding finding = Assert.Single(Of("One bowl is 1, two bowls are 3, four bowls are 10.").Certain, f => f.Kind == FindingKind.RowMissing);
+        Finding finding = Assert.Single(Of(said).Certain, f => f.Kind == FindingKind.RowMissing);
 
         Assert.Equal("run points", finding.Clause);
     }

@@ -1,4 +1,5 @@
 using System.Text;
+using System.Text.RegularExpressions;
 using Rostrum.Lessons.Captions;
 using Rostrum.Lessons.Review;
 using Rostrum.Lessons.Scripts;
@@ -50,6 +51,58 @@ public sealed class ScriptReviewTests
         Assert.True(without.Length < Said.Length);
 
         Assert.Contains(Review(without).Certain, f => f.Kind == FindingKind.NeverSaid && f.Clause == rule);
+    }
+
+    [Fact]
+    public void Of_rules_told_in_one_breath_the_one_that_is_left_out_is_told()
+    {
+        string whole = string.Join('\n', Said);
+        string without = Regex.Replace(whole, @"or none takes ware any more, because each is full or ends in a lamp;?\s*", "");
+        Assert.NotEqual(whole, without);
+
+        Assert.Equal(["no bay takes ware"], Review(without.Split('\n')).Certain.Where(f => f.Kind == FindingKind.NeverSaid).Select(f => f.Clause));
+    }
+
+    [Fact]
+    public void Rule_that_is_said_in_other_words_at_its_place_is_not_told()
+    {
+        string whole = string.Join('\n', Said);
+        string otherwise = whole.Replace("copper never stands beside ash", "do not put any ash beside your copper", StringComparison.OrdinalIgnoreCase);
+        Assert.NotEqual(whole, otherwise);
+
+        Assert.DoesNotContain(Review(otherwise.Split('\n')).Certain, f => f.Clause == "copper and ash");
+    }
+
+    [Fact]
+    public void Forbidden_name_in_the_place_of_the_right_one_is_certain()
+    {
+        string whole = string.Join('\n', Said);
+        string wrong = whole.Replace("A ware goes on the lowest free shelf", "A tile goes on the lowest free shelf", StringComparison.Ordinal);
+        Assert.NotEqual(whole, wrong);
+
+        Assert.Equal("ware", Assert.Single(Review(wrong.Split('\n')).Certain).Clause);
+    }
+
+    [Fact]
+    public void Number_before_a_word_that_sounds_like_one_is_heard()
+    {
+        string whole = string.Join('\n', Said);
+        string wrong = whole.Replace("Jugs, 4.", "Jugs, five, for you.", StringComparison.Ordinal);
+        Assert.NotEqual(whole, wrong);
+
+        Finding finding = Assert.Single(Review(wrong.Split('\n')).Certain);
+
+        Assert.Equal(("jugs", 5L, 4L), (finding.Clause, finding.Heard, finding.Right));
+    }
+
+    [Fact]
+    public void Row_of_a_table_that_the_script_has_and_nobody_says_is_told()
+    {
+        string whole = string.Join('\n', Said);
+        string without = whole.Replace("1, 3, 6, 10", "1, 3, 10", StringComparison.Ordinal);
+        Assert.NotEqual(whole, without);
+
+        Assert.Contains(Review(without.Split('\n')).Certain, f => f.Kind == FindingKind.RowMissing && f.Clause == "run points");
     }
 
     [Fact]
