@@ -148,11 +148,14 @@ internal sealed class ScriptCoverage
             return cover;
         }
 
-        ImmutableArray<long>[] missing = [.. from rows in cover.Clause.Rows from topic in cover.Topics select rows.Where(n => !SaysNumber(topic, n)).ToImmutableArray()];
+        ImmutableArray<long>[] missing = [.. from rows in cover.Clause.Rows from topic in MayTell(cover) select rows.Where(n => !SaysNumber(topic, n)).ToImmutableArray()];
         ImmutableArray<long> least = missing.Length == 0 ? [] : missing.MinBy(m => m.Length);
         int rowsInAll = cover.Clause.Rows.Min(r => r.Length);
         return least.IsEmpty || least.Length > rowsInAll * MostOfTable ? cover : cover with { Status = CoverStatus.InPart, Missing = least };
     }
+
+    // An example may have the words of the table and some of its rows; the table itself is where most of them are.
+    private IEnumerable<int> MayTell(ClauseCover cover) => cover.Clause.Variant is null && _marks.TopicsOf(cover.Clause).IsEmpty ? Enumerable.Range(0, _speech.Lesson.Topics.Length) : cover.Topics;
 
     private bool SaysNumber(int topic, long number) => _speech.With($"{number}").Any(i => _speech.Sentences[i] is { IsCaption: false } sentence && sentence.Topic == topic);
 
