@@ -58,14 +58,14 @@ internal sealed class CoverageReview
 
     private static readonly HashSet<string> Shared = ["share", "shared", "shares", "sharing", "together", "both", "joint", "jointly", "split", "friends", "draw", "hands", "peace", "winners", "remis"];
 
-    private readonly ScriptReview? _script;
+    private readonly ScriptPassages? _script;
     private readonly ImmutableArray<SpokenToken> _tokens;
     private readonly Dictionary<string, int[]> _places;
     private readonly ImmutableArray<SpokenRule> _rules;
     private readonly string[][] _ideas;
 
     /// <summary>The rules of a sheet and what was said.</summary>
-    public CoverageReview(Statements statements, ImmutableArray<SpokenToken> tokens, ScriptReview? script = null)
+    public CoverageReview(Statements statements, ImmutableArray<SpokenToken> tokens, ScriptPassages? script = null)
     {
         _script = script;
         _tokens = tokens;

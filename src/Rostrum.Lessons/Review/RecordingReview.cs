@@ -61,10 +61,12 @@ public static class RecordingReview
             return new RecordingReport([], [], [], refused, words.Length, length);
         }
 
-        ScriptReview? script = statements.Script.Speech is null ? null : new ScriptReview(statements.Script, statements.Clauses, tokens);
-        HeardRule[] rules = [.. new CoverageReview(statements, tokens, script).All()];
+        ScriptAlignment? along = statements.Script.Speech is null ? null : new ScriptAlignment(statements.Script.Speech, tokens);
+        ScriptReview? script = along is null ? null : new ScriptReview(statements, along);
+        ScriptPassages? passages = along is null ? null : new ScriptPassages(statements, along);
+        HeardRule[] rules = [.. new CoverageReview(statements, tokens, passages).All()];
         var reckoning = new Reckoning(tokens, statements.All);
-        Finding[] all = [.. Spoken(script, tokens), .. Tables(statements, tokens, script), .. Values(statements, tokens, [.. script?.Right ?? [], .. reckoning.Settled]), .. Reckoned(reckoning, statements, tokens), .. NeverSaid(rules), .. TermReview.Of(sheet, words, script)];
+        Finding[] all = [.. Spoken(script, tokens), .. Tables(statements, tokens, passages), .. Values(statements, tokens, [.. script?.Right ?? [], .. reckoning.Settled]), .. Reckoned(reckoning, statements, tokens), .. NeverSaid(rules), .. TermReview.Of(sheet, words, script)];
         Finding[] once = [.. all.OrderBy(f => f.Time is null).ThenBy(f => f.Time).ThenByDescending(f => f.Confidence).DistinctBy(f => (f.Kind, f.Time, f.Time is null ? f.Clause : ""))];
         return new RecordingReport(
             [.. once.Where(f => IsCertain(f))],
@@ -146,7 +148,7 @@ public static class RecordingReview
             Heard = tokens[wrong.At].Size,
         };
 
-    private static IEnumerable<Finding> Tables(Statements statements, ImmutableArray<SpokenToken> tokens, ScriptReview? script)
+    private static IEnumerable<Finding> Tables(Statements statements, ImmutableArray<SpokenToken> tokens, ScriptPassages? script)
     {
         HeardTable[] heard = [.. new TableReview(statements, tokens).All()];
         foreach ((ReadClause clause, ImmutableArray<(long Key, long Value)> rows) in script is null ? [] : statements.Tables)

@@ -6,9 +6,10 @@ namespace Rostrum.Lessons.Review;
 
 /// <summary>A word or a number of a script.</summary>
 /// <param name="Token">As if it were spoken.</param>
-/// <param name="Sentence">0-based, captions left out.</param>
+/// <param name="Sentence">0-based, as <see cref="ScriptSpeech.Sentences"/> has them.</param>
+/// <param name="Topic">0-based.</param>
 /// <param name="Claim">The checked statement that speaks it; null for plain words.</param>
-internal sealed record ScriptToken(SpokenToken Token, int Sentence, LessonRun.Claim? Claim);
+internal sealed record ScriptToken(SpokenToken Token, int Sentence, int Topic, LessonRun.Claim? Claim);
 
 /// <summary>Lays a script beside what was said, topic by topic, whatever order the topics were filmed in.</summary>
 /// <remarks>Each topic is laid where it fits best, by dynamic programming over words: equal words, numbers in the place of numbers, words left out and words put in between.
@@ -26,12 +27,10 @@ internal sealed class ScriptAlignment
     private const float LeftOut = -0.5f;
     private const float PutIn = -0.1f;
 
-    private readonly ImmutableArray<SpokenToken> _heard;
-
     /// <summary>Lays a script beside what was said.</summary>
     public ScriptAlignment(ScriptSpeech script, ImmutableArray<SpokenToken> heard)
     {
-        _heard = heard;
+        (Speech, Heard) = (script, heard);
         var tokens = ImmutableArray.CreateBuilder<ScriptToken>();
         var places = new List<int>();
         SpokenSentence[] said = [.. script.Sentences];
@@ -47,6 +46,12 @@ internal sealed class ScriptAlignment
         HeardAt = [.. HeardAt.Select((at, i) => at > 0 && Tokens[i].Token.Number is not null && heard[at].Number is null && heard[at - 1].Number is not null && !HeardAt.Contains(at - 1) ? at - 1 : at)];
     }
 
+    /// <summary>The script.</summary>
+    public ScriptSpeech Speech { get; }
+
+    /// <summary>What was said.</summary>
+    public ImmutableArray<SpokenToken> Heard { get; }
+
     /// <summary>The words of the script.</summary>
     public ImmutableArray<ScriptToken> Tokens { get; }
 
@@ -54,7 +59,7 @@ internal sealed class ScriptAlignment
     public ImmutableArray<int> HeardAt { get; }
 
     /// <summary>True where the word that was heard is that of the script.</summary>
-    public bool IsSame(int at) => HeardAt[at] >= 0 && Worth(Tokens[at].Token, _heard[HeardAt[at]]) > 0;
+    public bool IsSame(int at) => HeardAt[at] >= 0 && Worth(Tokens[at].Token, Heard[HeardAt[at]]) > 0;
 
     /// <summary>True for a number, and for a word that tells which rule is meant.</summary>
     public bool IsTelling(int at) => Tokens[at].Token is { Stem.Length: > 0 } or { Number: not null };
@@ -73,7 +78,7 @@ internal sealed class ScriptAlignment
         foreach (SpokenToken token in Statements.Spoken(sentence.Words))
         {
             bool isClaim = token.Number is { } number && claims.TryPeek(out LessonRun.Claim? claim) && Statements.Spoken(claim.Words).Any(t => t.Number == number);
-            yield return new ScriptToken(token, at, isClaim ? claims.Dequeue() : null);
+            yield return new ScriptToken(token, at, sentence.Topic, isClaim ? claims.Dequeue() : null);
         }
     }
 
@@ -95,7 +100,7 @@ internal sealed class ScriptAlignment
     private int[] Laid(ScriptToken[] topic)
     {
         int[] places = [.. Enumerable.Repeat(-1, topic.Length)];
-        int width = _heard.Length + 1;
+        int width = Heard.Length + 1;
         if ((long)topic.Length * width > MostCells)
         {
             return places;
@@ -110,7 +115,7 @@ internal sealed class ScriptAlignment
             came[i * width] = 1;
             for (int j = 1; j < width; j++)
             {
-                float both = above[j - 1] + Worth(topic[i - 1].Token, _heard[j - 1]);
+                float both = above[j - 1] + Worth(topic[i - 1].Token, Heard[j - 1]);
                 float left = above[j] + LeftOut;
                 float extra = row[j - 1] + PutIn;
                 (row[j], came[(i * width) + j]) = both >= left && both >= extra ? (both, (byte)0) : left >= extra ? (left, (byte)1) : (extra, (byte)2);
@@ -125,7 +130,7 @@ internal sealed class ScriptAlignment
             switch (came[(i * width) + at])
             {
                 case 0:
-                    places[i - 1] = Worth(topic[i - 1].Token, _heard[at - 1]) > OtherWord ? at - 1 : -1;
+                    places[i - 1] = Worth(topic[i - 1].Token, Heard[at - 1]) > OtherWord ? at - 1 : -1;
                     (i, at) = (i - 1, at - 1);
                     break;
                 case 1:

@@ -1,0 +1,131 @@
+using System.Collections.Immutable;
+
+namespace Rostrum.Lessons.Review;
+
+/// <summary>What of a script was not said: passages that tell a clause, rows of tables.</summary>
+/// <remarks>Only where the rest of the topic is read from the script: somebody who speaks freely has left nothing out by saying it otherwise.</remarks>
+internal sealed class ScriptPassages
+{
+    // A row is said in so many words.
+    private const int Round = 6;
+
+    // A passage was left out where the rest of its topic is read from the script and hardly any of it is heard.
+    private const double TopicRead = 0.45;
+    private const double PassageLeftOut = 0.35;
+    private const double PassageSaid = 0.6;
+    private const double SaidOtherwise = 0.5;
+    private const double OfNumber = 0.4;
+    private const double NearlyBest = 0.8;
+    private const int FewestRows = 2;
+
+    private readonly Statements _statements;
+    private readonly ScriptAlignment _script;
+    private readonly ImmutableArray<SpokenToken> _heard;
+    private readonly Dictionary<string, int> _often;
+
+    /// <summary>Looks at a script that was laid beside a recording.</summary>
+    public ScriptPassages(Statements statements, ScriptAlignment script)
+    {
+        (_statements, _script, _heard) = (statements, script, script.Heard);
+        _often = _heard.Where(t => t.Stem.Length > 0).GroupBy(t => t.Stem).ToDictionary(g => g.Key, g => g.Count());
+    }
+
+    /// <summary>Whether the passage of a clause was left out or said; null where nobody can tell.</summary>
+    /// <returns>True for left out; the token at which the passage begins, -1 for none.</returns>
+    public (bool IsLeftOut, int At)? Passage((string Section, string Name) clause)
+    {
+        if (!_statements.Script.Places.TryGetValue(clause, out (int First, int Count) place))
+        {
+            return null;
+        }
+
+        int[] telling = Own(clause, place);
+        if (telling.Length == 0)
+        {
+            return null;
+        }
+
+        HashSet<int> sentences = [.. telling.Select(i => _script.Tokens[i].Sentence)];
+        int[] passage = [.. Enumerable.Range(0, _script.Tokens.Length).Where(i => sentences.Contains(_script.Tokens[i].Sentence))];
+        int[] heard = Together(telling, 2 * passage.Length);
+        double said = heard.Sum(Telling) / telling.Sum(Telling);
+        if (said >= PassageSaid)
+        {
+            return (false, _script.HeardAt[heard[0]]);
+        }
+
+        int topic = _script.Speech.Sentences[place.First].Topic;
+        return IsRead(topic, passage) && said < PassageLeftOut && !IsSaidOtherwise(passage, telling) ? (true, -1) : null;
+    }
+
+    // The words of a passage that tell a clause: where others are told in the same breath, those of the sentence that tells it best.
+    private int[] Own((string Section, string Name) clause, (int First, int Count) place)
+    {
+        bool isShared = _statements.Script.Places.Any(p => p.Key != clause && p.Value.First < place.First + place.Count && place.First < p.Value.First + p.Value.Count);
+        HashSet<string> ideas = isShared ? IdeasOf(clause) : [];
+        int[][] sentences = [.. Enumerable.Range(0, _script.Tokens.Length).Where(i => _script.Tokens[i].Sentence >= place.First && _script.Tokens[i].Sentence < place.First + place.Count).GroupBy(i => _script.Tokens[i].Sentence).Select(g => g.ToArray())];
+        double[] told = [.. sentences.Select(s => s.SelectMany(i => RuleIdeas.Of(_script.Tokens[i].Token)).Where(ideas.Contains).Distinct().Sum(RuleIdeas.Weight))];
+        return [.. sentences.Where((_, k) => told[k] >= NearlyBest * told.Max()).SelectMany(s => s).Where(_script.IsTelling)];
+    }
+
+    private HashSet<string> IdeasOf((string Section, string Name) clause) =>
+        [.. Statements.Spoken(_statements.Clauses.FirstOrDefault(c => c.Section == clause.Section && c.Name == clause.Name)?.Says ?? clause.Name).SelectMany(RuleIdeas.Of)];
+
+    // The heard words of a passage that stand closest together: what is heard far off belongs to something else.
+    private int[] Together(int[] passage, int reach)
+    {
+        int[] same = [.. passage.Where(_script.IsSame).OrderBy(i => _script.HeardAt[i])];
+        return same.Select((from, k) => same.Skip(k).TakeWhile(i => _script.HeardAt[i] <= _script.HeardAt[from] + reach).ToArray()).MaxBy(found => found.Sum(Telling)) ?? [];
+    }
+
+    // A word that is heard all the time tells little of one passage.
+    private double Telling(int at) => _script.Tokens[at].Token is { Number: null, Stem: var stem } ? 1 / Math.Sqrt(1 + _often.GetValueOrDefault(stem)) : OfNumber;
+
+    // Between what stands before and behind it in the script the same is said in other words.
+    private bool IsSaidOtherwise(int[] passage, int[] telling)
+    {
+        int topic = _script.Tokens[passage[0]].Topic;
+        int before = Enumerable.Range(1, passage[0]).Select(k => passage[0] - k).FirstOrDefault(i => _script.Tokens[i].Topic == topic && IsPlainlyHeard(i), -1);
+        int behind = Enumerable.Range(passage[^1] + 1, _script.Tokens.Length - passage[^1] - 1).FirstOrDefault(i => _script.Tokens[i].Topic == topic && IsPlainlyHeard(i), -1);
+        int reach = 2 * passage.Length;
+        int from = before >= 0 ? _script.HeardAt[before] + 1 : behind >= 0 ? _script.HeardAt[behind] - reach : 0;
+        int to = behind >= 0 ? _script.HeardAt[behind] : before >= 0 ? _script.HeardAt[before] + 1 + reach : 0;
+        HashSet<string> gap = [.. _heard.Skip(from).Take(Math.Min(Math.Max(0, to - from), 2 * reach)).SelectMany(RuleIdeas.Of)];
+        return telling.Where(i => RuleIdeas.Of(_script.Tokens[i].Token).Any(gap.Contains)).Sum(Telling) >= SaidOtherwise * telling.Sum(Telling);
+    }
+
+    // As written, with another word of the script beside it.
+    private bool IsPlainlyHeard(int at) => _script.IsSame(at) && _script.IsTelling(at)
+        && Enumerable.Range(at - 3, 7).Any(i => i >= 0 && i != at && i < _script.Tokens.Length && _script.IsSame(i) && Math.Abs(_script.HeardAt[i] - _script.HeardAt[at]) <= Round);
+
+    private bool IsRead(int topic, int[] without) => Read([.. Enumerable.Range(0, _script.Tokens.Length).Where(i => _script.Tokens[i].Topic == topic && !without.Contains(i))]) >= TopicRead;
+
+    // Of two words that follow each other in the script, how often both are heard one right behind the other: high for somebody who reads, low for somebody who has bullets before them.
+    private double Read(IReadOnlyList<int> of) =>
+        of.Count < 2 ? 0 : (double)of.Zip(of.Skip(1)).Count(p => _script.IsSame(p.First) && _script.IsSame(p.Second) && _script.HeardAt[p.Second] - _script.HeardAt[p.First] is 1 or 2) / (of.Count - 1);
+
+    /// <summary>The rows of a table that the script has and nobody heard, where others of it are heard.</summary>
+    /// <returns>The keys, and the first heard number of the rows around.</returns>
+    public (ImmutableArray<long> Keys, int From) MissingRows(ImmutableArray<(long Key, long Value)> rows)
+    {
+        var told = rows.Select(r => (r.Key, Places: PlaceOf(r))).Where(r => r.Places is not null).Select(r => (r.Key, Places: r.Places!)).ToArray();
+        int[] heard = [.. told.Where(r => r.Places.All(_script.IsSame)).Select(r => _script.HeardAt[r.Places.Min()])];
+        return heard.Length < FewestRows ? ([], -1)
+            : ([.. told.Where(r => r.Places.All(i => _script.HeardAt[i] < 0) && IsRead(_script.Tokens[r.Places[0]].Topic, r.Places)).Select(r => r.Key)], heard.Min());
+    }
+
+    // Key and value of a row in one sentence, in either order, nothing numbered between them.
+    private int[]? PlaceOf((long Key, long Value) row)
+    {
+        for (int i = 0; i < _script.Tokens.Length; i++)
+        {
+            int next = Enumerable.Range(i + 1, Round).FirstOrDefault(k => k < _script.Tokens.Length && _script.Tokens[k].Token.Number is not null, -1);
+            if (next > 0 && _script.Tokens[i].Sentence == _script.Tokens[next].Sentence && _script.Tokens[i].Token.Amount is { } one && _script.Tokens[next].Token.Amount is { } other && ((one, other) == row || (other, one) == row) && one != other)
+            {
+                return [i, next];
+            }
+        }
+
+        return null;
+    }
+}
