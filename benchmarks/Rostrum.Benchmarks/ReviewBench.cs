@@ -43,24 +43,25 @@ internal static class ReviewBench
     {
         string set = wishes.FirstOrDefault(w => !w.StartsWith('-')) ?? "measured";
         string folder = $"benchmarks/Rostrum.Benchmarks/Spoken/along/{set}";
-        string[] lessons = [.. TestFiles.In(folder, "*").Select(f => f[..f.LastIndexOf('/')]).Distinct()];
         foreach ((string about, string talk, string? beside) in new[]
         {
-            ("along the script", "close.txt", "script.md"), ("the same by the sheet alone", "close.txt", null),
-            ("freely from bullets", "free.txt", "outline.md"), ("the same by the sheet alone", "free.txt", (string?)null),
+            ("along the script", "close", "script.md"), ("the same by the sheet alone", "close", null),
+            ("freely from bullets", "free", "outline.md"), ("the same by the sheet alone", "free", (string?)null),
         })
         {
             var sum = new Score();
             TextWriter? each = wishes.Contains("--each") ? to : null;
             each?.WriteLine($"# {about}");
-            foreach (string lesson in lessons)
+            string[] talks = [.. TestFiles.In(folder, $"{talk}*.txt")];
+            foreach (string file in talks)
             {
-                var spoken = SpokenLesson.Read(lesson[(lesson.LastIndexOf('/') + 1)..], TestFiles.Read($"{lesson}/{talk}"));
+                string lesson = file[..file.LastIndexOf('/')];
+                var spoken = SpokenLesson.Read(string.Join(' ', file.Split('/')[^2..]), TestFiles.Read(file));
                 Lesson? written = beside is null ? null : LessonReader.Read(new SourceText(beside, TestFiles.Read($"{lesson}/{beside}")), new DiagnosticBag());
                 sum.Add(Of(spoken, written, each));
             }
 
-            Tell(to, $"{set}, {about}: {lessons.Length} lessons", sum);
+            Tell(to, $"{set}, {about}: {talks.Length} lessons", sum);
         }
 
         return 0;

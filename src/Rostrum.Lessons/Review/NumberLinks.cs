@@ -160,8 +160,10 @@ internal sealed class NumberLinks
         string? asked = statement.Words.ContainsKey(_most) ? _most : statement.Words.ContainsKey(_least) ? _least : null;
         bool isPlayers = statement.Clause.Section is "Components" || statement.Clause.Name is "players";
         string before = at > 0 ? _tokens[at - 1].Text : "";
-        return asked is not null ? asked == end && (unit == _player || Enumerable.Range(at - 5, 5).Any(i => i >= 0 && OfPlayers.Contains(_tokens[i].Text))) : !isPlayers || (statement.Slots.Length > 1 ? end == (slot == statement.Slots[0] ? _least : _most) : end is null && (Asked(at) == _player || before is "for" or "exactly" or "always" or "need" or "with" or "are" or "there's" or "of" or "plays"));
+        return asked is not null ? asked == end && (unit == _player || (Before(at, OfPlayers.Contains) && !Before(at, w => w == "from"))) : !isPlayers || (statement.Slots.Length > 1 ? end == (slot == statement.Slots[0] ? _least : _most) : end is null && (Asked(at) == _player || before is "for" or "exactly" or "always" or "need" or "with" or "are" or "there's" or "of" or "plays"));
     }
+
+    private bool Before(int at, Predicate<string> word) => Enumerable.Range(at - 5, 5).Any(i => i >= 0 && word(_tokens[i].Text));
 
     private double KeyIsSaid(Slot slot, long key, string? unit, int at)
     {

@@ -9,10 +9,18 @@ internal sealed class ScriptPassages
     // A row is said in so many words.
     private const int Round = 6;
 
-    // A passage was left out where the rest of its topic is read from the script and hardly any of it is heard.
-    private const double TopicRead = 0.45;
-    private const double PassageLeftOut = 0.35;
+    // A passage was left out where the rest of its topic is read from the script and hardly any of it is heard; where the script is told in other words, where nothing of it is heard.
+    private const double ReadClosely = 0.6;
+    private const double LeftOutOfRead = 0.42;
+    private const double ReadInPart = 0.45;
+    private const double LeftOutInPart = 0.35;
+    private const double LeftOutOfScript = 0.1;
     private const double PassageSaid = 0.6;
+
+    // Bullets are not read out: a talk from them is far longer.
+    private const double LengthOfScript = 0.5;
+
+    private const double EnoughOfOwn = 0.5;
     private const double SaidOtherwise = 0.5;
     private const double OfNumber = 0.4;
     private const double NearlyBest = 0.8;
@@ -22,11 +30,13 @@ internal sealed class ScriptPassages
     private readonly ScriptAlignment _script;
     private readonly ImmutableArray<SpokenToken> _heard;
     private readonly Dictionary<string, int> _often;
+    private readonly bool _isScript;
 
     /// <summary>Looks at a script that was laid beside a recording.</summary>
     public ScriptPassages(Statements statements, ScriptAlignment script)
     {
         (_statements, _script, _heard) = (statements, script, script.Heard);
+        _isScript = script.Tokens.Length >= LengthOfScript * script.Heard.Length;
         _often = _heard.Where(t => t.Stem.Length > 0).GroupBy(t => t.Stem).ToDictionary(g => g.Key, g => g.Count());
     }
 
@@ -54,18 +64,32 @@ internal sealed class ScriptPassages
             return (false, _script.HeardAt[heard[0]]);
         }
 
-        int topic = _script.Speech.Sentences[place.First].Topic;
-        return IsRead(topic, passage) && said < PassageLeftOut && !IsSaidOtherwise(passage, telling) ? (true, -1) : null;
+        double read = Read([.. Enumerable.Range(0, _script.Tokens.Length).Where(i => _script.Tokens[i].Topic == _script.Tokens[passage[0]].Topic && !passage.Contains(i))]);
+        double most = read >= ReadClosely ? LeftOutOfRead : read >= ReadInPart ? LeftOutInPart : _isScript ? LeftOutOfScript : -1;
+        return said <= most && !IsSaidOtherwise(passage, telling) ? (true, -1) : null;
     }
 
-    // The words of a passage that tell a clause: where others are told in the same breath, those of the sentence that tells it best.
+    // The words of a passage that tell a clause: where others are told in the same breath, those that are its own, else those of the sentence that tells it best.
     private int[] Own((string Section, string Name) clause, (int First, int Count) place)
     {
-        bool isShared = _statements.Script.Places.Any(p => p.Key != clause && p.Value.First < place.First + place.Count && place.First < p.Value.First + p.Value.Count);
-        HashSet<string> ideas = isShared ? IdeasOf(clause) : [];
-        int[][] sentences = [.. Enumerable.Range(0, _script.Tokens.Length).Where(i => _script.Tokens[i].Sentence >= place.First && _script.Tokens[i].Sentence < place.First + place.Count).GroupBy(i => _script.Tokens[i].Sentence).Select(g => g.ToArray())];
+        int[] telling = [.. Enumerable.Range(0, _script.Tokens.Length).Where(i => _script.Tokens[i].Sentence >= place.First && _script.Tokens[i].Sentence < place.First + place.Count && _script.IsTelling(i))];
+        (string Section, string Name)[] others = [.. _statements.Script.Places.Where(p => p.Key != clause && p.Value.First < place.First + place.Count && place.First < p.Value.First + p.Value.Count).Select(p => p.Key)];
+        if (others.Length == 0)
+        {
+            return telling;
+        }
+
+        HashSet<string> ideas = IdeasOf(clause);
+        bool IsOf(int i, HashSet<string> some) => RuleIdeas.Of(_script.Tokens[i].Token).Any(some.Contains);
+        int[] own = [.. telling.Where(i => IsOf(i, ideas) && !others.Any(o => IsOf(i, IdeasOf(o))))];
+        if (own.Sum(Telling) >= EnoughOfOwn)
+        {
+            return own;
+        }
+
+        int[][] sentences = [.. telling.GroupBy(i => _script.Tokens[i].Sentence).Select(g => g.ToArray())];
         double[] told = [.. sentences.Select(s => s.SelectMany(i => RuleIdeas.Of(_script.Tokens[i].Token)).Where(ideas.Contains).Distinct().Sum(RuleIdeas.Weight))];
-        return [.. sentences.Where((_, k) => told[k] >= NearlyBest * told.Max()).SelectMany(s => s).Where(_script.IsTelling)];
+        return [.. sentences.Where((_, k) => told[k] >= NearlyBest * told.Max()).SelectMany(s => s)];
     }
 
     private HashSet<string> IdeasOf((string Section, string Name) clause) =>
@@ -98,7 +122,7 @@ internal sealed class ScriptPassages
     private bool IsPlainlyHeard(int at) => _script.IsSame(at) && _script.IsTelling(at)
         && Enumerable.Range(at - 3, 7).Any(i => i >= 0 && i != at && i < _script.Tokens.Length && _script.IsSame(i) && Math.Abs(_script.HeardAt[i] - _script.HeardAt[at]) <= Round);
 
-    private bool IsRead(int topic, int[] without) => Read([.. Enumerable.Range(0, _script.Tokens.Length).Where(i => _script.Tokens[i].Topic == topic && !without.Contains(i))]) >= TopicRead;
+    private bool IsRead(int topic, int[] without) => Read([.. Enumerable.Range(0, _script.Tokens.Length).Where(i => _script.Tokens[i].Topic == topic && !without.Contains(i))]) >= ReadInPart;
 
     // Of two words that follow each other in the script, how often both are heard one right behind the other: high for somebody who reads, low for somebody who has bullets before them.
     private double Read(IReadOnlyList<int> of) =>
