@@ -74,6 +74,9 @@ internal sealed class CoverageReview
         _places = _ideas.SelectMany((ideas, i) => ideas.Select(idea => (Idea: idea, At: i))).GroupBy(p => p.Idea).ToDictionary(g => g.Key, g => g.Select(p => p.At).ToArray(), StringComparer.Ordinal);
     }
 
+    /// <summary>True for a section whose clauses are rules that have to be said.</summary>
+    public static bool IsRule(string section) => section == ScriptWords.Ties || Sections.Contains(section);
+
     /// <summary>Every rule with how much of it was said.</summary>
     public IEnumerable<HeardRule> All() =>
         _rules.Select(Heard).GroupBy(r => (r.Rule.Clause.Section, r.Rule.Clause.Name, r.Rule.IsTie)).Select(g => ByScript(g.MinBy(r => r.NeverSaid)!));

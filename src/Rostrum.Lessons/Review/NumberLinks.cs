@@ -84,7 +84,7 @@ internal sealed class NumberLinks
         }
 
         double counts = Counts(slot, near, unit, at);
-        if (CountsAnother(statement, slot, unit, at) || (slot.Unit == _player && !MayBeHowMany(statement, slot, at, unit, end)))
+        if ((_tokens[at].Number < 0 && !slot.IsMinus) || CountsAnother(statement, slot, unit, at) || (slot.Unit == _player && !MayBeHowMany(statement, slot, at, unit, end)))
         {
             return Made(0, 0, 0);
         }

@@ -14,13 +14,16 @@ internal sealed class ScriptPassages
     private const double LeftOutOfRead = 0.42;
     private const double ReadInPart = 0.45;
     private const double LeftOutInPart = 0.35;
-    private const double LeftOutOfScript = 0.1;
+    private const double LeftOutOfScript = 0.12;
     private const double PassageSaid = 0.6;
 
     // Bullets are not read out: a talk from them is far longer.
     private const double LengthOfScript = 0.5;
 
     private const double EnoughOfOwn = 0.5;
+    private const double EnoughOfTie = 0.2;
+    private const int Beside = 3;
+    private const int FewestOfTopic = 30;
     private const double SaidOtherwise = 0.5;
     private const double OfNumber = 0.4;
     private const double NearlyBest = 0.8;
@@ -64,7 +67,7 @@ internal sealed class ScriptPassages
             return (false, _script.HeardAt[heard[0]]);
         }
 
-        double read = Read([.. Enumerable.Range(0, _script.Tokens.Length).Where(i => _script.Tokens[i].Topic == _script.Tokens[passage[0]].Topic && !passage.Contains(i))]);
+        double read = ReadRound(_script.Tokens[passage[0]].Topic, passage);
         double most = read >= ReadClosely ? LeftOutOfRead : read >= ReadInPart ? LeftOutInPart : _isScript ? LeftOutOfScript : -1;
         return said <= most && !IsSaidOtherwise(passage, telling) ? (true, -1) : null;
     }
@@ -73,7 +76,7 @@ internal sealed class ScriptPassages
     private int[] Own((string Section, string Name) clause, (int First, int Count) place)
     {
         int[] telling = [.. Enumerable.Range(0, _script.Tokens.Length).Where(i => _script.Tokens[i].Sentence >= place.First && _script.Tokens[i].Sentence < place.First + place.Count && _script.IsTelling(i))];
-        (string Section, string Name)[] others = [.. _statements.Script.Places.Where(p => p.Key != clause && p.Value.First < place.First + place.Count && place.First < p.Value.First + p.Value.Count).Select(p => p.Key)];
+        (string Section, string Name)[] others = [.. _statements.Script.Places.Where(p => p.Key != clause && CoverageReview.IsRule(p.Key.Section) && p.Value.First < place.First + place.Count && place.First < p.Value.First + p.Value.Count).Select(p => p.Key)];
         if (others.Length == 0)
         {
             return telling;
@@ -82,9 +85,10 @@ internal sealed class ScriptPassages
         HashSet<string> ideas = IdeasOf(clause);
         bool IsOf(int i, HashSet<string> some) => RuleIdeas.Of(_script.Tokens[i].Token).Any(some.Contains);
         int[] own = [.. telling.Where(i => IsOf(i, ideas) && !others.Any(o => IsOf(i, IdeasOf(o))))];
-        if (own.Sum(Telling) >= EnoughOfOwn)
+        if (own.Sum(Telling) >= (clause.Section == ScriptWords.Ties ? EnoughOfTie : EnoughOfOwn))
         {
-            return own;
+            // With what stands right beside: a single word may be misheard.
+            return [.. telling.Where(i => own.Any(o => Math.Abs(o - i) <= Beside && _script.Tokens[o].Sentence == _script.Tokens[i].Sentence))];
         }
 
         int[][] sentences = [.. telling.GroupBy(i => _script.Tokens[i].Sentence).Select(g => g.ToArray())];
@@ -122,7 +126,13 @@ internal sealed class ScriptPassages
     private bool IsPlainlyHeard(int at) => _script.IsSame(at) && _script.IsTelling(at)
         && Enumerable.Range(at - 3, 7).Any(i => i >= 0 && i != at && i < _script.Tokens.Length && _script.IsSame(i) && Math.Abs(_script.HeardAt[i] - _script.HeardAt[at]) <= Round);
 
-    private bool IsRead(int topic, int[] without) => Read([.. Enumerable.Range(0, _script.Tokens.Length).Where(i => _script.Tokens[i].Topic == topic && !without.Contains(i))]) >= ReadInPart;
+    // How closely a topic is read; of a short one the whole script tells more.
+    private double ReadRound(int topic, int[] without)
+    {
+        int[] others = [.. Enumerable.Range(0, _script.Tokens.Length).Except(without)];
+        int[] round = [.. others.Where(i => _script.Tokens[i].Topic == topic)];
+        return Read(round.Length >= FewestOfTopic ? round : others);
+    }
 
     // Of two words that follow each other in the script, how often both are heard one right behind the other: high for somebody who reads, low for somebody who has bullets before them.
     private double Read(IReadOnlyList<int> of) =>
@@ -135,7 +145,7 @@ internal sealed class ScriptPassages
         var told = rows.Select(r => (r.Key, Places: PlaceOf(r))).Where(r => r.Places is not null).Select(r => (r.Key, Places: r.Places!)).ToArray();
         int[] heard = [.. told.Where(r => r.Places.All(_script.IsSame)).Select(r => _script.HeardAt[r.Places.Min()])];
         return heard.Length < FewestRows ? ([], -1)
-            : ([.. told.Where(r => r.Places.All(i => _script.HeardAt[i] < 0) && IsRead(_script.Tokens[r.Places[0]].Topic, r.Places)).Select(r => r.Key)], heard.Min());
+            : ([.. told.Where(r => r.Places.All(i => _script.HeardAt[i] < 0) && ReadRound(_script.Tokens[r.Places[0]].Topic, r.Places) >= ReadInPart).Select(r => r.Key)], heard.Min());
     }
 
     // Key and value of a row in one sentence, in either order, nothing numbered between them.

@@ -108,7 +108,9 @@ internal static class SpeechReader
         bool ends = trimmed.Length > 0 && trimmed.TrimEnd('"', '\'', ')', '”', '’').LastOrDefault() is '.' or '!' or '?' or ':' or ';';
         bool isMinus = trimmed.Length > 1 && trimmed[0] is '-' or '\u2212' && char.IsDigit(trimmed[1]);
         string bare = new string([.. trimmed.Where(c => char.IsLetterOrDigit(c) || c is '\'' or '-' or '’')]).Replace('’', '\'').Trim('-', '\'').ToLowerInvariant();
-        return (isMinus ? "-" + bare : bare, ends);
+        // 'Four's five' says four is five; 'that one's' is no number.
+        bool isShort = bare.EndsWith("'s", StringComparison.Ordinal) && SpokenNumber.Read(bare[..^2]) > 1;
+        return (isMinus ? "-" + bare : isShort ? bare[..^2] : bare, ends);
     }
 
     // How many words from here on make one number; 0 for none.

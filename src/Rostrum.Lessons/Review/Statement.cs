@@ -36,6 +36,9 @@ internal sealed record Slot(long Value, string? Unit, long? Key, bool IsBare)
     /// <summary>True where so many of each kind are told.</summary>
     public bool IsOfEach { get; init; }
 
+    /// <summary>True for points that are lost.</summary>
+    public bool IsMinus { get; init; }
+
     /// <summary>The ideas right around it: they tell it from the other numbers of its statement.</summary>
     public ImmutableHashSet<string> Near { get; init; } = [];
 }

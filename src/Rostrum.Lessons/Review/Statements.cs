@@ -16,6 +16,8 @@ internal sealed class Statements
     // Sections whose numbers somebody says as they stand there; those of components and tables are facts or rows.
     private static readonly string[] Numbered = ["Facts", "Components", "Laws", "Scoring", "End of the game", "Actions", "Course", "Rating", "Variants"];
 
+    private static readonly string Cost = Stems.Of("cost");
+
     private const double OfVariantName = 0.25;
     private const double OfScriptWord = 1.5;
     private const int ScriptReach = 8;
@@ -102,7 +104,7 @@ internal sealed class Statements
             bool isBare = clause.Section == "Components" || words.Keys.All(w => w == unit);
             int keyed = numbers.Length > 1 ? numbers[0] : -1;
             long? key = keyed < 0 ? null : tokens[keyed].Number;
-            slots.Add(new Slot(Math.Abs(value), value < 0 ? Stems.Of("point") : unit, key, isBare && key is null) { Near = Beside(tokens, i), IsOrdinal = tokens[i].IsOrdinal, KeyUnit = key is null ? null : NextUnit(tokens, keyed, units), IsOfEach = isFact ? clause.Name.Contains(" of each", StringComparison.Ordinal) : tokens.Skip(i + 1).Take(3).Any(t => t.Text == "each") });
+            slots.Add(new Slot(Math.Abs(value), value < 0 ? Stems.Of("point") : unit, key, isBare && key is null) { Near = Beside(tokens, i), IsOrdinal = tokens[i].IsOrdinal, IsMinus = value < 0 || words.ContainsKey(Cost), KeyUnit = key is null ? null : NextUnit(tokens, keyed, units), IsOfEach = isFact ? clause.Name.Contains(" of each", StringComparison.Ordinal) : tokens.Skip(i + 1).Take(3).Any(t => t.Text == "each") });
         }
 
         return new Statement(clause, variant, words, slots.ToImmutable());

@@ -20,6 +20,9 @@ internal sealed class TableReview(Statements statements, ImmutableArray<SpokenTo
     private const int MostBeforeKey = 3;
     private const double OfWrong = 0.5;
     private const double OfPassedOver = 0.25;
+
+    // They may be the keys.
+    private const double OfPassedOverInList = 0.5;
     private const int FewestRight = 2;
     private const double LeastPaired = 0.4;
     private const double LeastListed = 0.6;
@@ -105,7 +108,7 @@ internal sealed class TableReview(Statements statements, ImmutableArray<SpokenTo
                     {
                         double worth = here + from[next, at].Worth - passed;
                         from[r, i] = from[next, at].Worth > 0 && worth > from[r, i].Worth ? (worth, next, at) : from[r, i];
-                        passed += tokens[run[at]].Amount is null ? 0 : OfPassedOver;
+                        passed += tokens[run[at]].Amount is null ? 0 : shape == Shape.Listed ? OfPassedOverInList : OfPassedOver;
                     }
                 }
 

@@ -35,7 +35,7 @@ internal sealed class Units
         [
             .. sheet.Kinds.SelectMany(k => k.Kind.Name == k.Kind.Plural ? [k.Kind.Name] : new[] { k.Kind.Name, k.Kind.Plural }),
             .. sheet.Kinds.SelectMany(k => k.Attributes).SelectMany(a => a.Values.Select(v => v.Name).Append(a.Attribute.Name)),
-            .. sheet.Boards.SelectMany(b => b.Families.Select(f => f.Name).Append(b.Noun.Name)),
+            .. sheet.Boards.SelectMany(b => b.Families.Select(f => f.Name).Append(b.Noun.Name).Append(b.Place.Name)),
             .. sheet.Places.Select(p => p.SlotNoun?.Name).OfType<string>(), .. sheet.Places.Select(p => p.Place.Name), .. sheet.Marks.Select(m => m.Name),
             .. sheet.Facts.Select(f => Head(f.Name)),
         ];
