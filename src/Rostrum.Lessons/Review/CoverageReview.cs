@@ -13,6 +13,9 @@ internal sealed record SpokenRule(ReadClause Clause, ImmutableSortedDictionary<s
     /// <summary>Its section and name, as <see cref="ScriptWords"/> has them.</summary>
     public (string Section, string Name) Key => (IsTie ? ScriptWords.Ties : Clause.Section, Clause.Name);
 
+    /// <summary>The idea of being equal, which all steps of a tie have.</summary>
+    public static string Tie { get; } = Stems.Of("tie");
+
     /// <summary>What all its ideas weigh together.</summary>
     public double Weight { get; } = Ideas.Values.Sum();
 }
@@ -42,8 +45,6 @@ internal sealed class CoverageReview
     private const int Together = 7;
     private const int TieReach = 44;
     private const int BeforeTie = 8;
-
-    private static readonly string Tie = Stems.Of("tie");
 
     // Who names the thing otherwise says at least whether more or fewer of it win.
     private const double OfComparison = 0.6;
@@ -79,10 +80,10 @@ internal sealed class CoverageReview
 
     /// <summary>Every rule with how much of it was said.</summary>
     public IEnumerable<HeardRule> All() =>
-        _rules.Select(Heard).GroupBy(r => (r.Rule.Clause.Section, r.Rule.Clause.Name, r.Rule.IsTie)).Select(g => ByScript(g.MinBy(r => r.NeverSaid)!));
+        _rules.Select(Heard).GroupBy(r => (r.Rule.Clause.Section, r.Rule.Clause.Name, r.Rule.IsTie)).Select(g => ByScript(g.MinBy(r => r.NeverSaid)!, g.First().Rule));
 
     // Who speaks along the script says a rule in its words. Who speaks freely may say it in any.
-    private HeardRule ByScript(HeardRule rule) => _script?.Passage(rule.Rule.Key) switch
+    private HeardRule ByScript(HeardRule rule, SpokenRule ofSheet) => _script?.Passage(ofSheet, _rules) switch
     {
         (true, _) => rule with { NeverSaid = Math.Max(rule.NeverSaid, OfLeftOut), IsLeftOutOfScript = true },
         (false, var at) => rule with { NeverSaid = 0, At = at },
@@ -157,7 +158,7 @@ internal sealed class CoverageReview
     // Where equal players are spoken of, what tells them apart is named next.
     private double TieIsSaid(SpokenRule rule)
     {
-        string[] things = [.. rule.Ideas.Keys.Where(i => i[0] is not ('~' or '#') && i != Tie)];
+        string[] things = [.. rule.Ideas.Keys.Where(i => i[0] is not ('~' or '#') && i != SpokenRule.Tie)];
         bool isShared = rule.Clause.Name == "shared";
         double best = 0;
         foreach (int at in Enumerable.Range(0, _tokens.Length).Where(IsTieSpokenOf))
@@ -173,7 +174,7 @@ internal sealed class CoverageReview
         return best;
     }
 
-    private bool IsTieSpokenOf(int at) => _tokens[at].Stem == Tie || _tokens[at].Text is "separated" or "undecided"
+    private bool IsTieSpokenOf(int at) => _tokens[at].Stem == SpokenRule.Tie || _tokens[at].Text is "separated" or "undecided"
         || (_tokens[at].Text == "both" && at + 1 < _tokens.Length && _tokens[at + 1].Stem == Win) || (_tokens[at].Stem == Share && Enumerable.Range(at - 14, 14).Any(i => i >= 0 && (_tokens[i].Stem == Win || _tokens[i].Text is "points" or "each")))
         || (_tokens[at].Text is "same" or "equally" && Enumerable.Range(at - 10, 24).Any(i => i >= 0 && i < _tokens.Length && (_tokens[i].Text is "wins" or "win" or "winner" or "most" or "points" or "total" or "score" or "number" or "both")));
 

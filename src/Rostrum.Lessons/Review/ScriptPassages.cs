@@ -20,13 +20,10 @@ internal sealed class ScriptPassages
     // Bullets are not read out: a talk from them is far longer.
     private const double LengthOfScript = 0.5;
 
-    private const double EnoughOfOwn = 0.5;
-    private const double EnoughOfTie = 0.2;
-    private const int Beside = 3;
     private const int FewestOfTopic = 30;
     private const double SaidOtherwise = 0.5;
     private const double OfNumber = 0.4;
-    private const double NearlyBest = 0.8;
+    private const double OfBeside = 2;
     private const int FewestRows = 2;
 
     private readonly Statements _statements;
@@ -43,83 +40,63 @@ internal sealed class ScriptPassages
         _often = _heard.Where(t => t.Stem.Length > 0).GroupBy(t => t.Stem).ToDictionary(g => g.Key, g => g.Count());
     }
 
-    /// <summary>Whether the passage of a clause was left out or said; null where nobody can tell.</summary>
+    /// <summary>Whether the passage of a rule was left out or said; null where nobody can tell.</summary>
+    /// <param name="rule">The rule.</param>
+    /// <param name="all">All rules: some may be told in the same breath.</param>
     /// <returns>True for left out; the token at which the passage begins, -1 for none.</returns>
-    public (bool IsLeftOut, int At)? Passage((string Section, string Name) clause)
+    public (bool IsLeftOut, int At)? Passage(SpokenRule rule, ImmutableArray<SpokenRule> all)
     {
-        if (!_statements.Script.Places.TryGetValue(clause, out (int First, int Count) place))
+        if (!_statements.Script.Places.TryGetValue(rule.Key, out (int First, int Count) place))
         {
             return null;
         }
 
-        int[] telling = Own(clause, place);
+        SpokenRule[] beside = [.. all.Where(r => r.Key != rule.Key && _statements.Script.Places.TryGetValue(r.Key, out (int First, int Count) other) && other.First < place.First + place.Count && place.First < other.First + other.Count).DistinctBy(r => r.Key)];
+        int[] passage = [.. Enumerable.Range(0, _script.Tokens.Length).Where(i => _script.Tokens[i].Sentence >= place.First && _script.Tokens[i].Sentence < place.First + place.Count)];
+        (int At, double Weight)[] telling = [.. passage.Where(_script.IsTelling).Select(i => (i, Weight(rule, beside, i))).Where(t => t.Item2 > 0)];
         if (telling.Length == 0)
         {
             return null;
         }
 
-        HashSet<int> sentences = [.. telling.Select(i => _script.Tokens[i].Sentence)];
-        int[] passage = [.. Enumerable.Range(0, _script.Tokens.Length).Where(i => sentences.Contains(_script.Tokens[i].Sentence))];
-        int[] heard = Together(telling, 2 * passage.Length);
-        double said = heard.Sum(Telling) / telling.Sum(Telling);
+        (int At, double Weight)[] heard = Together(telling, 2 * passage.Length);
+        double said = heard.Sum(t => t.Weight) / telling.Sum(t => t.Weight);
         if (said >= PassageSaid)
         {
-            return (false, _script.HeardAt[heard[0]]);
+            return (false, _script.HeardAt[heard[0].At]);
         }
 
         double read = ReadRound(_script.Tokens[passage[0]].Topic, passage);
         double most = read >= ReadClosely ? LeftOutOfRead : read >= ReadInPart ? LeftOutInPart : _isScript ? LeftOutOfScript : -1;
-        return said <= most && !IsSaidOtherwise(passage, telling) ? (true, -1) : null;
+        return said <= most && !IsSaidOtherwise(telling) ? (true, -1) : null;
     }
 
-    // The words of a passage that tell a clause: where others are told in the same breath, those that are its own, else those of the sentence that tells it best.
-    private int[] Own((string Section, string Name) clause, (int First, int Count) place)
-    {
-        int[] telling = [.. Enumerable.Range(0, _script.Tokens.Length).Where(i => _script.Tokens[i].Sentence >= place.First && _script.Tokens[i].Sentence < place.First + place.Count && _script.IsTelling(i))];
-        (string Section, string Name)[] others = [.. _statements.Script.Places.Where(p => p.Key != clause && CoverageReview.IsRule(p.Key.Section) && p.Value.First < place.First + place.Count && place.First < p.Value.First + p.Value.Count).Select(p => p.Key)];
-        if (others.Length == 0)
-        {
-            return telling;
-        }
-
-        HashSet<string> ideas = IdeasOf(clause);
-        bool IsOf(int i, HashSet<string> some) => RuleIdeas.Of(_script.Tokens[i].Token).Any(some.Contains);
-        int[] own = [.. telling.Where(i => IsOf(i, ideas) && !others.Any(o => IsOf(i, IdeasOf(o))))];
-        if (own.Sum(Telling) >= (clause.Section == ScriptWords.Ties ? EnoughOfTie : EnoughOfOwn))
-        {
-            // With what stands right beside: a single word may be misheard.
-            return [.. telling.Where(i => own.Any(o => Math.Abs(o - i) <= Beside && _script.Tokens[o].Sentence == _script.Tokens[i].Sentence))];
-        }
-
-        int[][] sentences = [.. telling.GroupBy(i => _script.Tokens[i].Sentence).Select(g => g.ToArray())];
-        double[] told = [.. sentences.Select(s => s.SelectMany(i => RuleIdeas.Of(_script.Tokens[i].Token)).Where(ideas.Contains).Distinct().Sum(RuleIdeas.Weight))];
-        return [.. sentences.Where((_, k) => told[k] >= NearlyBest * told.Max()).SelectMany(s => s)];
-    }
-
-    private HashSet<string> IdeasOf((string Section, string Name) clause) =>
-        [.. Statements.Spoken(_statements.Clauses.FirstOrDefault(c => c.Section == clause.Section && c.Name == clause.Name)?.Says ?? clause.Name).SelectMany(RuleIdeas.Of)];
+    // What a word of a passage tells of a rule: nothing where the rule has no such word, less where others that are told here have it or where it is heard all the time.
+    private double Weight(SpokenRule rule, SpokenRule[] beside, int at) =>
+        RuleIdeas.Of(_script.Tokens[at].Token).Where(i => !rule.IsTie || i != SpokenRule.Tie).Sum(i => rule.Ideas.GetValueOrDefault(i) / (1 + (OfBeside * beside.Count(r => r.Ideas.ContainsKey(i))))) * Telling(at);
 
     // The heard words of a passage that stand closest together: what is heard far off belongs to something else.
-    private int[] Together(int[] passage, int reach)
+    private (int At, double Weight)[] Together((int At, double Weight)[] telling, int reach)
     {
-        int[] same = [.. passage.Where(_script.IsSame).OrderBy(i => _script.HeardAt[i])];
-        return same.Select((from, k) => same.Skip(k).TakeWhile(i => _script.HeardAt[i] <= _script.HeardAt[from] + reach).ToArray()).MaxBy(found => found.Sum(Telling)) ?? [];
+        (int At, double Weight)[] same = [.. telling.Where(t => _script.IsSame(t.At)).OrderBy(t => _script.HeardAt[t.At])];
+        return same.Select((from, k) => same.Skip(k).TakeWhile(t => _script.HeardAt[t.At] <= _script.HeardAt[from.At] + reach).ToArray()).MaxBy(found => found.Sum(t => t.Weight)) ?? [];
     }
 
     // A word that is heard all the time tells little of one passage.
     private double Telling(int at) => _script.Tokens[at].Token is { Number: null, Stem: var stem } ? 1 / Math.Sqrt(1 + _often.GetValueOrDefault(stem)) : OfNumber;
 
     // Between what stands before and behind it in the script the same is said in other words.
-    private bool IsSaidOtherwise(int[] passage, int[] telling)
+    private bool IsSaidOtherwise((int At, double Weight)[] telling)
     {
-        int topic = _script.Tokens[passage[0]].Topic;
-        int before = Enumerable.Range(1, passage[0]).Select(k => passage[0] - k).FirstOrDefault(i => _script.Tokens[i].Topic == topic && IsPlainlyHeard(i), -1);
-        int behind = Enumerable.Range(passage[^1] + 1, _script.Tokens.Length - passage[^1] - 1).FirstOrDefault(i => _script.Tokens[i].Topic == topic && IsPlainlyHeard(i), -1);
-        int reach = 2 * passage.Length;
+        (int first, int last) = (telling[0].At, telling[^1].At);
+        int topic = _script.Tokens[first].Topic;
+        int before = Enumerable.Range(1, first).Select(k => first - k).FirstOrDefault(i => _script.Tokens[i].Topic == topic && IsPlainlyHeard(i), -1);
+        int behind = Enumerable.Range(last + 1, _script.Tokens.Length - last - 1).FirstOrDefault(i => _script.Tokens[i].Topic == topic && IsPlainlyHeard(i), -1);
+        int reach = 2 * (last - first + 1);
         int from = before >= 0 ? _script.HeardAt[before] + 1 : behind >= 0 ? _script.HeardAt[behind] - reach : 0;
         int to = behind >= 0 ? _script.HeardAt[behind] : before >= 0 ? _script.HeardAt[before] + 1 + reach : 0;
         HashSet<string> gap = [.. _heard.Skip(from).Take(Math.Min(Math.Max(0, to - from), 2 * reach)).SelectMany(RuleIdeas.Of)];
-        return telling.Where(i => RuleIdeas.Of(_script.Tokens[i].Token).Any(gap.Contains)).Sum(Telling) >= SaidOtherwise * telling.Sum(Telling);
+        return telling.Where(t => RuleIdeas.Of(_script.Tokens[t.At].Token).Any(gap.Contains)).Sum(t => t.Weight) >= SaidOtherwise * telling.Sum(t => t.Weight);
     }
 
     // As written, with another word of the script beside it.
