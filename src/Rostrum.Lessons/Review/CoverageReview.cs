@@ -16,6 +16,9 @@ internal sealed record SpokenRule(ReadClause Clause, ImmutableSortedDictionary<s
     /// <summary>The idea of being equal, which all steps of a tie have.</summary>
     public static string Tie { get; } = Stems.Of("tie");
 
+    /// <summary>Ideas that tell no step of a tie from the others.</summary>
+    public static ImmutableHashSet<string> OfTies { get; } = [Tie, Stems.Of("win")];
+
     /// <summary>What all its ideas weigh together.</summary>
     public double Weight { get; } = Ideas.Values.Sum();
 }

@@ -21,9 +21,11 @@ internal sealed class ScriptPassages
     private const double LengthOfScript = 0.5;
 
     private const int FewestOfTopic = 30;
+    private const double LeastFollowed = 0.35;
     private const double SaidOtherwise = 0.5;
     private const double OfNumber = 0.4;
     private const double OfBeside = 2;
+    private const double NearlyBest = 0.8;
     private const int FewestRows = 2;
 
     private readonly Statements _statements;
@@ -53,6 +55,7 @@ internal sealed class ScriptPassages
 
         SpokenRule[] beside = [.. all.Where(r => r.Key != rule.Key && _statements.Script.Places.TryGetValue(r.Key, out (int First, int Count) other) && other.First < place.First + place.Count && place.First < other.First + other.Count).DistinctBy(r => r.Key)];
         int[] passage = [.. Enumerable.Range(0, _script.Tokens.Length).Where(i => _script.Tokens[i].Sentence >= place.First && _script.Tokens[i].Sentence < place.First + place.Count)];
+        passage = beside.Length == 0 ? passage : Best(rule, passage);
         (int At, double Weight)[] telling = [.. passage.Where(_script.IsTelling).Select(i => (i, Weight(rule, beside, i))).Where(t => t.Item2 > 0)];
         if (telling.Length == 0)
         {
@@ -71,9 +74,17 @@ internal sealed class ScriptPassages
         return said <= most && !IsSaidOtherwise(telling) ? (true, -1) : null;
     }
 
+    // Of a passage that tells several rules, the sentences with most of the words of one.
+    private int[] Best(SpokenRule rule, int[] passage)
+    {
+        int[][] sentences = [.. passage.GroupBy(i => _script.Tokens[i].Sentence).Select(g => g.ToArray())];
+        double[] told = [.. sentences.Select(s => s.SelectMany(i => RuleIdeas.Of(_script.Tokens[i].Token)).Where(rule.Ideas.ContainsKey).Distinct().Sum(RuleIdeas.Weight))];
+        return [.. sentences.Where((_, k) => told[k] >= NearlyBest * told.Max()).SelectMany(s => s)];
+    }
+
     // What a word of a passage tells of a rule: nothing where the rule has no such word, less where others that are told here have it or where it is heard all the time.
     private double Weight(SpokenRule rule, SpokenRule[] beside, int at) =>
-        RuleIdeas.Of(_script.Tokens[at].Token).Where(i => !rule.IsTie || i != SpokenRule.Tie).Sum(i => rule.Ideas.GetValueOrDefault(i) / (1 + (OfBeside * beside.Count(r => r.Ideas.ContainsKey(i))))) * Telling(at);
+        RuleIdeas.Of(_script.Tokens[at].Token).Where(i => !rule.IsTie || !SpokenRule.OfTies.Contains(i)).Sum(i => rule.Ideas.GetValueOrDefault(i) / (1 + (OfBeside * beside.Count(r => r.Ideas.ContainsKey(i))))) * Telling(at);
 
     // The heard words of a passage that stand closest together: what is heard far off belongs to something else.
     private (int At, double Weight)[] Together((int At, double Weight)[] telling, int reach)
@@ -103,12 +114,12 @@ internal sealed class ScriptPassages
     private bool IsPlainlyHeard(int at) => _script.IsSame(at) && _script.IsTelling(at)
         && Enumerable.Range(at - 3, 7).Any(i => i >= 0 && i != at && i < _script.Tokens.Length && _script.IsSame(i) && Math.Abs(_script.HeardAt[i] - _script.HeardAt[at]) <= Round);
 
-    // How closely a topic is read; of a short one the whole script tells more.
+    // How closely a topic is read; of a short one, and of one that was not filmed, the whole script tells more.
     private double ReadRound(int topic, int[] without)
     {
         int[] others = [.. Enumerable.Range(0, _script.Tokens.Length).Except(without)];
         int[] round = [.. others.Where(i => _script.Tokens[i].Topic == topic)];
-        return Read(round.Length >= FewestOfTopic ? round : others);
+        return Read(round.Length >= FewestOfTopic && _script.Followed(round) >= LeastFollowed ? round : others);
     }
 
     // Of two words that follow each other in the script, how often both are heard one right behind the other: high for somebody who reads, low for somebody who has bullets before them.
