@@ -11,9 +11,9 @@ internal sealed class ScriptPassages
 
     // A passage was left out where the rest of its topic is read from the script and hardly any of it is heard; where the script is told in other words, where nothing of it is heard.
     private const double ReadClosely = 0.6;
-    private const double LeftOutOfRead = 0.42;
+    private const double LeftOutOfRead = 0.44;
     private const double ReadInPart = 0.45;
-    private const double LeftOutInPart = 0.35;
+    private const double LeftOutInPart = 0.28;
     private const double LeftOutOfScript = 0.12;
     private const double PassageSaid = 0.6;
 
@@ -32,12 +32,14 @@ internal sealed class ScriptPassages
     private readonly ScriptAlignment _script;
     private readonly ImmutableArray<SpokenToken> _heard;
     private readonly Dictionary<string, int> _often;
+    private readonly HashSet<int> _heardSentences;
     private readonly bool _isScript;
 
     /// <summary>Looks at a script that was laid beside a recording.</summary>
     public ScriptPassages(Statements statements, ScriptAlignment script)
     {
         (_statements, _script, _heard) = (statements, script, script.Heard);
+        _heardSentences = [.. Enumerable.Range(0, script.Tokens.Length).GroupBy(i => script.Tokens[i].Sentence).Where(g => script.Followed(g) >= LeastFollowed).Select(g => g.Key)];
         _isScript = script.Tokens.Length >= LengthOfScript * script.Heard.Length;
         _often = _heard.Where(t => t.Stem.Length > 0).GroupBy(t => t.Stem).ToDictionary(g => g.Key, g => g.Count());
     }
@@ -114,12 +116,12 @@ internal sealed class ScriptPassages
     private bool IsPlainlyHeard(int at) => _script.IsSame(at) && _script.IsTelling(at)
         && Enumerable.Range(at - 3, 7).Any(i => i >= 0 && i != at && i < _script.Tokens.Length && _script.IsSame(i) && Math.Abs(_script.HeardAt[i] - _script.HeardAt[at]) <= Round);
 
-    // How closely a topic is read; of a short one, and of one that was not filmed, the whole script tells more.
+    // How closely the sentences of a topic are read that are heard at all; where those are few, the whole script tells more.
     private double ReadRound(int topic, int[] without)
     {
-        int[] others = [.. Enumerable.Range(0, _script.Tokens.Length).Except(without)];
+        int[] others = [.. Enumerable.Range(0, _script.Tokens.Length).Except(without).Where(i => _heardSentences.Contains(_script.Tokens[i].Sentence))];
         int[] round = [.. others.Where(i => _script.Tokens[i].Topic == topic)];
-        return Read(round.Length >= FewestOfTopic && _script.Followed(round) >= LeastFollowed ? round : others);
+        return Read(round.Length >= FewestOfTopic ? round : others);
     }
 
     // Of two words that follow each other in the script, how often both are heard one right behind the other: high for somebody who reads, low for somebody who has bullets before them.
