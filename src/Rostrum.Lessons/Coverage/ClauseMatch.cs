@@ -157,6 +157,7 @@ internal sealed class ClauseMatch
         ClauseSort.Tie when name.All(OfTies.Contains) => IsShared(first, count) ? 0 : -1,
         ClauseSort.Tie => Holds(OfTies, first, count) ? 0 : -1,
         ClauseSort.Course when clause.Name == "set-up" && Holds(OfBeginning, first, count) => GainOfName,
+        ClauseSort.Law or ClauseSort.End when IsNamed(name, first, count) => GainOfName,
         ClauseSort.Score => (IsNamed(name, first, count) ? GainOfName : -CostOfNoName) - (Holds(OfPoints, first, count) ? 0 : CostOfNoPoints),
         _ => 0,
     };
