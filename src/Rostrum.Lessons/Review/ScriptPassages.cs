@@ -22,7 +22,7 @@ internal sealed class ScriptPassages
 
     private const int FewestOfTopic = 30;
     private const double LeastFollowed = 0.35;
-    private const double SaidOtherwise = 0.5;
+    private const double SaidOtherwise = 0.6;
     private const double OfNumber = 0.4;
     private const double OfBeside = 2;
     private const double NearlyBest = 0.8;
@@ -108,7 +108,7 @@ internal sealed class ScriptPassages
         int reach = 2 * (last - first + 1);
         int from = before >= 0 ? _script.HeardAt[before] + 1 : behind >= 0 ? _script.HeardAt[behind] - reach : 0;
         int to = behind >= 0 ? _script.HeardAt[behind] : before >= 0 ? _script.HeardAt[before] + 1 + reach : 0;
-        HashSet<string> gap = [.. _heard.Skip(from).Take(Math.Min(Math.Max(0, to - from), 2 * reach)).SelectMany(RuleIdeas.Of)];
+        HashSet<string> gap = [.. _heard.Skip(from).Take(Math.Min(Math.Max(0, to - from), reach)).SelectMany(RuleIdeas.Of)];
         return telling.Where(t => RuleIdeas.Of(_script.Tokens[t.At].Token).Any(gap.Contains)).Sum(t => t.Weight) >= SaidOtherwise * telling.Sum(t => t.Weight);
     }
 
