@@ -44,6 +44,7 @@ internal sealed class CoverageReview
     private static readonly int[] Windows = [12, 24, 48];
 
     private const double OfLeftOut = 0.9;
+    private const double LeastOfWords = 0.1;
 
     private const int Together = 7;
     private const int TieReach = 44;
@@ -85,12 +86,13 @@ internal sealed class CoverageReview
     public IEnumerable<HeardRule> All() =>
         _rules.Select(Heard).GroupBy(r => (r.Rule.Clause.Section, r.Rule.Clause.Name, r.Rule.IsTie)).Select(g => ByScript(g.MinBy(r => r.NeverSaid)!, g.First().Rule));
 
-    // Who speaks along the script says a rule in its words. Who speaks freely may say it in any.
+    // Who reads the script says a rule in its words. Who tells it in others may say it in any, anywhere: then the rule's own words count too.
     private HeardRule ByScript(HeardRule rule, SpokenRule ofSheet) => _script?.Passage(ofSheet, _rules) switch
     {
-        (true, _) => rule with { NeverSaid = Math.Max(rule.NeverSaid, OfLeftOut), IsLeftOutOfScript = true },
-        (false, var at) => rule with { NeverSaid = 0, At = at },
         null => rule,
+        (0, var at) => rule with { NeverSaid = 0, At = at },
+        ( < 1, _) when rule.NeverSaid < LeastOfWords => rule,
+        _ => rule with { NeverSaid = Math.Max(rule.NeverSaid, OfLeftOut), IsLeftOutOfScript = true },
     };
 
     // What reads back as a formula is no sentence that anybody says.

@@ -21,7 +21,11 @@ internal sealed class NumberLinks
     // Words that name a thing of the game without saying which.
     private static readonly HashSet<string> AnyThing = ["piece", "pieces", "thing", "things", "one", "ones", "kinds", "kind", "sorts", "sort", "types", "bits", "items"];
 
-    private static readonly HashSet<string> OfPlayers = ["for", "with", "play", "plays", "players", "player", "people", "persons", "up", "most", "maximum"];
+    private static readonly HashSet<string> OfPlayers = ["for", "with", "play", "plays", "players", "player", "people", "persons", "most", "maximum"];
+
+    private static readonly HashSet<string> BehindPlayers = ["can", "play", "players", "people", "persons"];
+
+    private static readonly HashSet<string> ForEach = ["for", "per"];
 
     private static readonly string[] Reaching = ["end", "after", "until", "last"];
 
@@ -31,6 +35,7 @@ internal sealed class NumberLinks
     private const double OfSoftUnit = 0.8;
     private const double OfEach = 0.9;
     private const double OfNamedOtherwise = 0.6;
+    private const double OfAnother = 0.4;
     private const double WithoutUnit = 0.75;
     private const double OfUnitAlone = 0.4;
 
@@ -91,7 +96,16 @@ internal sealed class NumberLinks
 
         double met = Met(statement, slot, near, end);
         double together = counts * (OfUnitAlone + ((1 - OfUnitAlone) * met));
-        return Made(counts, met, slot.Unit is null ? WithoutUnit * met : unit is null && !slot.IsBare ? Math.Max(together, WithoutUnit * met * met) : together);
+        double fit = IsForAnother(statement, at) ? OfAnother : 1;
+        return Made(counts, met, fit * (slot.Unit is null ? WithoutUnit * met : unit is null && !slot.IsBare ? Math.Max(together, WithoutUnit * met * met) : together));
+    }
+
+    // 'Four points for a lamp' is nothing that is said of plates.
+    private bool IsForAnother(Statement statement, int at)
+    {
+        int by = Enumerable.Range(at + 1, 2).FirstOrDefault(i => i < _tokens.Length && ForEach.Contains(_tokens[i].Text), -1);
+        int thing = by < 0 ? -1 : Enumerable.Range(by + 1, 3).FirstOrDefault(i => i < _tokens.Length && _tokens[i].Stem.Length > 0, -1);
+        return thing >= 0 && _statements.Units.Is(_tokens[thing].Stem) && _statements.Weights.ContainsKey(_tokens[thing].Stem) && !statement.Words.ContainsKey(_tokens[thing].Stem);
     }
 
     // A variant is named when its part begins, and seldom again.
@@ -152,7 +166,7 @@ internal sealed class NumberLinks
     // 'Up to six', 'two to five', 'for four': how many play. Nothing else that counts players says so, least of all 'if two of you'.
     private bool MayBeHowMany(Statement statement, Slot slot, int at, string? unit, string? end)
     {
-        if (statement.Clause.Section is not ("Facts" or "Components"))
+        if (statement.Clause.Section is not ("Facts" or "Components") && statement.Clause.Name != "players")
         {
             return true;
         }
@@ -160,10 +174,12 @@ internal sealed class NumberLinks
         string? asked = statement.Words.ContainsKey(_most) ? _most : statement.Words.ContainsKey(_least) ? _least : null;
         bool isPlayers = statement.Clause.Section is "Components" || statement.Clause.Name is "players";
         string before = at > 0 ? _tokens[at - 1].Text : "";
-        return asked is not null ? asked == end && (unit == _player || (Before(at, OfPlayers.Contains) && !Before(at, w => w == "from"))) : !isPlayers || (statement.Slots.Length > 1 ? end == (slot == statement.Slots[0] ? _least : _most) : end is null && (Asked(at) == _player || before is "for" or "exactly" or "always" or "need" or "with" or "are" or "there's" or "of" or "plays"));
+        return asked is not null ? asked == end && (unit == _player || Behind(at, BehindPlayers.Contains) || (Before(at, OfPlayers.Contains) && !Before(at, w => w is "from" or "at") && !Behind(at, w => w is "on" or "faces"))) : !isPlayers || (statement.Slots.Length > 1 ? end == (slot == statement.Slots[0] ? _least : _most) : end is null && (Asked(at) == _player || before is "for" or "exactly" or "always" or "need" or "with" or "are" or "there's" or "of" or "plays"));
     }
 
     private bool Before(int at, Predicate<string> word) => Enumerable.Range(at - 5, 5).Any(i => i >= 0 && word(_tokens[i].Text));
+
+    private bool Behind(int at, Predicate<string> word) => Enumerable.Range(at + 1, 3).Any(i => i < _tokens.Length && word(_tokens[i].Text));
 
     private double KeyIsSaid(Slot slot, long key, string? unit, int at)
     {

@@ -30,6 +30,9 @@ public static class RecordingReview
     private const int ShortTalk = 250;
     private const int MostWords = 100_000;
 
+    // To be listened to.
+    private const double OfAside = 0.6;
+
     // What is reckoned aloud follows from itself; a large number tells which clause it is.
     private const string OfReckoning = "a sum";
     private const double OfReckoned = 0.9;
@@ -66,7 +69,7 @@ public static class RecordingReview
         ScriptPassages? passages = along is null ? null : new ScriptPassages(statements, along);
         HeardRule[] rules = [.. new CoverageReview(statements, tokens, passages).All()];
         var reckoning = new Reckoning(tokens, statements.All);
-        Finding[] all = [.. Spoken(script, tokens), .. Tables(statements, tokens, passages), .. Values(statements, tokens, [.. script?.Right ?? [], .. reckoning.Settled]), .. Reckoned(reckoning, statements, tokens), .. NeverSaid(rules), .. TermReview.Of(sheet, words, script)];
+        Finding[] all = [.. Spoken(script, tokens), .. Tables(statements, tokens, passages), .. Values(statements, tokens, [.. script?.Right ?? [], .. reckoning.Settled], script), .. Reckoned(reckoning, statements, tokens), .. NeverSaid(rules), .. TermReview.Of(sheet, words, script)];
         Finding[] once = [.. all.OrderBy(f => f.Time is null).ThenBy(f => f.Time).ThenByDescending(f => f.Confidence).DistinctBy(f => (f.Kind, f.Time, f.Time is null ? f.Clause : ""))];
         return new RecordingReport(
             [.. once.Where(f => IsCertain(f))],
@@ -127,11 +130,11 @@ public static class RecordingReview
             Heard = tokens[wrong.At].Size ?? tokens[wrong.At].Homophone,
         };
 
-    private static IEnumerable<Finding> Values(Statements statements, ImmutableArray<SpokenToken> tokens, ImmutableHashSet<int> right) =>
+    private static IEnumerable<Finding> Values(Statements statements, ImmutableArray<SpokenToken> tokens, ImmutableHashSet<int> right, ScriptReview? script) =>
         from heard in new ValueReview(statements, tokens).All()
         where heard.Confidence >= LeastListened && !right.Contains(heard.At)
         let clause = heard.Statement.Clause
-        select new Finding(FindingKind.WrongValue, tokens[heard.At].Start, Words(tokens, heard.At), clause.Says, clause.Name, clause.Cite, heard.Confidence, heard.Because)
+        select new Finding(FindingKind.WrongValue, tokens[heard.At].Start, Words(tokens, heard.At), clause.Says, clause.Name, clause.Cite, script?.IsAside(heard.At) == true ? Math.Min(heard.Confidence, OfAside) : heard.Confidence, heard.Because)
         {
             Right = heard.Slot.Value,
             Heard = tokens[heard.At].Size,

@@ -72,6 +72,11 @@ internal sealed class ScriptAlignment
         return telling.Length == 0 ? 1 : (double)telling.Count(IsSame) / telling.Length;
     }
 
+    /// <summary>Of two words that follow each other in the script, how often both are heard one right behind the other, 0 to 1: high for somebody who reads, low for somebody who has bullets before them.</summary>
+    /// <param name="of">Which words, in order.</param>
+    public double Read(IReadOnlyList<int> of) =>
+        of.Count < 2 ? 0 : (double)of.Zip(of.Skip(1)).Count(p => IsSame(p.First) && IsSame(p.Second) && HeardAt[p.Second] - HeardAt[p.First] is 1 or 2) / (of.Count - 1);
+
     private static IEnumerable<ScriptToken> TokensOf(SpokenSentence sentence, int at)
     {
         var claims = new Queue<LessonRun.Claim>(sentence.Runs.OfType<LessonRun.Claim>().Where(c => Statements.Spoken(c.Words).Any(t => t.Number is not null)));

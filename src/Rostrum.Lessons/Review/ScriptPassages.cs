@@ -11,7 +11,7 @@ internal sealed class ScriptPassages
 
     // A passage was left out where the rest of its topic is read from the script and hardly any of it is heard; where the script is told in other words, where nothing of it is heard.
     private const double ReadClosely = 0.6;
-    private const double LeftOutOfRead = 0.44;
+    private const double LeftOutOfRead = 0.46;
     private const double ReadInPart = 0.45;
     private const double LeftOutInPart = 0.28;
     private const double LeftOutOfScript = 0.12;
@@ -24,6 +24,7 @@ internal sealed class ScriptPassages
     private const double LeastFollowed = 0.35;
     private const double SaidOtherwise = 0.6;
     private const double OfNumber = 0.4;
+    private const double Perhaps = 0.5;
     private const double OfBeside = 2;
     private const double NearlyBest = 0.8;
     private const int FewestRows = 2;
@@ -33,6 +34,7 @@ internal sealed class ScriptPassages
     private readonly ImmutableArray<SpokenToken> _heard;
     private readonly Dictionary<string, int> _often;
     private readonly HashSet<int> _heardSentences;
+    private readonly bool _isReader;
     private readonly bool _isScript;
 
     /// <summary>Looks at a script that was laid beside a recording.</summary>
@@ -40,6 +42,7 @@ internal sealed class ScriptPassages
     {
         (_statements, _script, _heard) = (statements, script, script.Heard);
         _heardSentences = [.. Enumerable.Range(0, script.Tokens.Length).GroupBy(i => script.Tokens[i].Sentence).Where(g => script.Followed(g) >= LeastFollowed).Select(g => g.Key)];
+        _isReader = script.Read([.. Enumerable.Range(0, script.Tokens.Length).Where(i => _heardSentences.Contains(script.Tokens[i].Sentence))]) >= ReadClosely;
         _isScript = script.Tokens.Length >= LengthOfScript * script.Heard.Length;
         _often = _heard.Where(t => t.Stem.Length > 0).GroupBy(t => t.Stem).ToDictionary(g => g.Key, g => g.Count());
     }
@@ -47,8 +50,8 @@ internal sealed class ScriptPassages
     /// <summary>Whether the passage of a rule was left out or said; null where nobody can tell.</summary>
     /// <param name="rule">The rule.</param>
     /// <param name="all">All rules: some may be told in the same breath.</param>
-    /// <returns>True for left out; the token at which the passage begins, -1 for none.</returns>
-    public (bool IsLeftOut, int At)? Passage(SpokenRule rule, ImmutableArray<SpokenRule> all)
+    /// <returns>How surely it was left out, 0 for said; the token at which the passage begins, -1 for none.</returns>
+    public (double LeftOut, int At)? Passage(SpokenRule rule, ImmutableArray<SpokenRule> all)
     {
         if (!_statements.Script.Places.TryGetValue(rule.Key, out (int First, int Count) place))
         {
@@ -68,12 +71,12 @@ internal sealed class ScriptPassages
         double said = heard.Sum(t => t.Weight) / telling.Sum(t => t.Weight);
         if (said >= PassageSaid)
         {
-            return (false, _script.HeardAt[heard[0].At]);
+            return (0, _script.HeardAt[heard[0].At]);
         }
 
         double read = ReadRound(_script.Tokens[passage[0]].Topic, passage);
         double most = read >= ReadClosely ? LeftOutOfRead : read >= ReadInPart ? LeftOutInPart : _isScript ? LeftOutOfScript : -1;
-        return said <= most && !IsSaidOtherwise(telling) ? (true, -1) : null;
+        return said <= most && !IsSaidOtherwise(telling) ? (_isReader || read >= ReadClosely ? 1 : Perhaps, -1) : null;
     }
 
     // Of a passage that tells several rules, the sentences with most of the words of one.
@@ -121,12 +124,8 @@ internal sealed class ScriptPassages
     {
         int[] others = [.. Enumerable.Range(0, _script.Tokens.Length).Except(without).Where(i => _heardSentences.Contains(_script.Tokens[i].Sentence))];
         int[] round = [.. others.Where(i => _script.Tokens[i].Topic == topic)];
-        return Read(round.Length >= FewestOfTopic ? round : others);
+        return _script.Read(round.Length >= FewestOfTopic ? round : others);
     }
-
-    // Of two words that follow each other in the script, how often both are heard one right behind the other: high for somebody who reads, low for somebody who has bullets before them.
-    private double Read(IReadOnlyList<int> of) =>
-        of.Count < 2 ? 0 : (double)of.Zip(of.Skip(1)).Count(p => _script.IsSame(p.First) && _script.IsSame(p.Second) && _script.HeardAt[p.Second] - _script.HeardAt[p.First] is 1 or 2) / (of.Count - 1);
 
     /// <summary>The rows of a table that the script has and nobody heard, where others of it are heard.</summary>
     /// <returns>The keys, and the first heard number of the rows around.</returns>

@@ -35,10 +35,16 @@ internal sealed class ScriptReview
     // A sentence of the script states a number of the sheet where both fit plainly.
     private const double LeastTold = 0.5;
 
+    // Where the script is read, what stands among words of nobody's script is an aside.
+    private const double ReadClosely = 0.6;
+    private const int FewestOfAside = 4;
+
     private readonly Statements _statements;
     private readonly ScriptAlignment _script;
     private readonly ImmutableArray<SpokenToken> _heard;
     private readonly Dictionary<int, double> _topics;
+    private readonly HashSet<int> _aligned;
+    private readonly bool _isRead;
     private readonly Lazy<NumberLinks> _links;
 
     /// <summary>Looks at a script that was laid beside a recording.</summary>
@@ -46,12 +52,17 @@ internal sealed class ScriptReview
     {
         (_statements, _script, _heard) = (statements, script, script.Heard);
         _topics = Enumerable.Range(0, _script.Tokens.Length).GroupBy(i => _script.Tokens[i].Topic).ToDictionary(g => g.Key, g => _script.Followed(g));
+        _aligned = [.. Enumerable.Range(0, script.Tokens.Length).Where(script.IsSame).Select(i => script.HeardAt[i])];
+        _isRead = script.Read([.. Enumerable.Range(0, script.Tokens.Length)]) >= ReadClosely;
         _links = new Lazy<NumberLinks>(() => new NumberLinks(statements, [.. script.Tokens.Select(t => t.Token)]));
         Right = [.. Enumerable.Range(0, _script.Tokens.Length).Where(i => _script.Tokens[i].Token.Number is not null && _script.IsSame(i) && Near(i) >= Followed && TopicOf(i) >= TopicInPart).Select(i => _script.HeardAt[i])];
     }
 
     /// <summary>Heard numbers that are those of the script.</summary>
     public ImmutableHashSet<int> Right { get; }
+
+    /// <summary>True for a number said by the way, of a cat or a kettle: the script is read, and hardly a word round it is the script's.</summary>
+    public bool IsAside(int heard) => _isRead && Enumerable.Range(heard - Round, (2 * Round) + 1).Count(_aligned.Contains) < FewestOfAside;
 
     /// <summary>Numbers that were said in the place of the script's.</summary>
     public IEnumerable<ScriptNumber> WrongNumbers()

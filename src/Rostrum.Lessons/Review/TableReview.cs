@@ -138,7 +138,7 @@ internal sealed class TableReview(Statements statements, ImmutableArray<SpokenTo
         }
 
         (int key, int value) = shape == Shape.KeyFirst ? (run[at], run[at + 1]) : (run[at + 1], run[at]);
-        return !Says(key, row.Key) ? 0 : Says(value, row.Value) ? 1 : tokens[value].Amount is not null && run[at + 1] - run[at] <= (shape == Shape.KeyFirst ? MostInRow : MostBeforeKey) ? OfWrong : 0;
+        return !Says(key, row.Key) ? 0 : Says(value, row.Value) ? 1 : tokens[value] is { Amount: not null, Text: not "one" } && run[at + 1] - run[at] <= (shape == Shape.KeyFirst ? MostInRow : MostBeforeKey) ? OfWrong : 0;
     }
 
     private static int StepOf(Shape shape) => shape == Shape.Listed ? 1 : 2;
