@@ -45,6 +45,8 @@ internal sealed class ClauseMatch
     private static readonly HashSet<string> OfSharing = ["share", "shares", "shared", "sharing", "split", "draw", "together", "joint", "jointly", "both"];
     private static readonly HashSet<string> OfEquals = ["same", "equal", "equals", "equally", "tie", "tied", "ties", "level", "even", "still", "win", "wins", "victory"];
 
+    private static readonly ImmutableHashSet<string> OfWinning = Stems("win winner victory");
+
     private static readonly ImmutableHashSet<string> OfBeginning = Stems("begin setup prepare ready");
 
     private readonly ScriptSpeech _speech;
@@ -155,7 +157,7 @@ internal sealed class ClauseMatch
     private double Context(LessonClause clause, int first, int count, string[] name) => clause.Sort switch
     {
         ClauseSort.Tie when name.All(OfTies.Contains) => IsShared(first, count) ? 0 : -1,
-        ClauseSort.Tie => Holds(OfTies, first, count) ? 0 : -1,
+        ClauseSort.Tie => !Holds(OfTies, first, count) ? -1 : Holds(OfWinning, first, count) ? GainOfName : 0,
         ClauseSort.Course when clause.Name == "set-up" && Holds(OfBeginning, first, count) => GainOfName,
         ClauseSort.Law or ClauseSort.End when IsNamed(name, first, count) => GainOfName,
         ClauseSort.Score => (IsNamed(name, first, count) ? GainOfName : -CostOfNoName) - (Holds(OfPoints, first, count) ? 0 : CostOfNoPoints),

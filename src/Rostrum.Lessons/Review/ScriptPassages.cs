@@ -13,8 +13,8 @@ internal sealed class ScriptPassages
     private const double ReadClosely = 0.6;
     private const double LeftOutOfRead = 0.46;
     private const double ReadInPart = 0.45;
-    private const double LeftOutInPart = 0.28;
-    private const double LeftOutOfScript = 0.12;
+    private const double LeftOutInPart = 0.2;
+    private const double LeftOutOfScript = 0.04;
     private const double PassageSaid = 0.6;
 
     // Bullets are not read out: a talk from them is far longer.
@@ -25,6 +25,7 @@ internal sealed class ScriptPassages
     private const double SaidOtherwise = 0.6;
     private const double OfNumber = 0.4;
     private const double Perhaps = 0.5;
+    private const int FewestBeside = 2;
     private const double OfBeside = 2;
     private const double NearlyBest = 0.8;
     private const int FewestRows = 2;
@@ -94,7 +95,7 @@ internal sealed class ScriptPassages
     // The heard words of a passage that stand closest together: what is heard far off belongs to something else.
     private (int At, double Weight)[] Together((int At, double Weight)[] telling, int reach)
     {
-        (int At, double Weight)[] same = [.. telling.Where(t => _script.IsSame(t.At)).OrderBy(t => _script.HeardAt[t.At])];
+        (int At, double Weight)[] same = [.. telling.Where(t => _script.IsSame(t.At) && Neighbours(t.At) >= FewestBeside).OrderBy(t => _script.HeardAt[t.At])];
         return same.Select((from, k) => same.Skip(k).TakeWhile(t => _script.HeardAt[t.At] <= _script.HeardAt[from.At] + reach).ToArray()).MaxBy(found => found.Sum(t => t.Weight)) ?? [];
     }
 
@@ -116,8 +117,11 @@ internal sealed class ScriptPassages
     }
 
     // As written, with another word of the script beside it.
-    private bool IsPlainlyHeard(int at) => _script.IsSame(at) && _script.IsTelling(at)
-        && Enumerable.Range(at - 3, 7).Any(i => i >= 0 && i != at && i < _script.Tokens.Length && _script.IsSame(i) && Math.Abs(_script.HeardAt[i] - _script.HeardAt[at]) <= Round);
+    private bool IsPlainlyHeard(int at) => _script.IsSame(at) && _script.IsTelling(at) && Neighbours(at) > 0;
+
+    // How many of the words right beside it in the script are heard beside it.
+    private int Neighbours(int at) =>
+        Enumerable.Range(at - 3, 7).Count(i => i >= 0 && i != at && i < _script.Tokens.Length && _script.IsSame(i) && Math.Abs(_script.HeardAt[i] - _script.HeardAt[at]) <= Round);
 
     // How closely the sentences of a topic are read that are heard at all; where those are few, the whole script tells more.
     private double ReadRound(int topic, int[] without)
