@@ -27,8 +27,8 @@ internal readonly record struct NamesHeard(int Heard, int Of)
     /// <summary>True where all were heard.</summary>
     public bool AreAllHeard => Of > 0 && Heard == Of;
 
-    /// <summary>True where another game is taught, whatever words it shares.</summary>
-    public bool IsCertainlyOfAnother => AreMany && Heard < Hardly * Of;
+    /// <summary>True where another game is taught, whatever words it shares: of 150 talks each says one of its game's names at the least.</summary>
+    public bool IsCertainlyOfAnother => (AreMany && Heard < Hardly * Of) || (Of >= Fewest && Heard == 0);
 
     /// <summary>True where so few were heard that another game is taught, unless the talk is short.</summary>
     public bool IsOfAnother => Of >= Fewest && Heard < Least * Of;

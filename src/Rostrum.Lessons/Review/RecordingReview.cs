@@ -115,7 +115,7 @@ public static class RecordingReview
 
         double known = Known(statements, tokens);
         return known < (names.AreAllHeard ? LeastWordsWithNames : LeastWordsOfGame) ? $"Only {Percent(known)} of the words are words of this game's sheet, so this seems to be another game or another language."
-            : (names.IsCertainlyOfAnother && (names.Heard == 0 || tokens.Length >= ShortTalk)) || (names.IsOfAnother && known < (names.AreMany ? EnoughWordsOfGame : OfFewNames)) ? $"{(names.Heard == 0 ? "None" : $"Only {Prose.Word(names.Heard)}")} of this game's {names.Of} names {(names.Heard == 1 ? "was" : "were")} heard, so this seems to be another game."
+            : (names.IsCertainlyOfAnother && ((names.AreMany && names.Heard == 0) || tokens.Length >= ShortTalk)) || (names.IsOfAnother && known < (names.AreMany ? EnoughWordsOfGame : OfFewNames)) ? $"{(names.Heard == 0 ? "None" : $"Only {Prose.Word(names.Heard)}")} of this game's {names.Of} names {(names.Heard == 1 ? "was" : "were")} heard, so this seems to be another game."
             : null;
     }
 

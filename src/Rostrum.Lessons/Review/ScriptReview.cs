@@ -125,9 +125,8 @@ internal sealed class ScriptReview
             ClaimTarget.Tally { Clause: not "total" } tally => (tally.Clause, "Scoring"),
             _ => ((string?)null, ""),
         };
-        ReadClause? clause = token.Claim is null
-            ? _links.Value.Of[at].FirstOrDefault(l => l.Slot.Value == token.Token.Size && l.Score >= LeastTold)?.Statement.Clause
-            : _statements.Clauses.FirstOrDefault(c => c.Name == name && c.Section == section);
+        ReadClause? clause = (name is null ? null : _statements.Clauses.FirstOrDefault(c => c.Name == name && c.Section == section))
+            ?? _links.Value.Of[at].FirstOrDefault(l => l.Slot.Value == token.Token.Size && l.Score >= LeastTold)?.Statement.Clause;
         return clause is null ? (OfScript, sentence, null) : (clause.Name, clause.Section is "Facts" or "Components" ? clause.Says : $"{clause.Says} In the lesson: {sentence}", clause.Cite);
     }
 }
