@@ -13,6 +13,7 @@ internal sealed record ReckonedNumber(int At, long Right, string Told, bool IsRi
 internal sealed class Reckoning
 {
     private const int MostBetween = 4;
+    private const long MostFactor = 100_000;
     private const int MostInRow = 3;
     private const int FewestOfSteps = 4;
     private const int FewestPlain = 5;
@@ -48,7 +49,7 @@ internal sealed class Reckoning
 
     private void Multiply(int at)
     {
-        if (_tokens[at].Amount is not { } one || Factor(at) is not { } by || _tokens[by.At].Amount is not { } other)
+        if (_tokens[at].Amount is not { } one || Factor(at) is not { } by || _tokens[by.At].Amount is not { } other || Math.Max(one, other) > MostFactor || Math.Min(one, other) < 1)
         {
             return;
         }

@@ -43,7 +43,8 @@ internal sealed class ScriptAlignment
 
         (Tokens, HeardAt) = (tokens.ToImmutable(), [.. places]);
         // In 'jugs five for the plates' the number is five, though a machine may write 'for' where four was said.
-        HeardAt = [.. HeardAt.Select((at, i) => at > 0 && Tokens[i].Token.Number is not null && heard[at].Number is null && heard[at - 1].Number is not null && !HeardAt.Contains(at - 1) ? at - 1 : at)];
+        HashSet<int> taken = [.. HeardAt];
+        HeardAt = [.. HeardAt.Select((at, i) => at > 0 && Tokens[i].Token.Number is not null && heard[at].Number is null && heard[at - 1].Number is not null && !taken.Contains(at - 1) ? at - 1 : at)];
     }
 
     /// <summary>The script.</summary>

@@ -61,7 +61,7 @@ internal sealed class ScriptPassages
 
         SpokenRule[] beside = [.. all.Where(r => r.Key != rule.Key && _statements.Script.Places.TryGetValue(r.Key, out (int First, int Count) other) && other.First < place.First + place.Count && place.First < other.First + other.Count).DistinctBy(r => r.Key)];
         int[] passage = [.. Enumerable.Range(0, _script.Tokens.Length).Where(i => _script.Tokens[i].Sentence >= place.First && _script.Tokens[i].Sentence < place.First + place.Count)];
-        passage = beside.Length == 0 ? passage : Best(rule, passage);
+        passage = beside.Length == 0 || passage.Length == 0 ? passage : Best(rule, passage);
         (int At, double Weight)[] telling = [.. passage.Where(_script.IsTelling).Select(i => (i, Weight(rule, beside, i))).Where(t => t.Item2 > 0)];
         if (telling.Length == 0)
         {

@@ -43,7 +43,8 @@ internal sealed class ScriptReview
     private readonly ScriptAlignment _script;
     private readonly ImmutableArray<SpokenToken> _heard;
     private readonly Dictionary<int, double> _topics;
-    private readonly HashSet<int> _aligned;
+    private readonly Dictionary<int, int> _sameAt;
+    private readonly Lazy<Dictionary<TimeSpan, int>> _places;
     private readonly bool _isRead;
     private readonly Lazy<NumberLinks> _links;
 
@@ -52,7 +53,8 @@ internal sealed class ScriptReview
     {
         (_statements, _script, _heard) = (statements, script, script.Heard);
         _topics = Enumerable.Range(0, _script.Tokens.Length).GroupBy(i => _script.Tokens[i].Topic).ToDictionary(g => g.Key, g => _script.Followed(g));
-        _aligned = [.. Enumerable.Range(0, script.Tokens.Length).Where(script.IsSame).Select(i => script.HeardAt[i])];
+        _sameAt = Enumerable.Range(0, script.Tokens.Length).Where(script.IsSame).DistinctBy(i => script.HeardAt[i]).ToDictionary(i => script.HeardAt[i]);
+        _places = new Lazy<Dictionary<TimeSpan, int>>(() => Enumerable.Range(0, script.Heard.Length).DistinctBy(i => script.Heard[i].Start).ToDictionary(i => script.Heard[i].Start));
         _isRead = script.Read([.. Enumerable.Range(0, script.Tokens.Length)]) >= ReadClosely;
         _links = new Lazy<NumberLinks>(() => new NumberLinks(statements, [.. script.Tokens.Select(t => t.Token)]));
         Right = [.. Enumerable.Range(0, _script.Tokens.Length).Where(i => _script.Tokens[i].Token.Number is not null && _script.IsSame(i) && Near(i) >= Followed && TopicOf(i) >= TopicInPart).Select(i => _script.HeardAt[i])];
@@ -62,7 +64,7 @@ internal sealed class ScriptReview
     public ImmutableHashSet<int> Right { get; }
 
     /// <summary>True for a number said by the way, of a cat or a kettle: the script is read, and hardly a word round it is the script's.</summary>
-    public bool IsAside(int heard) => _isRead && Enumerable.Range(heard - Round, (2 * Round) + 1).Count(_aligned.Contains) < FewestOfAside;
+    public bool IsAside(int heard) => _isRead && Enumerable.Range(heard - Round, (2 * Round) + 1).Count(_sameAt.ContainsKey) < FewestOfAside;
 
     /// <summary>Numbers that were said in the place of the script's.</summary>
     public IEnumerable<ScriptNumber> WrongNumbers()
@@ -89,10 +91,10 @@ internal sealed class ScriptReview
     /// <param name="name">What the script would have.</param>
     public bool IsInPlaceOf(TimeSpan start, string name)
     {
-        int at = _heard.ToList().FindIndex(t => t.Start == start);
         HashSet<string> stems = [.. Statements.Spoken(name).Select(t => t.Stem)];
         bool IsMissing(int i) => i >= 0 && i < _script.Tokens.Length && _script.HeardAt[i] < 0 && stems.Contains(_script.Tokens[i].Token.Stem);
-        return at >= 0 && Enumerable.Range(0, _script.Tokens.Length).Any(i => _script.IsSame(i) && ((_script.HeardAt[i] == at - 1 && IsMissing(i + 1)) || (_script.HeardAt[i] == at + 1 && IsMissing(i - 1))));
+        return _places.Value.TryGetValue(start, out int at)
+            && ((_sameAt.TryGetValue(at - 1, out int before) && IsMissing(before + 1)) || (_sameAt.TryGetValue(at + 1, out int behind) && IsMissing(behind - 1)));
     }
 
     // 'Plates score for each': who wrote that heard four, where the words on both sides are the script's.

@@ -27,6 +27,10 @@ internal sealed class TableReview(Statements statements, ImmutableArray<SpokenTo
     private const double LeastPaired = 0.4;
     private const double LeastListed = 0.6;
     private const int MostPassedOver = 6;
+    private const int MostRowsPassedOver = 8;
+
+    // Beyond it nobody recites a table.
+    private const long MostCells = 1_000_000;
 
     // How the rows of a table follow each other: 'two are three', 'three for two', or the values alone.
     private enum Shape
@@ -88,6 +92,11 @@ internal sealed class TableReview(Statements statements, ImmutableArray<SpokenTo
     private (ImmutableArray<(int Row, int At, bool IsRight)> Chain, double Worth) Best(ImmutableArray<(long Key, long Value)> rows, int[] run, Shape shape)
     {
         int step = StepOf(shape);
+        if ((long)rows.Length * run.Length > MostCells)
+        {
+            return ([], 0);
+        }
+
         var from = new (double Worth, int Row, int At)[rows.Length, run.Length];
         (double Worth, int Row, int At) best = (0, -1, -1);
         for (int r = rows.Length - 1; r >= 0; r--)
@@ -101,7 +110,7 @@ internal sealed class TableReview(Statements statements, ImmutableArray<SpokenTo
                 }
 
                 from[r, i] = (here, -1, -1);
-                for (int next = r + 1; next < rows.Length; next++)
+                for (int next = r + 1; next < Math.Min(rows.Length, r + 1 + MostRowsPassedOver); next++)
                 {
                     double passed = 0;
                     for (int at = i + step; at < Math.Min(run.Length, i + step + MostPassedOver + 1); at++)
