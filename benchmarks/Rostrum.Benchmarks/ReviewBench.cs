@@ -21,7 +21,7 @@ internal static class ReviewBench
         bool all = wishes.Contains("--each");
         string set = wishes.FirstOrDefault(w => !w.StartsWith('-')) ?? "measured";
         string folder = $"benchmarks/Rostrum.Benchmarks/Spoken/{set}";
-        string[] files = [.. TestFiles.In(folder, "*").Where(f => f.EndsWith(".txt", StringComparison.Ordinal))];
+        string[] files = [.. TestFiles.In(folder, "*.txt")];
         if (files.Length == 0)
         {
             Console.Error.WriteLine($"There are no spoken lessons in {folder}.");
@@ -56,9 +56,8 @@ internal static class ReviewBench
             foreach (string file in talks)
             {
                 string lesson = file[..file.LastIndexOf('/')];
-                var spoken = SpokenLesson.Read(string.Join(' ', file.Split('/')[^2..]), TestFiles.Read(file));
                 Lesson? written = beside is null ? null : LessonReader.Read(new SourceText(beside, TestFiles.Read($"{lesson}/{beside}")), new DiagnosticBag());
-                sum.Add(Of(spoken, written, each));
+                sum.Add(Of(ReviewFit.Along(file), written, each));
             }
 
             Tell(to, $"{set}, {about}: {talks.Length} lessons", sum);

@@ -32,7 +32,7 @@ internal static class ReviewDemo
     public static int Changes(TextWriter to, bool isFree)
     {
         Game game = ShippedGames.Open(Demo);
-        return Changes(to, game, LessonOf(game), Mended(Speech(isFree)));
+        return Changes(to, game, LessonOf(game), Speech(isFree).Mended());
     }
 
     /// <summary>The same for the script of the lesson read aloud word for word, and each passage that says a rule left out.</summary>
@@ -41,14 +41,14 @@ internal static class ReviewDemo
         Game game = ShippedGames.Open(Demo);
         Lesson lesson = LessonOf(game);
         string[] sentences = [.. ScriptSpeech.Of(lesson).Sentences.Where(s => !s.IsCaption).Select(s => s.Words)];
-        SpokenLesson Spoken(IEnumerable<string> said) => Mended(Speech(isFree: false)) with { Words = [.. said.SelectMany(s => s.Split(' ', StringSplitOptions.RemoveEmptyEntries))] };
+        SpokenLesson Spoken(IEnumerable<string> said) => Speech(isFree: false).Mended() with { Words = [.. said.SelectMany(s => s.Split(' ', StringSplitOptions.RemoveEmptyEntries))] };
         SpokenLesson whole = Spoken(sentences);
         Changes(to, game, lesson, whole);
         string[] told = [.. Review(game, lesson, whole).Report.Certain.Where(f => f.Time is null).Select(f => f.Clause)];
         int found = 0;
         var script = ScriptWords.Of(game, game.Sheet().Sheet!, lesson);
         string[] heard = [.. Review(game, lesson, whole).Report.Coverage.Select(c => c.Clause).Except(told)];
-        (string Section, string Name)[] known = [.. script.Places.Keys.Where(k => k.Section is ScriptWords.Ties or "Laws" or "Scoring" or "End of the game" && heard.Contains(k.Name)).Order()];
+        (string Section, string Name)[] known = [.. script.Places.Keys.Where(k => CoverageReview.IsRule(k.Section) && heard.Contains(k.Name)).Order()];
         foreach ((string Section, string Name) rule in known)
         {
             RecordingReport without = Review(game, lesson, Spoken(sentences.Where(s => !script.Passage(rule)!.Contains(s, StringComparison.Ordinal)))).Report;
@@ -135,12 +135,6 @@ internal static class ReviewDemo
     private static string Bare(string word) => word.Trim('.', ',', '!', '?', ':', ';', '"').ToLowerInvariant();
 
     private static SpokenLesson Speech(bool isFree) => SpokenLesson.Read(Demo, TestFiles.Read($"games/{Demo}/recording{(isFree ? "-free" : "")}.txt"));
-
-    private static SpokenLesson Mended(SpokenLesson speech) => speech with
-    {
-        Words = [.. speech.Words.Select((w, i) => speech.Slips.FirstOrDefault(s => s.Word == i) is { } slip ? w.Replace(slip.Said, slip.Right, StringComparison.Ordinal) : w)],
-        Slips = [],
-    };
 
     private static (RecordingReport Report, ImmutableArray<TimeSpan> Times) Review(Game game, Lesson lesson, SpokenLesson speech)
     {

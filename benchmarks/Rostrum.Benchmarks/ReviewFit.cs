@@ -30,11 +30,12 @@ internal static class ReviewFit
     /// <summary>The spoken lessons for tuning, those along a script or from bullets among them.</summary>
     public static SpokenLesson[] Lessons() =>
     [
-        .. Talks("benchmarks/Rostrum.Benchmarks/Spoken/tuning").Select(f => SpokenLesson.Read(Path.GetFileNameWithoutExtension(f), TestFiles.Read(f))),
-        .. Talks("benchmarks/Rostrum.Benchmarks/Spoken/along/tuning").Select(f => SpokenLesson.Read(string.Join(' ', f.Split('/')[^2..]), TestFiles.Read(f))),
+        .. TestFiles.In("benchmarks/Rostrum.Benchmarks/Spoken/tuning", "*.txt").Select(f => SpokenLesson.Read(Path.GetFileNameWithoutExtension(f), TestFiles.Read(f))),
+        .. TestFiles.In("benchmarks/Rostrum.Benchmarks/Spoken/along/tuning", "*.txt").Select(Along),
     ];
 
-    private static IEnumerable<string> Talks(string folder) => TestFiles.In(folder, "*").Where(f => f.EndsWith(".txt", StringComparison.Ordinal));
+    /// <summary>A talk that stands in the folder of its lesson.</summary>
+    public static SpokenLesson Along(string file) => SpokenLesson.Read(string.Join(' ', file.Split('/')[^2..]), TestFiles.Read(file));
 
     /// <summary>Fits and tells.</summary>
     public static void Report(TextWriter to, Row[] rows)

@@ -92,6 +92,19 @@ public sealed record LessonClause(ClauseSort Sort, string Name, string Says, Cit
         _ => $"the variant '{Name}'",
     };
 
+    /// <summary>The section in which the read-back tells rules of a sort; null for ties, readings and variants, which are told in others.</summary>
+    internal static string? ToldIn(ClauseSort sort) => sort switch
+    {
+        ClauseSort.Law => "Laws",
+        ClauseSort.Power => "Powers",
+        ClauseSort.Score or ClauseSort.Aim or ClauseSort.Rating => "Scoring",
+        ClauseSort.End => "End of the game",
+        ClauseSort.Action => "Actions",
+        ClauseSort.Course => "Course",
+        ClauseSort.Table => "Tables",
+        _ => null,
+    };
+
     /// <summary>The key of the section, as the sheet writes it.</summary>
     public static string SectionOf(ClauseSort sort) => sort switch
     {

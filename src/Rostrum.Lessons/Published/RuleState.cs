@@ -32,12 +32,6 @@ internal sealed record RuleState(string Key, string Says, string Means, string? 
 /// <summary>All rules of a game as they are now.</summary>
 internal sealed class RuleStates
 {
-    private static readonly Dictionary<ClauseSort, string> Sections = new()
-    {
-        [ClauseSort.Law] = "Laws", [ClauseSort.Power] = "Powers", [ClauseSort.Score] = "Scoring", [ClauseSort.End] = "End of the game", [ClauseSort.Aim] = "Scoring",
-        [ClauseSort.Action] = "Actions", [ClauseSort.Course] = "Course", [ClauseSort.Table] = "Tables", [ClauseSort.Rating] = "Scoring",
-    };
-
     private readonly Game _game;
     private readonly Sheet _sheet;
     private readonly Dictionary<string, (Sheet Sheet, ImmutableArray<ReadClause> Clauses)> _readBack = new(StringComparer.Ordinal);
@@ -80,7 +74,7 @@ internal sealed class RuleStates
         }
 
         (Sheet sheet, ImmutableArray<ReadClause> clauses) = ReadBackWith(clause);
-        ReadClause? read = Sections.TryGetValue(clause.Sort, out string? section) ? clauses.FirstOrDefault(c => c.Section == section && c.Name == clause.Name) : null;
+        ReadClause? read = LessonClause.ToldIn(clause.Sort) is { } section ? clauses.FirstOrDefault(c => c.Section == section && c.Name == clause.Name) : null;
         string means = read is not null ? WrittenMeaning.Of(sheet, read) : clause.Sort == ClauseSort.Tie ? $"tie-break {Array.IndexOf(ties, clause.Name) + 1}" : "";
         return new RuleState(RuleState.KeyOf(clause), OneLine(clause.Says), OneLine(means), read?.Meaning, read?.Choice, StatusOf(read), CiteOf(clause.Cite, read)) { Clause = clause, CalledAs = clause.Sort == ClauseSort.Table ? clause.Name : "" };
     }

@@ -87,13 +87,7 @@ internal sealed partial class RuleTimes
     // Laws, scores and ends are looked for in what was said, one by one.
     private IEnumerable<VideoTime> Heard(LessonClause clause)
     {
-        string? section = clause.Variant is not null ? null : clause.Sort switch
-        {
-            ClauseSort.Law => "Laws",
-            ClauseSort.Score => "Scoring",
-            ClauseSort.End => "End of the game",
-            _ => null,
-        };
+        string? section = clause is { Variant: null, Sort: ClauseSort.Law or ClauseSort.Score or ClauseSort.End } ? LessonClause.ToldIn(clause.Sort) : null;
         return _heard.Where(h => h.Section == section && h.Clause == clause.Name && h.Time is not null).Select(h => VideoTime.Of(h.Time!.Value, false));
     }
 

@@ -16,8 +16,11 @@ internal sealed record SpokenRule(ReadClause Clause, ImmutableSortedDictionary<s
     /// <summary>The idea of being equal, which all steps of a tie have.</summary>
     public static string Tie { get; } = Stems.Of("tie");
 
+    /// <summary>The idea of winning.</summary>
+    public static string Win { get; } = Stems.Of("win");
+
     /// <summary>Ideas that tell no step of a tie from the others.</summary>
-    public static ImmutableHashSet<string> OfTies { get; } = [Tie, Stems.Of("win")];
+    public static ImmutableHashSet<string> OfTies { get; } = [Tie, Win];
 
     /// <summary>What all its ideas weigh together.</summary>
     public double Weight { get; } = Ideas.Values.Sum();
@@ -57,8 +60,6 @@ internal sealed class CoverageReview
 
     private static readonly HashSet<string> Fewer = ["fewer", "fewest", "less", "least", "lower", "smaller"];
 
-    private static readonly string Win = Stems.Of("win");
-
     private static readonly string Share = Stems.Of("share");
 
     private static readonly HashSet<string> Shared = ["share", "shared", "shares", "sharing", "together", "both", "joint", "jointly", "split", "friends", "draw", "hands", "peace", "winners", "remis"];
@@ -84,14 +85,14 @@ internal sealed class CoverageReview
 
     /// <summary>Every rule with how much of it was said.</summary>
     public IEnumerable<HeardRule> All() =>
-        _rules.Select(Heard).GroupBy(r => (r.Rule.Clause.Section, r.Rule.Clause.Name, r.Rule.IsTie)).Select(g => ByScript(g.MinBy(r => r.NeverSaid)!, g.First().Rule));
+        _rules.Select(Heard).GroupBy(r => r.Rule.Key).Select(g => ByScript(g.MinBy(r => r.NeverSaid)!, g.First().Rule));
 
     // Who reads the script says a rule in its words. Who tells it in others may say it in any, anywhere: then the rule's own words count too.
-    private HeardRule ByScript(HeardRule rule, SpokenRule ofSheet) => _script?.Passage(ofSheet, _rules) switch
+    private HeardRule ByScript(HeardRule rule, SpokenRule ofSheet) => _script?.Of(ofSheet, _rules) switch
     {
-        null => rule,
-        (0, var at) => rule with { NeverSaid = 0, At = at },
-        ( < 1, _) when rule.NeverSaid < LeastOfWords => rule,
+        null or (Passage.Unknown, _) => rule,
+        (Passage.Said, var at) => rule with { NeverSaid = 0, At = at },
+        (Passage.PerhapsLeftOut, _) when rule.NeverSaid < LeastOfWords => rule,
         _ => rule with { NeverSaid = Math.Max(rule.NeverSaid, OfLeftOut), IsLeftOutOfScript = true },
     };
 
@@ -180,7 +181,7 @@ internal sealed class CoverageReview
     }
 
     private bool IsTieSpokenOf(int at) => _tokens[at].Stem == SpokenRule.Tie || _tokens[at].Text is "separated" or "undecided"
-        || (_tokens[at].Text == "both" && at + 1 < _tokens.Length && _tokens[at + 1].Stem == Win) || (_tokens[at].Stem == Share && Enumerable.Range(at - 14, 14).Any(i => i >= 0 && (_tokens[i].Stem == Win || _tokens[i].Text is "points" or "each")))
+        || (_tokens[at].Text == "both" && at + 1 < _tokens.Length && _tokens[at + 1].Stem == SpokenRule.Win) || (_tokens[at].Stem == Share && Enumerable.Range(at - 14, 14).Any(i => i >= 0 && (_tokens[i].Stem == SpokenRule.Win || _tokens[i].Text is "points" or "each")))
         || (_tokens[at].Text is "same" or "equally" && Enumerable.Range(at - 10, 24).Any(i => i >= 0 && i < _tokens.Length && (_tokens[i].Text is "wins" or "win" or "winner" or "most" or "points" or "total" or "score" or "number" or "both")));
 
     // The window in which most of the rule's ideas stand, by weight.

@@ -166,7 +166,7 @@ internal sealed class NumberLinks
     // 'Up to six', 'two to five', 'for four': how many play. Nothing else that counts players says so, least of all 'if two of you'.
     private bool MayBeHowMany(Statement statement, Slot slot, int at, string? unit, string? end)
     {
-        if (statement.Clause.Section is not ("Facts" or "Components") && statement.Clause.Name != "players")
+        if (statement.Clause.Section is not ("Facts" or "Components"))
         {
             return true;
         }

@@ -19,7 +19,7 @@ public static class RecordingReview
     private const double LeastCertainNeverSaid = 0.6;
     private const double LeastListened = 0.4;
 
-    // A recording of this game says its words and its names all the time; another game or language does not. On 42 talks and ten games ('bench review games').
+    // A recording of this game says its words and its names all the time; another game or language does not. On 150 talks and ten games ('bench review games').
     private const double LeastWordsOfGame = 0.2;
     private const double LeastWordsWithNames = 0.12;
     private const double EnoughWordsOfGame = 0.35;

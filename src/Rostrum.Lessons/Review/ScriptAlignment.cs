@@ -19,6 +19,9 @@ internal sealed class ScriptAlignment
     // Beyond it a script is not laid beside the recording: a topic of ten thousand words, or a day of speech.
     private const long MostCells = 60_000_000;
 
+    /// <summary>From here on somebody reads: see <see cref="Read"/>.</summary>
+    public const double ReadClosely = 0.6;
+
     private const float OfNumber = 2.5f;
     private const float OfWord = 2;
     private const float OfSmallWord = 1;

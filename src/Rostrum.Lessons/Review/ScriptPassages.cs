@@ -2,6 +2,22 @@ using System.Collections.Immutable;
 
 namespace Rostrum.Lessons.Review;
 
+/// <summary>What became of a passage of the script.</summary>
+internal enum Passage
+{
+    /// <summary>Nobody can tell.</summary>
+    Unknown,
+
+    /// <summary>It was said.</summary>
+    Said,
+
+    /// <summary>It was left out, if it was not said in other words elsewhere.</summary>
+    PerhapsLeftOut,
+
+    /// <summary>It was left out.</summary>
+    LeftOut,
+}
+
 /// <summary>What of a script was not said: passages that tell a clause, rows of tables.</summary>
 /// <remarks>Only where the rest of the topic is read from the script: somebody who speaks freely has left nothing out by saying it otherwise.</remarks>
 internal sealed class ScriptPassages
@@ -10,7 +26,6 @@ internal sealed class ScriptPassages
     private const int Round = 6;
 
     // A passage was left out where the rest of its topic is read from the script and hardly any of it is heard; where the script is told in other words, where nothing of it is heard.
-    private const double ReadClosely = 0.6;
     private const double LeftOutOfRead = 0.46;
     private const double ReadInPart = 0.45;
     private const double LeftOutInPart = 0.2;
@@ -24,7 +39,6 @@ internal sealed class ScriptPassages
     private const double LeastFollowed = 0.35;
     private const double SaidOtherwise = 0.6;
     private const double OfNumber = 0.4;
-    private const double Perhaps = 0.5;
     private const int FewestBeside = 2;
     private const double OfBeside = 2;
     private const double NearlyBest = 0.8;
@@ -37,26 +51,28 @@ internal sealed class ScriptPassages
     private readonly HashSet<int> _heardSentences;
     private readonly bool _isReader;
     private readonly bool _isScript;
+    private readonly Lazy<ILookup<(long, long), int[]>> _pairs;
 
     /// <summary>Looks at a script that was laid beside a recording.</summary>
     public ScriptPassages(Statements statements, ScriptAlignment script)
     {
         (_statements, _script, _heard) = (statements, script, script.Heard);
         _heardSentences = [.. Enumerable.Range(0, script.Tokens.Length).GroupBy(i => script.Tokens[i].Sentence).Where(g => script.Followed(g) >= LeastFollowed).Select(g => g.Key)];
-        _isReader = script.Read([.. Enumerable.Range(0, script.Tokens.Length).Where(i => _heardSentences.Contains(script.Tokens[i].Sentence))]) >= ReadClosely;
+        _isReader = script.Read([.. Enumerable.Range(0, script.Tokens.Length).Where(i => _heardSentences.Contains(script.Tokens[i].Sentence))]) >= ScriptAlignment.ReadClosely;
         _isScript = script.Tokens.Length >= LengthOfScript * script.Heard.Length;
+        _pairs = new Lazy<ILookup<(long, long), int[]>>(() => Pairs().ToLookup(p => p.Numbers, p => p.Places));
         _often = _heard.Where(t => t.Stem.Length > 0).GroupBy(t => t.Stem).ToDictionary(g => g.Key, g => g.Count());
     }
 
-    /// <summary>Whether the passage of a rule was left out or said; null where nobody can tell.</summary>
+    /// <summary>Whether the passage of a rule was left out or said.</summary>
     /// <param name="rule">The rule.</param>
     /// <param name="all">All rules: some may be told in the same breath.</param>
-    /// <returns>How surely it was left out, 0 for said; the token at which the passage begins, -1 for none.</returns>
-    public (double LeftOut, int At)? Passage(SpokenRule rule, ImmutableArray<SpokenRule> all)
+    /// <returns>What became of it, and the token at which a passage begins that was said; -1 for none.</returns>
+    public (Passage Was, int At) Of(SpokenRule rule, ImmutableArray<SpokenRule> all)
     {
         if (!_statements.Script.Places.TryGetValue(rule.Key, out (int First, int Count) place))
         {
-            return null;
+            return (Passage.Unknown, -1);
         }
 
         SpokenRule[] beside = [.. all.Where(r => r.Key != rule.Key && _statements.Script.Places.TryGetValue(r.Key, out (int First, int Count) other) && other.First < place.First + place.Count && place.First < other.First + other.Count).DistinctBy(r => r.Key)];
@@ -65,19 +81,19 @@ internal sealed class ScriptPassages
         (int At, double Weight)[] telling = [.. passage.Where(_script.IsTelling).Select(i => (i, Weight(rule, beside, i))).Where(t => t.Item2 > 0)];
         if (telling.Length == 0)
         {
-            return null;
+            return (Passage.Unknown, -1);
         }
 
         (int At, double Weight)[] heard = Together(telling, 2 * passage.Length);
         double said = heard.Sum(t => t.Weight) / telling.Sum(t => t.Weight);
         if (said >= PassageSaid)
         {
-            return (0, _script.HeardAt[heard[0].At]);
+            return (Passage.Said, _script.HeardAt[heard[0].At]);
         }
 
         double read = ReadRound(_script.Tokens[passage[0]].Topic, passage);
-        double most = read >= ReadClosely ? LeftOutOfRead : read >= ReadInPart ? LeftOutInPart : _isScript ? LeftOutOfScript : -1;
-        return said <= most && !IsSaidOtherwise(telling) ? (_isReader || read >= ReadClosely ? 1 : Perhaps, -1) : null;
+        double most = read >= ScriptAlignment.ReadClosely ? LeftOutOfRead : read >= ReadInPart ? LeftOutInPart : _isScript ? LeftOutOfScript : -1;
+        return (said > most || IsSaidOtherwise(telling) ? Passage.Unknown : _isReader || read >= ScriptAlignment.ReadClosely ? Passage.LeftOut : Passage.PerhapsLeftOut, -1);
     }
 
     // Of a passage that tells several rules, the sentences with most of the words of one.
@@ -141,18 +157,18 @@ internal sealed class ScriptPassages
             : ([.. told.Where(r => r.Places.All(i => _script.HeardAt[i] < 0) && ReadRound(_script.Tokens[r.Places[0]].Topic, r.Places) >= ReadInPart).Select(r => r.Key)], heard.Min());
     }
 
-    // Key and value of a row in one sentence, in either order, nothing numbered between them.
-    private int[]? PlaceOf((long Key, long Value) row)
-    {
-        for (int i = 0; i < _script.Tokens.Length; i++)
-        {
-            int next = Enumerable.Range(i + 1, Round).FirstOrDefault(k => k < _script.Tokens.Length && _script.Tokens[k].Token.Number is not null, -1);
-            if (next > 0 && _script.Tokens[i].Sentence == _script.Tokens[next].Sentence && _script.Tokens[i].Token.Amount is { } one && _script.Tokens[next].Token.Amount is { } other && ((one, other) == row || (other, one) == row) && one != other)
-            {
-                return [i, next];
-            }
-        }
+    // Key and value of a row, in either order.
+    private int[]? PlaceOf((long Key, long Value) row) =>
+        row.Key == row.Value ? null : _pairs.Value[row].Concat(_pairs.Value[(row.Value, row.Key)]).MinBy(p => p[0]);
 
-        return null;
+    // Two numbers in one sentence, nothing numbered between them.
+    private IEnumerable<((long, long) Numbers, int[] Places)> Pairs()
+    {
+        int[] numbers = [.. Enumerable.Range(0, _script.Tokens.Length).Where(i => _script.Tokens[i].Token.Number is not null)];
+        return from pair in numbers.Zip(numbers.Skip(1))
+               let one = _script.Tokens[pair.First]
+               let other = _script.Tokens[pair.Second]
+               where pair.Second - pair.First <= Round && one.Sentence == other.Sentence && one.Token.Amount is not null && other.Token.Amount is not null
+               select ((one.Token.Amount!.Value, other.Token.Amount!.Value), new[] { pair.First, pair.Second });
     }
 }

@@ -36,7 +36,6 @@ internal sealed class ScriptReview
     private const double LeastTold = 0.5;
 
     // Where the script is read, what stands among words of nobody's script is an aside.
-    private const double ReadClosely = 0.6;
     private const int FewestOfAside = 4;
 
     private readonly Statements _statements;
@@ -55,7 +54,7 @@ internal sealed class ScriptReview
         _topics = Enumerable.Range(0, _script.Tokens.Length).GroupBy(i => _script.Tokens[i].Topic).ToDictionary(g => g.Key, g => _script.Followed(g));
         _sameAt = Enumerable.Range(0, script.Tokens.Length).Where(script.IsSame).DistinctBy(i => script.HeardAt[i]).ToDictionary(i => script.HeardAt[i]);
         _places = new Lazy<Dictionary<TimeSpan, int>>(() => Enumerable.Range(0, script.Heard.Length).DistinctBy(i => script.Heard[i].Start).ToDictionary(i => script.Heard[i].Start));
-        _isRead = script.Read([.. Enumerable.Range(0, script.Tokens.Length)]) >= ReadClosely;
+        _isRead = script.Read([.. Enumerable.Range(0, script.Tokens.Length)]) >= ScriptAlignment.ReadClosely;
         _links = new Lazy<NumberLinks>(() => new NumberLinks(statements, [.. script.Tokens.Select(t => t.Token)]));
         Right = [.. Enumerable.Range(0, _script.Tokens.Length).Where(i => _script.Tokens[i].Token.Number is not null && _script.IsSame(i) && Near(i) >= Followed && TopicOf(i) >= TopicInPart).Select(i => _script.HeardAt[i])];
     }

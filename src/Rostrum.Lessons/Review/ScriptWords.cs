@@ -25,9 +25,7 @@ internal sealed record ScriptWords(ImmutableArray<(string Fact, string Sentence,
 
     private static string SectionOf(ClauseSort sort) => sort switch
     {
-        ClauseSort.Law => "Laws",
-        ClauseSort.Score => "Scoring",
-        ClauseSort.End => "End of the game",
+        ClauseSort.Law or ClauseSort.Score or ClauseSort.End => LessonClause.ToldIn(sort)!,
         ClauseSort.Tie => Ties,
         _ => sort.ToString(),
     };

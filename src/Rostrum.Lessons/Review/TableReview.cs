@@ -41,15 +41,19 @@ internal sealed class TableReview(Statements statements, ImmutableArray<SpokenTo
     }
 
     /// <summary>The best run for each table.</summary>
-    public IEnumerable<HeardTable> All() => statements.Tables.Select(Best).OfType<HeardTable>();
+    public IEnumerable<HeardTable> All()
+    {
+        (Shape Shape, List<int[]> Runs)[] runs = [.. Enum.GetValues<Shape>().Select(s => (s, Runs(s)))];
+        return statements.Tables.Select(t => Best(t, runs)).OfType<HeardTable>();
+    }
 
-    private HeardTable? Best((ReadClause Clause, ImmutableArray<(long Key, long Value)> Rows) table)
+    private HeardTable? Best((ReadClause Clause, ImmutableArray<(long Key, long Value)> Rows) table, (Shape Shape, List<int[]> Runs)[] spoken)
     {
         HeardTable? best = null;
         double most = 0;
-        foreach (Shape shape in Enum.GetValues<Shape>())
+        foreach ((Shape shape, List<int[]> runs) in spoken)
         {
-            foreach (int[] run in Runs(shape))
+            foreach (int[] run in runs)
             {
                 (ImmutableArray<(int Row, int At, bool IsRight)> chain, double worth) = Best(table.Rows, run, shape);
                 // Enough of the rows must be there before anybody says that the table was spoken.

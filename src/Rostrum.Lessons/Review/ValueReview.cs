@@ -115,7 +115,7 @@ internal sealed class ValueReview
             link.Slot.Key is null ? 0 : 1, section is "Facts" ? 1 : 0, link.Score - second, link.Unit >= 1 ? 1 : 0, open, open * slip, link.Unit * link.Met, _tokens[at].IsOrdinal ? 1 : 0, amount == 1 ? 1 : 0,
             section is "Components" ? 1 : 0, amount >= 13 ? 1 : 0, Math.Max(0, same - link.Score), sameUnit, Math.Min(2, Cues(at, Telling)) / 2.0, link.Slot.Unit is null ? 1 : 0, link.Slot.IsBare ? 1 : 0,
             Math.Min(1, Math.Abs(amount - link.Slot.Value) / (double)Math.Max(2, link.Slot.Value)), slip * (1 - plain) * link.Unit,
-            HeardBeside(link), IsLength(link) && Cues(at, OfLength) > 0 ? 1 : 0, IsLength(link) && Cues(at, OfWaiting) > 0 ? 1 : 0,
+            HeardElsewhere(link, within: Close), IsLength(link) && Cues(at, OfLength) > 0 ? 1 : 0, IsLength(link) && Cues(at, OfWaiting) > 0 ? 1 : 0,
         ];
     }
 
@@ -143,11 +143,10 @@ internal sealed class ValueReview
 
     private bool IsPronoun(int at) => _tokens[at].Text == "one" && ((at + 1 < _tokens.Length && _tokens[at + 1].Text == "of") || (at > 0 && BeforeOne.Contains(_tokens[at - 1].Text)));
 
-    // How well the right number is heard for it anywhere else; with what it counts right behind it where that is asked.
-    private double HeardElsewhere(NumberLink link, double leastUnit = 0) => _heard[(link.Statement, link.Slot)].Where(l => l.At != link.At && l.Unit >= leastUnit).Select(l => l.Score).DefaultIfEmpty(0).Max();
-
+    // How well the right number is heard for it anywhere else; with what it counts right behind it, or within so many words, where that is asked.
     // 'Or else minus two. A shard is minus one': what is said rightly right beside is not said here too.
-    private double HeardBeside(NumberLink link) => _heard[(link.Statement, link.Slot)].Where(l => l.At != link.At && Math.Abs(l.At - link.At) <= Close).Select(l => l.Score).DefaultIfEmpty(0).Max();
+    private double HeardElsewhere(NumberLink link, double leastUnit = 0, int within = int.MaxValue) =>
+        _heard[(link.Statement, link.Slot)].Where(l => l.At != link.At && l.Unit >= leastUnit && Math.Abs(l.At - link.At) <= within).Select(l => l.Score).DefaultIfEmpty(0).Max();
 
     private int Cues(int at, HashSet<string> words) => Enumerable.Range(at - Close, (2 * Close) + 1).Count(i => i >= 0 && i < _tokens.Length && words.Contains(_tokens[i].Text));
 
