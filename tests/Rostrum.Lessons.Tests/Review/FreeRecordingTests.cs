@@ -1,35 +1,21 @@
 using System.Collections.Immutable;
-using System.Text;
 using System.Text.RegularExpressions;
 using Rostrum.Lessons.Captions;
 using Rostrum.Lessons.Captions.Words;
-using Rostrum.Lessons.Film;
 using Rostrum.Lessons.Film.Corrections;
 using Rostrum.Lessons.Review;
-using Rostrum.Lessons.Scripts;
 using Rostrum.Testing;
 using Rostrum.Testing.Speech;
-using Rostrum.Text;
 
 namespace Rostrum.Lessons.Tests.Review;
 
 /// <summary>The recording of Kiln Night in which the presenter speaks freely.</summary>
 public sealed partial class FreeRecordingTests
 {
-    private const double WordsAMinute = 176;
-    private const ulong Seed = 7;
-
-    private static readonly SpokenLesson Speech = SpokenLesson.Read("kiln-night", TestFiles.Read("games/kiln-night/recording-free.txt"));
-
-    private static readonly (string Text, ImmutableArray<TimeSpan> Times) Made = PlatformCaptions.Of(Speech, CaptionNoise.Usual, WordsAMinute, Seed);
-
-    private static readonly CaptionFile Captions = CaptionReader.Read("recording-free.vtt", Encoding.UTF8.GetBytes(Made.Text));
-
-    private static readonly RecordingReport Report = RecordingReview.Of(ShippedGames.Open("kiln-night"), Captions, Lesson());
-
-    [Fact]
-    public void Captions_are_those_that_are_made_of_the_speech() =>
-        Assert.Equal(Made.Text, TestFiles.Made("games/kiln-night/recording-free.vtt", Made.Text));
+    private static readonly SpokenLesson Speech = KilnRecording.Free.Speech;
+    private static readonly ImmutableArray<TimeSpan> Times = KilnRecording.Free.Times;
+    private static readonly CaptionFile Captions = KilnRecording.Free.Captions;
+    private static readonly RecordingReport Report = KilnRecording.Free.Report;
 
     [Fact]
     public void Captions_roll_as_those_of_a_platform_and_hold_each_word_once()
@@ -44,19 +30,9 @@ public sealed partial class FreeRecordingTests
     }
 
     [Fact]
-    public void List_of_slips_tells_each_with_its_time()
-    {
-        string page = TestFiles.Read("games/kiln-night/recording-slips.md");
-
-        Assert.All(Speech.Slips, s => Assert.Contains($"| {FilmTime.Write(Made.Times[s.Word])} |", page));
-        Assert.Contains("invented", page);
-        Assert.Empty(BannedWords.In(page));
-    }
-
-    [Fact]
     public void Number_that_is_put_right_at_once_is_not_told()
     {
-        TimeSpan repair = Made.Times[Array.IndexOf([.. Speech.Words], "wait,")];
+        TimeSpan repair = Times[Array.IndexOf([.. Speech.Words], "wait,")];
 
         Assert.DoesNotContain(Report.Certain.Concat(Report.Listen), f => f.Kind == FindingKind.WrongValue && (f.Time!.Value - repair).Duration() < TimeSpan.FromSeconds(4));
     }
@@ -67,7 +43,7 @@ public sealed partial class FreeRecordingTests
         PlantedSlip slip = Assert.Single(Speech.Slips, s => s.IsTerm);
         Finding finding = Assert.Single(Report.Certain, f => f.Kind == FindingKind.WrongTerm);
 
-        Assert.Equal(("ware", Made.Times[slip.Word], "Rulebook, page 2"), (finding.Clause, finding.Time, finding.Cite?.InWords));
+        Assert.Equal(("ware", Times[slip.Word], "Rulebook, page 2"), (finding.Clause, finding.Time, finding.Cite?.InWords));
     }
 
     [Fact]
@@ -100,7 +76,7 @@ public sealed partial class FreeRecordingTests
 
         TimeSpan start = Report.Topics.Topics.Single(t => t.Title == topic).Start;
 
-        Assert.InRange(start, Made.Times[at] - TimeSpan.FromSeconds(4), Made.Times[at] + TimeSpan.FromSeconds(8));
+        Assert.InRange(start, Times[at] - TimeSpan.FromSeconds(4), Times[at] + TimeSpan.FromSeconds(8));
     }
 
     [Fact]
@@ -138,8 +114,6 @@ public sealed partial class FreeRecordingTests
         Assert.Equal(Report.Certain.Count(f => f.Time is not null), Line().Count(lines));
         Assert.Contains("2:01 It is called 'ware' and never 'tile' (Rulebook, page 2).", lines);
     }
-
-    private static Lesson Lesson() => LessonReader.Read(new SourceText("lesson.md", TestFiles.Read("games/kiln-night/lesson.md")), new DiagnosticBag());
 
     [GeneratedRegex(@"^\d+:\d\d ", RegexOptions.Multiline)]
     private static partial Regex Line();

@@ -59,7 +59,7 @@ public sealed class RecordingReviewTests
         RecordingReport report = RecordingReview.Of(ShippedGames.Open("traditional/tricks"), Captions($"{Talk}. In each suit there are nine cards."));
 
         Assert.Null(report.Refused);
-        Assert.Contains(report.Certain.Concat(report.Listen), f => (f.Heard, f.Right) == (9, 8));
+        Assert.Contains(report.Certain, f => (f.Heard, f.Right) == (9, 8));
     }
 
     [Theory]
